@@ -37,9 +37,7 @@ export interface Quantity {
 }
 
 /** One value for all sizes, or one per size id (a missing id is a gap). */
-export type PerSize<T> =
-  | { readonly all: T }
-  | { readonly each: Readonly<Record<string, T>> };
+export type PerSize<T> = { readonly all: T } | { readonly each: Readonly<Record<string, T>> };
 
 interface LineBase {
   readonly id: string;
@@ -225,7 +223,12 @@ export type Block =
       readonly even: Extract<Block, { type: 'row' }>;
       readonly sizes: readonly string[] | null;
     }
-  | { readonly type: 'prose'; readonly id: string; readonly text: FigureText; readonly sizes: readonly string[] | null }
+  | {
+      readonly type: 'prose';
+      readonly id: string;
+      readonly text: FigureText;
+      readonly sizes: readonly string[] | null;
+    }
   | { readonly type: 'heading'; readonly id: string; readonly text: string }
   | { readonly type: 'photo'; readonly id: string; readonly media: Media };
 
