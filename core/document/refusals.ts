@@ -3,11 +3,19 @@
  * of `core/document` stand here and nowhere else; nothing is detected here.
  */
 
+import { tidyText } from './words.ts';
+
 /** A reason with its sentence. `code` is stable; the sentence may be reworded. */
 export interface Refusal {
   readonly code: RefusalCode;
   readonly message: string;
 }
+
+/** Words taken from a file, short and harmless enough to be shown. */
+const quoted = (text: string): string => {
+  const shown = tidyText(text);
+  return shown.length > 60 ? `${shown.slice(0, 60)}…` : shown;
+};
 
 const megabytes = (bytes: number): string => `${Math.round(bytes / (1024 * 1024))} MB`;
 const grouped = (number: number): string => String(number).replace(/\B(?=(\d{3})+$)/g, ',');
@@ -18,15 +26,15 @@ const SENTENCES = {
   'cut-short': () =>
     'The file is cut short: its end is missing, as after a copy or download that stopped. Get it again from where it came, or open an earlier version.',
   damaged: (part: string) =>
-    `The file is damaged (${part}). Nothing was opened. Get it again from where it came, or open an earlier version.`,
+    `The file is damaged (${quoted(part)}). Nothing was opened. Get it again from where it came, or open an earlier version.`,
   encrypted: () =>
     'The file is locked with a password, which Turnchain cannot open. Save it again without one.',
   'unsafe-name': (name: string) =>
-    `The file holds a part with an unsafe name (“${name}”), so it was not opened. Turnchain never writes such a file.`,
+    `The file holds a part with an unsafe name (“${quoted(name)}”), so it was not opened. Turnchain never writes such a file.`,
   'repeated-name': (name: string) =>
-    `The file holds two parts with the same name (“${name}”), and nobody can say which is meant. Turnchain never writes such a file.`,
+    `The file holds two parts with the same name (“${quoted(name)}”), and nobody can say which is meant. Turnchain never writes such a file.`,
   'strange-picture': (name: string) =>
-    `The file holds “${name}” among its pictures, which is not a picture that Turnchain keeps. It was not opened.`,
+    `The file holds “${quoted(name)}” among its pictures, which is not a picture that Turnchain keeps. It was not opened.`,
   'too-large': (what: string, limit: number) =>
     `The file is too large: ${what} would take more than ${megabytes(limit)}, the most a pattern may have.`,
   'too-many-parts': (limit: number) =>
@@ -37,7 +45,7 @@ const SENTENCES = {
   'nested-too-deep': (limit: number) =>
     `The pattern in this file cannot be read: it has parts within parts more than ${limit} deep.`,
   'forbidden-key': (key: string) =>
-    `The pattern in this file uses a name that is not allowed there (“${key}”). Turnchain never writes such a file.`,
+    `The pattern in this file uses a name that is not allowed there (“${quoted(key)}”). Turnchain never writes such a file.`,
   'wrong-format': () =>
     'There is no Turnchain pattern in this file: what it holds was made by another program.',
   'newer-version': (version: number, known: number) =>
@@ -49,7 +57,7 @@ const SENTENCES = {
   'bad-structure': (part: string) =>
     `The pattern in this file is not put together as a pattern is (${part}). Nothing was opened.`,
   'repeated-id': (part: string, id: string) =>
-    `Two parts of the pattern in this file have the same id “${id}” (the second is ${part}). Nothing was opened.`,
+    `Two parts of the pattern in this file have the same id “${quoted(id)}” (the second is ${part}). Nothing was opened.`,
   'too-many': (what: string, limit: number) =>
     `The pattern has more ${what} than Turnchain can work with: ${grouped(limit)} is the most.`,
   'picture-unknown': () => 'The picture is neither PNG nor JPEG. Save it as one of these and add it again.',
