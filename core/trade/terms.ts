@@ -135,30 +135,34 @@ function composition(prefix: string): Composition | null {
 }
 
 /** Name and abbreviation of a stitch built of a stated number of base stitches: "5-dc shell". */
-const BUILT: Readonly<Record<string, Names>> = {
-  cluster: { name: 'cluster', abbr: 'CL' },
-  bobble: { name: 'bobble', abbr: 'bo' },
-  popcorn: { name: 'popcorn', abbr: 'pc' },
-  puff: { name: 'puff stitch', abbr: 'puff' },
-  shell: { name: 'shell', abbr: 'sh' },
-  inc: { name: 'increase', abbr: 'inc' },
-};
+const BUILT: ReadonlyMap<string, Names> = new Map(
+  Object.entries({
+    cluster: { name: 'cluster', abbr: 'CL' },
+    bobble: { name: 'bobble', abbr: 'bo' },
+    popcorn: { name: 'popcorn', abbr: 'pc' },
+    puff: { name: 'puff stitch', abbr: 'puff' },
+    shell: { name: 'shell', abbr: 'sh' },
+    inc: { name: 'increase', abbr: 'inc' },
+  }),
+);
 
 /** Plain words that ids may hold besides stitches: the same in both markets (common practice). */
-const PLAIN: Readonly<Record<string, Names>> = {
+const PLAIN: ReadonlyMap<string, Names> = new Map([
   ...BUILT,
-  st: { name: 'stitch', abbr: 'st' },
-  sp: { name: 'space', abbr: 'sp' },
-  lp: { name: 'loop', abbr: 'lp' },
-  ch: { name: 'chain', abbr: 'ch' },
-  'ch-sp': { name: 'chain space', abbr: 'ch-sp' },
-  tch: { name: 'turning chain', abbr: 'tch' },
-  'turning-chain': { name: 'turning chain', abbr: 'tch' },
-  'row-end': { name: 'row-end', abbr: 'row-end' },
-  vst: { name: 'V-stitch', abbr: 'V-st' },
-  'v-stitch': { name: 'V-stitch', abbr: 'V-st' },
-  'inv-dec': { name: 'invisible decrease', abbr: 'inv dec' },
-};
+  ...Object.entries({
+    st: { name: 'stitch', abbr: 'st' },
+    sp: { name: 'space', abbr: 'sp' },
+    lp: { name: 'loop', abbr: 'lp' },
+    ch: { name: 'chain', abbr: 'ch' },
+    'ch-sp': { name: 'chain space', abbr: 'ch-sp' },
+    tch: { name: 'turning chain', abbr: 'tch' },
+    'turning-chain': { name: 'turning chain', abbr: 'tch' },
+    'row-end': { name: 'row-end', abbr: 'row-end' },
+    vst: { name: 'V-stitch', abbr: 'V-st' },
+    'v-stitch': { name: 'V-stitch', abbr: 'V-st' },
+    'inv-dec': { name: 'invisible decrease', abbr: 'inv dec' },
+  }),
+]);
 
 /** UK compounds drop "crochet" after treble ("front post treble") and keep it in "double crochet". */
 function baseName(base: BaseStitch, terms: Terms): string {
@@ -175,7 +179,7 @@ const isBase = (id: string): id is BaseStitch => LADDER.includes(id as BaseStitc
 export function namesOf(id: string, terms: Terms): Names {
   const entry = byId.get(id);
   if (entry) return entry[terms];
-  const plain = PLAIN[id];
+  const plain = PLAIN.get(id);
   if (plain) return plain;
   const space = /^ch-(\d+) sp$/.exec(id);
   if (space) return { name: `ch-${space[1]} space`, abbr: `ch-${space[1]} sp` };
@@ -183,7 +187,7 @@ export function namesOf(id: string, terms: Terms): Names {
   const base = dot < 0 ? '' : id.slice(dot + 1);
   const prefix = dot < 0 ? id : id.slice(0, dot);
   const counted = /^(\d+)-([a-z]+)$/.exec(prefix);
-  const built = counted ? BUILT[counted[2]!] : undefined;
+  const built = counted ? BUILT.get(counted[2]!) : undefined;
   if (counted && built) {
     const inner = isBase(base) ? `-${byId.get(base)![terms].abbr}` : '-part';
     const head = `${counted[1]}${inner}`;
