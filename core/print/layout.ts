@@ -1,0 +1,83 @@
+/**
+ * From a booklet to finished pages, in four steps: foot, slices, page breaks, places. Pure: the same booklet,
+ * choices and fonts give the same pages. Nothing is drawn here.
+ */
+import type { Fact } from '../finding.ts';
+import type { Booklet } from './content.ts';
+import { measureCover } from './cover.ts';
+import { deskOf } from './desk.ts';
+import { placePages } from './flow.ts';
+import { type FontSource, typefacesOf } from './fonts.ts';
+import { measureFoot } from './foot.ts';
+import { findUnprintable } from './glyphs.ts';
+import { measureParts } from './measure.ts';
+import { type Bookmark, type Page, type Tag, tag } from './page.ts';
+import { pictureSize } from './pictures.ts';
+import { type Edition, type Paper, type Style, styleOf } from './style.ts';
+
+export interface PrintOptions {
+  readonly paper: Paper;
+  readonly edition: Edition;
+}
+
+/** A drawing's own pen: draws into the box (points from the page's upper left corner) with pdfkit. */
+export type DrawingPen = (
+  document: PDFKit.PDFDocument,
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  style: Style,
+) => void;
+
+/** Everything that does not stand in the booklet itself. */
+export interface Resources {
+  readonly fonts: FontSource;
+  /** Bytes of a picture (JPEG or PNG) by its name, or null. The same name must give the same bytes. */
+  readonly picture: (name: string) => Uint8Array | null;
+  /** The pen of a drawing by its name, or null to leave its place with its alternative text. */
+  readonly drawing?: (name: string) => DrawingPen | null;
+}
+
+export interface Layout {
+  readonly style: Style;
+  readonly pages: readonly Page[];
+  readonly bookmarks: readonly Bookmark[];
+  /** The tag tree, of type Document. */
+  readonly tags: Tag;
+  /**
+   * What the maker should know before printing: `character-not-printable` {character, codePoint, words,
+   * instead} and `picture-not-readable` {name}.
+   */
+  readonly facts: readonly Fact[];
+}
+
+export function layOut(booklet: Booklet, options: PrintOptions, resources: Resources): Layout {
+  const style = styleOf(options.paper, options.edition);
+  const fonts = typefacesOf(resources.fonts);
+  const facts: Fact[] = findUnprintable(booklet, style, fonts);
+  const sizes = new Map<string, { width: number; height: number } | null>();
+  const sizeOf = (name: string): { width: number; height: number } | null => {
+    let size = sizes.get(name);
+    if (size === undefined) {
+      const bytes = resources.picture(name);
+      size = bytes ? pictureSize(bytes) : null;
+      sizes.set(name, size);
+      if (!size) facts.push({ code: 'picture-not-readable', from: 0, to: 0, data: { name } });
+    }
+    return size;
+  };
+  const hasDrawing = (name: string): boolean => (resources.drawing?.(name) ?? null) !== null;
+
+  const foot = measureFoot(booklet.meta, style, fonts);
+  const desk = deskOf(style, fonts, foot.height, { pictureSize: sizeOf, hasDrawing });
+  const root = tag('Document');
+  const cover = measureCover(booklet, root, desk);
+  const parts = measureParts(booklet.parts, root, desk);
+  if (cover.length > 0 && parts.length > 0) parts[0] = { ...parts[0]!, forced: true };
+  const area = {
+    top: style.margin.top,
+    height: desk.height,
+    width: style.page.width,
+    paper: style.page.height,
+  };
+  const placed = placePages([...cover, ...parts], area, foot.marks);
+  return { style, pages: placed.pages, bookmarks: placed.bookmarks, tags: root, facts };
+}

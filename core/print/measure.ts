@@ -1,0 +1,357 @@
+/**
+ * Turns blocks into slices and tags, in reading order: how wide each text runs, what hangs beside what, and
+ * which breaks would hurt. It decides no page and draws nothing.
+ */
+import {
+  type Block,
+  type Caution,
+  type Entries,
+  type Heading,
+  type List,
+  type Paragraph,
+  type Part,
+  plain,
+  type Row,
+  type SizeKey,
+} from './content.ts';
+import { across, besideSlices, type Desk, span, textOf, textSlices } from './desk.ts';
+import { measureFigure } from './figure.ts';
+import { breakLines, JOIN } from './lines.ts';
+import { type Mark, type Tag, tag } from './page.ts';
+import { BREAK, bindAll, bindFirst, heightOf, type Slice, slice, withGap } from './slice.ts';
+import { measureTable } from './table.ts';
+
+/** Slices of the parts, and their tags under `root`, one section for each part. */
+export function measureParts(parts: readonly Part[], root: Tag, desk: Desk): Slice[] {
+  const slices: Slice[] = [];
+  let level = 1;
+  for (const part of parts) {
+    const section = tag('Sect', { title: part.title });
+    root.children.push(section);
+    const composer = new Composer(section, desk, level);
+    const own: Slice[] = [];
+    if (part.title !== '')
+      own.push(...composer.add({ kind: 'heading', level: 1, words: [plain(part.title)] }));
+    for (const block of part.blocks) own.push(...composer.add(block));
+    level = composer.level;
+    if (part.newPage && own.length > 0) own[0] = { ...own[0]!, forced: true };
+    slices.push(...own);
+  }
+  return slices;
+}
+
+/** Takes blocks one after another and remembers what the next one depends on. */
+class Composer {
+  /** Level of the last heading, as tagged. */
+  level: number;
+  readonly #parent: Tag;
+  readonly #desk: Desk;
+  #previous: Block | null = null;
+  #rows: Tag | null = null;
+  #bound = false;
+  #extra = 0;
+  #forced = false;
+
+  constructor(parent: Tag, desk: Desk, level: number) {
+    this.#parent = parent;
+    this.#desk = desk;
+    this.level = level;
+  }
+
+  add(block: Block): Slice[] {
+    const { spaces } = this.#desk.style;
+    switch (block.kind) {
+      case 'together': {
+        const slices = block.blocks.flatMap((inner) => this.add(inner));
+        return heightOf(slices) <= this.#desk.height * 0.95 ? bindAll(slices, BREAK.together) : slices;
+      }
+      case 'with-next': {
+        const slices = this.add(block.block);
+        this.#bound ||= slices.length > 0;
+        return slices;
+      }
+      case 'space':
+        this.#extra += block.amount === 'small' ? spaces.small : spaces.large;
+        this.#rows = null;
+        return [];
+      case 'page-break':
+        this.#forced = true;
+        this.#rows = null;
+        return [];
+      default:
+        break;
+    }
+    if (block.kind !== 'row') this.#rows = null;
+    let slices = this.#measure(block);
+    if (slices.length === 0) return [];
+    const gap = gapBetween(this.#previous, block, this.#desk) + this.#extra;
+    slices = withGap(slices, gap);
+    if (this.#bound) slices = bindFirst(slices, BREAK.strand);
+    if (this.#forced) slices = slices.map((one, i) => (i === 0 ? { ...one, forced: true } : one));
+    this.#previous = block;
+    this.#extra = 0;
+    this.#forced = false;
+    this.#bound = block.kind === 'heading';
+    return slices;
+  }
+
+  #measure(block: Exclude<Block, { kind: 'together' | 'with-next' | 'space' | 'page-break' }>): Slice[] {
+    const desk = this.#desk;
+    switch (block.kind) {
+      case 'heading':
+        return this.#heading(block);
+      case 'paragraph':
+        return paragraphSlices(block, this.#parent, desk);
+      case 'row': {
+        if (!this.#rows) {
+          this.#rows = tag('L', { numbering: 'Decimal' });
+          this.#parent.children.push(this.#rows);
+        }
+        return rowSlices(block, this.#rows, desk);
+      }
+      case 'list':
+        return listSlices(block, this.#parent, desk);
+      case 'entries':
+        return entrySlices(block, this.#parent, desk);
+      case 'table':
+        return measureTable(block, this.#parent, desk);
+      case 'figure':
+        return measureFigure(block, this.#parent, desk);
+      case 'caution':
+        return cautionSlices(block, this.#parent, desk);
+      case 'key':
+        return keySlices(block, this.#parent, desk);
+    }
+  }
+
+  #heading(block: Heading): Slice[] {
+    const desk = this.#desk;
+    const { looks, colours, rules } = desk.style;
+    // A tagged document must not skip a level on the way down (ISO 14289-1, 7.4.2).
+    this.level = Math.min(block.level, this.level + 1);
+    const own = tag((['H1', 'H2', 'H3'] as const)[this.level - 1]!);
+    const look = looks.heading[block.level - 1]!;
+    const x = block.level === 3 ? desk.bodyX : desk.left;
+    const lines = textSlices(desk, [span(block.words, look)], x, desk.left + desk.width - x, [own]);
+    if (lines.length === 0) return [];
+    this.#parent.children.push(own);
+    let slices = bindAll(lines, BREAK.strand);
+    if (block.level === 1) {
+      const rise = look.size * 0.45;
+      const rule = across(desk.left, desk.left + desk.width, 0, rules.thin, colours.ink);
+      slices = slices.map((one, i) =>
+        i === 0
+          ? {
+              ...one,
+              height: one.height + rise,
+              marks: [rule, ...one.marks.map((mark) => ({ ...mark, y: mark.y + rise }))],
+            }
+          : one,
+      );
+    }
+    slices[0] = { ...slices[0]!, bookmark: { title: textOf(block.words), level: block.level } };
+    return slices;
+  }
+}
+
+/** Space between two neighbours, by what they are. */
+function gapBetween(above: Block | null, below: Block, desk: Desk): number {
+  const { spaces } = desk.style;
+  if (below.kind === 'heading') {
+    const before = spaces.headingBefore[below.level - 1]!;
+    return above?.kind === 'heading' ? Math.max(spaces.headingAfter[above.level - 1]!, before * 0.5) : before;
+  }
+  if (!above) return 0;
+  if (above.kind === 'heading') {
+    const after = spaces.headingAfter[above.level - 1]!;
+    return below.kind === 'table' || below.kind === 'caution' || below.kind === 'key' ? after + 2 : after;
+  }
+  if (above.kind === 'row' && below.kind === 'row') return spaces.row;
+  const airy = (block: Block): boolean => ['table', 'figure', 'caution', 'key'].includes(block.kind);
+  if (airy(above) || airy(below)) return spaces.block;
+  return spaces.paragraph;
+}
+
+function paragraphSlices(block: Paragraph, parent: Tag, desk: Desk): Slice[] {
+  const own = tag('P');
+  const look = desk.style.looks[block.look];
+  const slices = textSlices(desk, [span(block.words, look)], desk.bodyX, desk.bodyWidth, [own]);
+  if (slices.length > 0) parent.children.push(own);
+  return slices;
+}
+
+function rowSlices(block: Row, rows: Tag, desk: Desk): Slice[] {
+  const { looks, hang } = desk.style;
+  const label = tag('Lbl');
+  const body = tag('LBody');
+  rows.children.push(tag('LI', {}, [label, body]));
+  const labelSpans = [
+    span(block.label, looks.label),
+    span(`${block.side === null ? '' : `\u00A0(${block.side})`}:`, looks.side),
+  ];
+  const bodySpans = [span([], looks.body)];
+  if (block.only !== null) bodySpans.push(span(`${block.only}: `, looks.only));
+  bodySpans.push(span(block.body, looks.body));
+  if (block.count)
+    bodySpans.push(span(block.body.length > 0 ? JOIN : '', looks.body), span(block.count, looks.count));
+  if (hang > 0) {
+    return besideSlices(
+      desk,
+      { lines: breakLines(labelSpans, hang - 10, desk.fonts), tags: [label], x: desk.left },
+      { lines: breakLines(bodySpans, desk.bodyWidth, desk.fonts), tags: [body], x: desk.bodyX },
+    );
+  }
+  const head = bindAll(textSlices(desk, labelSpans, desk.left, desk.width, [label]), BREAK.strand);
+  const lines = textSlices(desk, bodySpans, desk.left, desk.width, [body]);
+  return [...head, ...bindFirst(lines, BREAK.strand)];
+}
+
+function listSlices(block: List, parent: Tag, desk: Desk): Slice[] {
+  const { looks, spaces } = desk.style;
+  const items = block.items.filter((item) => textOf(item) !== '');
+  if (items.length === 0) return [];
+  const own = tag('L', { numbering: block.form === 'numbered' ? 'Decimal' : 'Disc' });
+  parent.children.push(own);
+  const markers = items.map((_, i) => (block.form === 'numbered' ? `${i + 1}.` : '•'));
+  const widest = Math.max(
+    ...markers.map((text) => desk.fonts.width(text, 'sans-semibold', looks.label.size)),
+  );
+  const indent = widest + looks.body.size * 0.65;
+  return items.flatMap((item, i) => {
+    const marker = tag('Lbl');
+    const body = tag('LBody');
+    own.children.push(tag('LI', {}, [marker, body]));
+    const look = block.form === 'numbered' ? looks.label : looks.body;
+    const lines = besideSlices(
+      desk,
+      {
+        lines: breakLines([span(markers[i]!, look)], Number.POSITIVE_INFINITY, desk.fonts),
+        tags: [marker],
+        x: desk.bodyX,
+      },
+      {
+        lines: breakLines([span(item, looks.body)], desk.bodyWidth - indent, desk.fonts),
+        tags: [body],
+        x: desk.bodyX + indent,
+      },
+    );
+    const lone = i === 1 || i === items.length - 1;
+    return i === 0 ? lines : withGap(bindFirst(lines, lone ? BREAK.inside * 2 : BREAK.inside), spaces.item);
+  });
+}
+
+function entrySlices(block: Entries, parent: Tag, desk: Desk): Slice[] {
+  const { looks, spaces, hang } = desk.style;
+  const items = block.items.filter((item) => textOf(item.label) !== '' || textOf(item.value) !== '');
+  if (items.length === 0) return [];
+  const own = tag('L');
+  parent.children.push(own);
+  return items.flatMap((item, i) => {
+    const label = tag('Lbl');
+    const value = tag('LBody');
+    own.children.push(tag('LI', {}, [label, value]));
+    const colon = block.form === 'facts' || hang === 0;
+    const labelSpan = span(colon ? [...item.label, plain(':')] : item.label, looks.label);
+    const valueSpan = span(item.value, looks.body);
+    const lines =
+      hang > 0
+        ? besideSlices(
+            desk,
+            { lines: breakLines([labelSpan], hang - 10, desk.fonts), tags: [label], x: desk.left },
+            { lines: breakLines([valueSpan], desk.bodyWidth, desk.fonts), tags: [value], x: desk.bodyX },
+          )
+        : textSlices(
+            desk,
+            [{ ...labelSpan, words: [...labelSpan.words, plain(' ')] }, valueSpan],
+            desk.left,
+            desk.width,
+            [label, value],
+          );
+    const lone = i === 1 || i === items.length - 1;
+    return i === 0 ? lines : withGap(bindFirst(lines, lone ? BREAK.inside * 4 : BREAK.inside), spaces.item);
+  });
+}
+
+/** A box: every slice carries its part of the bar and the fill, so the box may go over a page break. */
+function cautionSlices(block: Caution, parent: Tag, desk: Desk): Slice[] {
+  const { looks, spaces, colours, rules, fills, hang } = desk.style;
+  const own = tag('Div');
+  parent.children.push(own);
+  const indent = spaces.inset + rules.bar;
+  const boxX = hang > 0 ? desk.bodyX - indent : desk.left;
+  const textX = boxX + indent;
+  const width = desk.left + desk.width - textX - spaces.inset;
+  const title = tag('P');
+  own.children.push(title);
+  const inner = bindAll(
+    textSlices(desk, [span(block.title, looks.cautionTitle)], textX, width, [title]),
+    BREAK.strand,
+  );
+  for (const text of block.paragraphs) {
+    const paragraph = tag('P');
+    const lines = textSlices(desk, [span(text, looks.body)], textX, width, [paragraph]);
+    if (lines.length === 0) continue;
+    own.children.push(paragraph);
+    const first = inner.length === 0 || inner.length === 1;
+    inner.push(
+      ...withGap(
+        bindFirst(lines, first ? BREAK.strand : BREAK.together),
+        first ? spaces.item : spaces.paragraph * 0.6,
+      ),
+    );
+  }
+  const pad = spaces.inset * 0.7;
+  return bindAll(
+    inner.map((one, i) => {
+      const top = i === 0 ? pad : one.gap;
+      const height = top + one.height + (i === inner.length - 1 ? pad : 0);
+      const marks: Mark[] = [];
+      if (fills) {
+        const box = { x: boxX, y: 0, width: desk.left + desk.width - boxX, height };
+        marks.push({ kind: 'fill', tag: null, ...box, colour: colours.tint });
+      }
+      marks.push({
+        kind: 'fill',
+        tag: null,
+        x: boxX,
+        y: 0,
+        width: rules.bar,
+        height,
+        colour: colours.accent,
+      });
+      marks.push(...one.marks.map((mark) => ({ ...mark, y: mark.y + top })));
+      return { ...one, gap: 0, height, marks };
+    }),
+    BREAK.together,
+  );
+}
+
+/** The size key between two thin lines. */
+function keySlices(block: SizeKey, parent: Tag, desk: Desk): Slice[] {
+  const { looks, rules, colours, spaces, hang } = desk.style;
+  const own = tag('P');
+  parent.children.push(own);
+  const label = span([plain(block.title), plain(hang > 0 ? '' : ': ')], looks.label);
+  const body = span(block.words, looks.body);
+  const lines =
+    hang > 0
+      ? besideSlices(
+          desk,
+          { lines: breakLines([label], hang - 10, desk.fonts), tags: [own], x: desk.left },
+          { lines: breakLines([body], desk.bodyWidth, desk.fonts), tags: [own], x: desk.bodyX },
+        )
+      : textSlices(desk, [label, body], desk.left, desk.width, [own]);
+  const pad = spaces.inset * 0.45;
+  const right = desk.left + desk.width;
+  return bindAll(
+    lines.map((one, i) => {
+      const top = i === 0 ? pad : 0;
+      const height = top + one.height + (i === lines.length - 1 ? pad : 0);
+      const marks: Mark[] = one.marks.map((mark) => ({ ...mark, y: mark.y + top }));
+      if (i === 0) marks.unshift(across(desk.left, right, 0, rules.hair, colours.rule));
+      if (i === lines.length - 1) marks.push(across(desk.left, right, height, rules.hair, colours.rule));
+      return slice(height, marks, { cost: one.cost });
+    }),
+    BREAK.together,
+  );
+}
