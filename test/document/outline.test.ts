@@ -1,0 +1,31 @@
+import { describe, expect, test } from 'vitest';
+import { checkTree } from '../../core/document/check.ts';
+import { compose } from '../../core/document/compose.ts';
+import { blankPattern } from '../../core/document/outline.ts';
+import { project } from '../../core/document/project.ts';
+
+describe('the blank pattern', () => {
+  test.each([
+    ['us', 'metric'],
+    ['uk', 'metric'],
+    ['us', 'imperial'],
+    ['uk', 'imperial'],
+  ] as const)('in %s terms and %s units is a document that means itself', (terms, units) => {
+    const pattern = blankPattern({ title: 'Untitled', terms, units, date: '2024-05-01' });
+    const checked = checkTree(compose(pattern).toJSON());
+    expect(checked.ok && project(checked.document)).toEqual(pattern);
+  });
+
+  test('has sizes from the chart, smallest first, and invents nothing that only the maker knows', () => {
+    const pattern = blankPattern({ title: '', terms: 'us', units: 'metric', date: '' });
+    expect(pattern.sizes.map(({ label, chart }) => [label, chart])).toEqual([
+      ['S', 'S'],
+      ['M', 'M'],
+      ['L', 'L'],
+      ['XL', 'XL'],
+    ]);
+    expect([pattern.gauges, pattern.hooks, pattern.yarns]).toEqual([[], [], []]);
+    expect(pattern.pieces[0]!.blocks).toMatchObject([{ type: 'row', text: { text: '' } }]);
+    expect(pattern.sizes.map(({ id }) => id)).toContain(pattern.sample);
+  });
+});
