@@ -43,7 +43,8 @@ export interface WordPair {
 /** A word that differs between markets without being a stitch. */
 export interface WordEntry {
   readonly id: string;
-  readonly kind: 'instruction' | 'word' | 'spelling' | 'weight';
+  /** `system`: words that say which terms a text is written in. */
+  readonly kind: 'instruction' | 'word' | 'spelling' | 'weight' | 'system';
   readonly pairs: readonly WordPair[];
   /** Further forms of a market: [met, the form of `pairs` it stands for]. */
   readonly alsoUs?: readonly (readonly [string, string])[];
