@@ -52,12 +52,10 @@ const SENTENCES = {
     `This pattern was made by a newer Turnchain (file version ${version}; this one reads up to ${known}). Install the newest Turnchain to open it.`,
   'bad-version': () =>
     'The pattern in this file does not say which version of the file it is, so it cannot be read.',
-  'bad-value': (part: string, value: string) =>
-    `The pattern in this file has a value that cannot be (${part}: ${value}). Nothing was opened.`,
-  'bad-structure': (part: string) =>
-    `The pattern in this file is not put together as a pattern is (${part}). Nothing was opened.`,
+  'bad-value': (part: string, value: string) => `The pattern has a value that cannot be (${part}: ${value}).`,
+  'bad-structure': (part: string) => `The pattern is not put together as a pattern is (${part}).`,
   'repeated-id': (part: string, id: string) =>
-    `Two parts of the pattern in this file have the same id “${quoted(id)}” (the second is ${part}). Nothing was opened.`,
+    `Two parts of the pattern have the same id “${quoted(id)}” (the second is ${part}).`,
   'too-many': (what: string, limit: number) =>
     `The pattern has more ${what} than Turnchain can work with: ${grouped(limit)} is the most.`,
   'picture-unknown': () => 'The picture is neither PNG nor JPEG. Save it as one of these and add it again.',
