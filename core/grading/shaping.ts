@@ -209,8 +209,11 @@ function placeOf(ends: number): string {
   return ends === 2 ? 'at each end of' : `at each of ${ends} markers on`;
 }
 
+/** Which rows. A size without this part needs no dash here when the others agree: its times have one. */
 function everyList(parts: readonly (SchedulePart | null)[]): string {
-  return sizeList(parts.map((part) => (part && part.every !== null ? ordinal(part.every) : null)));
+  const words = parts.map((part) => (part && part.every !== null ? ordinal(part.every) : null));
+  const said = new Set(words.filter((word) => word !== null));
+  return said.size === 1 ? [...said].join('') : sizeList(words);
 }
 
 function timesList(parts: readonly (SchedulePart | null)[]): string {

@@ -37,7 +37,8 @@ interface Basis {
   readonly formulas: readonly Formula[];
   readonly gauge: Gauge | null;
   readonly tolerance: Quantity;
-  readonly inputs: readonly (readonly SizeResult[])[];
+  /** Of each line it needs the kind and then the outcomes. */
+  readonly inputs: readonly (Line['kind'] | readonly SizeResult[])[];
   /** Names of the lines of the circle it is in. */
   readonly circle: readonly string[] | null;
   readonly repeated: boolean;
@@ -83,7 +84,7 @@ export function gradeSheet(
       formulas: formulas[index]!,
       gauge: 'gauge' in line ? (gaugeById.get(line.gauge) ?? null) : null,
       tolerance,
-      inputs: circle ? [] : needs[index]!.map((need) => results[need]!.sizes),
+      inputs: circle ? [] : needs[index]!.flatMap((need) => [lines[need]!.kind, results[need]!.sizes]),
       circle,
       repeated: isRepeated(lines, indexes, index),
     };
