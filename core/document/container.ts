@@ -6,7 +6,7 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import type { Node } from 'prosemirror-model';
 import { checkTree } from './check.ts';
-import { canonical, type Json, parseJson } from './json.ts';
+import { canonical, parseJson } from './json.ts';
 import { FILE_LIMITS } from './limits.ts';
 import { EXTENSION, lookAt, type Picture, type Pictures, shownPictures } from './media.ts';
 import { MIGRATIONS, type Migration, upgrade, VERSION, versionAfter } from './migrations.ts';
@@ -112,13 +112,26 @@ export function readContainer(bytes: Uint8Array, chain: readonly Migration[] = M
   };
 }
 
+interface Branch {
+  readonly type: string;
+  readonly text?: string;
+  readonly content?: readonly Branch[];
+}
+
+/** The tree without texts that are empty once they are tidied: a document has none. */
+function withoutEmptyText(branch: Branch): Branch {
+  if (!branch.content) return branch;
+  return { ...branch, content: branch.content.filter(({ text }) => text !== '').map(withoutEmptyText) };
+}
+
 /**
  * The bytes of a `.turnchain` file. Pictures that the document does not show stay out. The same document and
  * pictures give the same bytes, on every machine and day. The bytes of a document within the limits of
  * `attributes` and `limits` are always read back; whoever saves makes sure by reading them.
  */
 export function writeContainer(document: Node, media: Pictures): Uint8Array {
-  const file: Json = { format: FORMAT, version: VERSION, document: canonical(document.toJSON()) };
+  const tree = withoutEmptyText(canonical(document.toJSON()) as unknown as Branch);
+  const file = { format: FORMAT, version: VERSION, document: tree };
   const shown = [...shownPictures(document)].flatMap((id) => media.get(id) ?? []);
   const entries: [string, Zippable[string]][] = [
     [PATTERN, [strToU8(JSON.stringify(file)), { level: 6 }]],

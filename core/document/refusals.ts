@@ -52,7 +52,8 @@ const SENTENCES = {
     `This pattern was made by a newer Turnchain (file version ${version}; this one reads up to ${known}). Install the newest Turnchain to open it.`,
   'bad-version': () =>
     'The pattern in this file does not say which version of the file it is, so it cannot be read.',
-  'bad-value': (part: string, value: string) => `The pattern has a value that cannot be (${part}: ${value}).`,
+  'bad-value': (part: string, value: string) =>
+    `The pattern has a value that cannot be (${part}: ${quoted(value)}).`,
   'bad-structure': (part: string) => `The pattern is not put together as a pattern is (${part}).`,
   'repeated-id': (part: string, id: string) =>
     `Two parts of the pattern have the same id “${quoted(id)}” (the second is ${part}).`,

@@ -100,12 +100,18 @@ describe('a file written and read', () => {
 
   test('loses characters that are not text, and nothing else', () => {
     const about = { ...blank.about, title: 'Harbour\u0000 vest\uD800', designer: 'A\u0007B' };
-    const notes = [{ text: 'One\r\n\ttwo.', figures: [] }];
+    const notes = [
+      { text: 'One\r\n\ttwo.', figures: [] },
+      { text: '\u0007', figures: [] },
+    ];
     const result = readContainer(writeContainer(compose({ ...blank, about, notes }), none));
     expect(result.ok && project(result.document)).toEqual({
       ...blank,
       about: { ...blank.about, title: 'Harbour vest', designer: 'AB' },
-      notes: [{ text: 'One two.', figures: [] }],
+      notes: [
+        { text: 'One two.', figures: [] },
+        { text: '', figures: [] },
+      ],
     });
   });
 });

@@ -3,6 +3,9 @@ import { checkTree } from '../../core/document/check.ts';
 import { compose } from '../../core/document/compose.ts';
 import { blankPattern } from '../../core/document/outline.ts';
 import { project } from '../../core/document/project.ts';
+import { gradeSheet, lineNamed } from '../../core/grading/index.ts';
+
+const blank = blankPattern({ title: '', terms: 'us', units: 'metric', date: '' });
 
 describe('the blank pattern', () => {
   test.each([
@@ -16,8 +19,19 @@ describe('the blank pattern', () => {
     expect(checked.ok && project(checked.document)).toEqual(pattern);
   });
 
+  test('works out its one finished measurement in every size, with nothing to say against it', () => {
+    const { sizes, lines, gauges, tolerance } = blank;
+    const sheet = gradeSheet(sizes, lines, gauges, tolerance);
+    expect(
+      sheet.lines.flatMap(({ facts, sizes: each }) => [...facts, ...each.flatMap((size) => size.facts)]),
+    ).toEqual([]);
+    const busts = sizes.map((_, at) => lineNamed(sheet, 'finished bust')!.sizes[at]!.value);
+    expect(busts).not.toContain(null);
+    expect(busts).toHaveLength(4);
+  });
+
   test('has sizes from the chart, smallest first, and invents nothing that only the maker knows', () => {
-    const pattern = blankPattern({ title: '', terms: 'us', units: 'metric', date: '' });
+    const pattern = blank;
     expect(pattern.sizes.map(({ label, chart }) => [label, chart])).toEqual([
       ['S', 'S'],
       ['M', 'M'],
