@@ -59,16 +59,22 @@ export function lengthOf(quantity: Quantity): Length | null {
   return quantity.unit === '%' || quantity.unit === 'none' ? null : toCm(quantity.value, quantity.unit);
 }
 
+const densities = new WeakMap<Gauge, Density>();
+
 /**
  * Stitches and rows per centimetre, exactly: 16 stitches over 4 in are 16 ÷ 10.16 per cm, not 1.6. Null
- * where the gauge gives no number or no length above zero.
+ * where the gauge gives no number or no length above zero. The same gauge gives the identical object.
  */
 export function densityOf(gauge: Gauge): Density {
-  return {
+  const known = densities.get(gauge);
+  if (known) return known;
+  const density = {
     stitches: perCm(gauge.stitches, gauge.width),
     rows: perCm(gauge.rows, gauge.height),
     stretch: gauge.stretch && stretchOf(gauge.stretch),
   };
+  densities.set(gauge, density);
+  return density;
 }
 
 function perCm(count: number, over: Quantity): Rational | null {

@@ -4,14 +4,8 @@ export { type Density, densityOf, type Fitted, fitRows, fitStitches, lengthOf, T
 export { type Formula, type FormulaNode, readFormula } from './formula.ts';
 export { formulasOf, type LineValue, type SizeResult } from './lines.ts';
 export { type OrderFact, orderFacts } from './order.ts';
-export {
-  evenWords,
-  type Schedule,
-  type SchedulePart,
-  scheduleOf,
-  scheduleWords,
-  sizeList,
-} from './shaping.ts';
+export { evenWords, scheduleWords, sizeList } from './schedule-words.ts';
+export { type Schedule, type SchedulePart, scheduleOf } from './shaping.ts';
 export { gradeSheet, type LineResult, lineNamed, type Sheet } from './sheet.ts';
 export { type Spread, type SpreadGroup, spreadOf, spreadSum, spreadWords } from './spread.ts';
 export type { Amount, Dimension } from './value.ts';

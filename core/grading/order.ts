@@ -73,6 +73,16 @@ function amountsOf(result: LineResult): (Amount | null)[] {
   });
 }
 
+/** Whether all sizes that have a value have the same one. */
+function isConstant(amounts: readonly (Amount | null)[]): boolean {
+  const first = amounts.find((amount) => amount !== null);
+  return amounts.every((amount) => amount === null || isEqual(amount, first!));
+}
+
+function isEqual(a: Amount, b: Amount): boolean {
+  return a.dimension === b.dimension && a.value.equals(b.value);
+}
+
 /**
  * A value below that of a smaller size is out of order. Equal neighbours are told for printed lines, unless
  * all sizes are equal (a band that is the same for all is meant) and unless it is a body line: the standard
@@ -83,8 +93,7 @@ function growthFacts(sizes: readonly Size[], result: LineResult): OrderFact[] {
   const { line } = result;
   const amounts = amountsOf(result);
   const known = amounts.flatMap((amount, index) => (amount ? [{ amount, index }] : []));
-  const isConstant = known.every(({ amount }) => amount.value.equals(known[0]!.amount.value));
-  if (isConstant) return [];
+  if (isConstant(amounts)) return [];
   return known.slice(1).flatMap(({ amount, index }, position) => {
     const before = known[position]!;
     if (before.amount.dimension !== amount.dimension) return [];
@@ -109,17 +118,21 @@ function growthFacts(sizes: readonly Size[], result: LineResult): OrderFact[] {
   });
 }
 
-/** Neighbouring sizes that every printed line makes equal: one of them is not needed. */
+/**
+ * Neighbouring sizes that every printed line makes equal: one of them is not needed. Nothing is said while no
+ * printed line differs at all: the sheet is not that far yet.
+ */
 function twinFacts(sheet: Sheet): OrderFact[] {
   const printed = sheet.lines.filter((result) => result.line.printed !== null && result.line.kind !== 'ease');
-  const columns = printed.map(amountsOf);
+  const columns = printed.map(amountsOf).filter((amounts) => amounts.some(Boolean));
+  if (columns.every(isConstant)) return [];
   return sheet.sizes.slice(1).flatMap((size, before) => {
     const index = before + 1;
     const isTwin = (amounts: (Amount | null)[]) => {
       const [a, b] = [amounts[before], amounts[index]];
-      return a && b && a.dimension === b.dimension && a.value.equals(b.value);
+      return a && b && isEqual(a, b);
     };
-    if (columns.length === 0 || !columns.every(isTwin)) return [];
+    if (!columns.every(isTwin)) return [];
     const labels = [sheet.sizes[before]!.label, size.label];
     return [
       {

@@ -1,7 +1,7 @@
 /**
  * Works out when to increase or decrease so that a piece goes from one stitch count to another over so many
- * rows, as evenly as whole steps allow, and says it the way patterns do. It makes schedules; working them row
- * by row is the engine's.
+ * rows, as evenly as whole steps allow. It makes schedules; working them row by row is the engine's, saying
+ * them is `schedule-words`'.
  *
  * The spread is the handbooks' (common practice, no source): divide the rows by the shapings; the remainder
  * says how many intervals are one step longer. The longer ones come first.
@@ -145,86 +145,4 @@ function partsOf(gaps: readonly number[], shapings: number): readonly SchedulePa
   const parts: SchedulePart[] = [{ every: first, times: longer + 1 }];
   if (longer < gaps.length) parts.push({ every: gaps.at(-1)!, times: gaps.length - longer });
   return parts;
-}
-
-/** A dash for "not in this size" (common practice). */
-const NONE = '–';
-
-/** "64 (70, 76)"; one alone when all are equal, a dash where there is none. */
-export function sizeList(values: readonly (string | number | null)[]): string {
-  const words = values.map((value) => (value === null ? NONE : String(value)));
-  const [first = NONE, ...rest] = words;
-  return rest.every((word) => word === first) ? first : `${first} (${rest.join(', ')})`;
-}
-
-/** "1st", "2nd", "11th". */
-export function ordinal(n: number): string {
-  const teen = n % 100 >= 11 && n % 100 <= 13;
-  return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
-}
-
-/**
- * The schedules of all sizes as one pattern sentence, without the rows worked even at its end: "Dec 1 st at
- * each end of next and every 4th row 8 (8, 9) times in total, then every 2nd row 3 (4, 3) times". The first
- * times count the next row, as "in total" says. A size without a schedule, or without shaping, has a dash. When some sizes increase and others
- * decrease there are two sentences. Empty when no size shapes. The words are the same in US and UK terms.
- */
-export function scheduleWords(
-  schedules: readonly (Schedule | null)[],
-  form: 'row' | 'round' = 'row',
-): string {
-  const sentence = (direction: 'inc' | 'dec') =>
-    sentenceOf(
-      schedules.map((schedule) => (schedule?.direction === direction ? schedule : null)),
-      direction,
-      form === 'row' ? 'row' : 'rnd',
-    );
-  return [sentence('dec'), sentence('inc')].filter((words) => words !== '').join('. ');
-}
-
-function sentenceOf(schedules: readonly (Schedule | null)[], direction: 'inc' | 'dec', row: string): string {
-  const one = schedules.find((schedule) => schedule !== null);
-  if (!one) return '';
-  const shared = <T>(read: (schedule: Schedule) => T) => sizesOf(schedules, read);
-  const stitches = `${one.perEnd} ${one.perEnd === 1 ? 'st' : 'sts'}`;
-  const start = `${direction === 'dec' ? 'Dec' : 'Inc'} ${stitches} ${placeOf(one.ends)} next`;
-  const first = shared((schedule) => schedule.parts[0]!);
-  if (first.every((part) => part === null || part.every === null)) {
-    return first.includes(null) ? `${start} ${row} ${timesList(first)}` : `${start} ${row}`;
-  }
-  const second = shared((schedule) => schedule.parts[1] ?? null);
-  const head = `${start} and every ${everyList(first)} ${row} ${timesList(first)} in total`;
-  return second.some((part) => part !== null)
-    ? `${head}, then every ${everyList(second)} ${row} ${timesList(second)}`
-    : head;
-}
-
-function sizesOf<T>(schedules: readonly (Schedule | null)[], read: (schedule: Schedule) => T): (T | null)[] {
-  return schedules.map((schedule) => schedule && read(schedule));
-}
-
-/** Where the shaping is: two ends of a flat piece, or so many marked places. */
-function placeOf(ends: number): string {
-  if (ends === 1) return 'at one end of';
-  return ends === 2 ? 'at each end of' : `at each of ${ends} markers on`;
-}
-
-/** Which rows. A size without this part needs no dash here when the others agree: its times have one. */
-function everyList(parts: readonly (SchedulePart | null)[]): string {
-  const words = parts.map((part) => (part && part.every !== null ? ordinal(part.every) : null));
-  const said = new Set(words.filter((word) => word !== null));
-  return said.size === 1 ? [...said].join('') : sizeList(words);
-}
-
-function timesList(parts: readonly (SchedulePart | null)[]): string {
-  const times = parts.map((part) => part?.times ?? null);
-  return `${sizeList(times)} ${times.every((n) => n === 1 || n === null) ? 'time' : 'times'}`;
-}
-
-/** Rows worked even after the last shaping, for all sizes: "Work 3 (1, –) rows even"; empty when there are none. */
-export function evenWords(schedules: readonly (Schedule | null)[], form: 'row' | 'round' = 'row'): string {
-  const rows = schedules.map((schedule) => schedule?.evenAfter || null);
-  if (rows.every((n) => n === null)) return '';
-  const noun = form === 'row' ? 'row' : 'rnd';
-  return `Work ${sizeList(rows)} ${rows.every((n) => n === 1 || n === null) ? noun : `${noun}s`} even`;
 }

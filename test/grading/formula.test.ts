@@ -292,6 +292,6 @@ it('reads any text without throwing, with spans inside it', () => {
       // Always either a value or a reason.
       expect(value !== null || own.facts.length + facts.length + waitsFor.length > 0).toBe(true);
     }),
-    { numRuns: 1500 },
+    { numRuns: 800 },
   );
 });

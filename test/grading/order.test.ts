@@ -70,6 +70,11 @@ describe('along a line', () => {
     ]);
   });
 
+  it('tells no sizes equal while no printed line differs', () => {
+    const lines = [printed(typed('band', all(cm(4)))), printed(shaping('sleeve'))];
+    expect(seen(grade(lines, women('S', 'M', 'L')), 'z0')).toEqual([]);
+  });
+
   it('looks past a size without a value', () => {
     const sheet = grade(
       [printed(typed('length', { each: { z0: cm(50), z2: cm(48) } }))],

@@ -1,14 +1,8 @@
 /** Shaping schedules: evenly spread, exactly summed, within the rows, and said as patterns say it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  evenWords,
-  ordinal,
-  type Schedule,
-  scheduleOf,
-  scheduleWords,
-  sizeList,
-} from '../../core/grading/shaping.ts';
+import { evenWords, ordinal, scheduleWords, sizeList } from '../../core/grading/schedule-words.ts';
+import { type Schedule, scheduleOf } from '../../core/grading/shaping.ts';
 import { codes, grade, shaping, women } from './sheets.ts';
 
 const task = (from: number, to: number, rows: number, rest = {}) => ({
@@ -141,31 +135,28 @@ describe('the words of a schedule', () => {
       schedule(46, 22, 46, { step: 2 }),
     ]);
     expect(words).toBe(
-      'Dec 1 st at each end of next and every 4th row 9 (9, 12) times in total, then every 2nd row 2 (3, –) times',
+      'Dec 1 st at each end of next and every 4th row 8 (8, 11) more times, then every 2nd row 2 (3, –) times',
     );
   });
 
   it.each([
-    [[schedule(64, 40, 48)], 'Dec 1 st at each end of next and every 4th row 12 times in total'],
-    [[schedule(40, 64, 48)], 'Inc 1 st at each end of next and every 4th row 12 times in total'],
+    [[schedule(64, 40, 48)], 'Dec 1 st at each end of next and every 4th row 11 more times'],
+    [[schedule(40, 64, 48)], 'Inc 1 st at each end of next and every 4th row 11 more times'],
     [[schedule(40, 38, 48)], 'Dec 1 st at each end of next row'],
-    [[schedule(40, 38, 48), schedule(40, 40, 48)], 'Dec 1 st at each end of next row 1 (–) time'],
+    [[schedule(40, 38, 48), schedule(40, 40, 48)], 'Dec 1 (–) st at each end of next row'],
     [
       [schedule(64, 40, 48), schedule(64, 40, 50), null],
-      'Dec 1 st at each end of next and every 4th (5th, –) row 12 (3, –) times in total, then every 4th row – (9, –) times',
+      'Dec 1 (1, –) st at each end of next and every 4th (5th, –) row 11 (2, –) more times, then every 4th row – (9, –) times',
     ],
     [
       [schedule(64, 40, 48), schedule(40, 64, 48)],
-      'Dec 1 st at each end of next and every 4th row 12 (–) times in total. Inc 1 st at each end of next and every 4th row – (12) times in total',
+      'Dec 1 (–) st at each end of next and every 4th row 11 (–) more times. Inc – (1) st at each end of next and every 4th row – (11) more times',
     ],
-    [
-      [schedule(40, 20, 20, { perEnd: 2 })],
-      'Dec 2 sts at each end of next and every 4th row 5 times in total',
-    ],
-    [[schedule(40, 30, 20, { ends: 1 })], 'Dec 1 st at one end of next and every 2nd row 10 times in total'],
+    [[schedule(40, 20, 20, { perEnd: 2 })], 'Dec 2 sts at each end of next and every 4th row 4 more times'],
+    [[schedule(40, 30, 20, { ends: 1 })], 'Dec 1 st at one end of next and every 2nd row 9 more times'],
     [
       [schedule(80, 240, 40, { ends: 8 })],
-      'Inc 1 st at each of 8 markers on next and every 2nd row 20 times in total',
+      'Inc 1 st at each of 8 markers on next and every 2nd row 19 more times',
     ],
     [[schedule(40, 40, 10)], ''],
     [[], ''],
@@ -176,7 +167,7 @@ describe('the words of a schedule', () => {
   it('says rounds in the round, and the rows worked even at the end', () => {
     const round = [schedule(64, 40, 48)];
     expect(scheduleWords(round, 'round')).toBe(
-      'Dec 1 st at each end of next and every 4th rnd 12 times in total',
+      'Dec 1 st at each end of next and every 4th rnd 11 more times',
     );
     expect(evenWords(round, 'round')).toBe('Work 3 rnds even');
     expect(evenWords([schedule(42, 20, 38, { step: 2 })])).toBe('Work 1 row even');

@@ -260,7 +260,7 @@ describe('after an edit', () => {
           );
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });
