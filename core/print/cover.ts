@@ -31,10 +31,13 @@ export function measureCover(booklet: Booklet, root: Tag, desk: Desk): Slice[] {
     const drop = Math.max(0, Math.min(desk.height * 0.26, desk.height - heightOf(words) - 24));
     return [slice(drop, []), ...bindFirst(words, BREAK.strand)];
   }
+  // What the words leave of the first page, if that is enough for a picture.
+  const room = desk.height - heightOf(words) - spaces.large - 12;
   const inside = measureFigure(
     { kind: 'figure', image: cover.image, alt: cover.alt, caption: null, width: 'page' },
     section,
     desk,
+    room > desk.height * 0.2 ? room : Number.POSITIVE_INFINITY,
   );
   return [...words, ...withGap(inside, spaces.large)];
 }

@@ -20,7 +20,13 @@ export function aspectOf(image: Image, desk: Desk): number | null {
   return size && size.width > 0 && size.height > 0 ? size.width / size.height : null;
 }
 
-export function measureFigure(figure: Figure, parent: Tag, desk: Desk): Slice[] {
+/** `tallest` limits the image's height (points) below what the style allows. */
+export function measureFigure(
+  figure: Figure,
+  parent: Tag,
+  desk: Desk,
+  tallest = Number.POSITIVE_INFINITY,
+): Slice[] {
   const { style } = desk;
   const x = figure.width === 'page' ? desk.left : desk.bodyX;
   const column = figure.width === 'page' ? desk.width : desk.bodyWidth;
@@ -28,7 +34,7 @@ export function measureFigure(figure: Figure, parent: Tag, desk: Desk): Slice[] 
   const own = tag('Figure', { alt: figure.alt });
   const group = figure.caption ? tag('Div', {}, [own]) : own;
   parent.children.push(group);
-  const slices = [imageSlice(figure.image, figure.alt, own, x, most, desk)];
+  const slices = [imageSlice(figure.image, figure.alt, own, { x, most, tallest }, desk)];
   if (figure.caption) {
     const caption = tag('Caption');
     group.children.push(caption);
@@ -43,11 +49,18 @@ export function measureFigure(figure: Figure, parent: Tag, desk: Desk): Slice[] 
   return slices;
 }
 
-function imageSlice(image: Image, alt: string, own: Tag, x: number, most: number, desk: Desk): Slice {
+interface Room {
+  readonly x: number;
+  readonly most: number;
+  readonly tallest: number;
+}
+
+function imageSlice(image: Image, alt: string, own: Tag, room: Room, desk: Desk): Slice {
   const { style } = desk;
-  const tallest = Math.min(style.page.height * style.pictureHeight, desk.height * 0.8);
+  const { x, most } = room;
+  const tallest = Math.min(style.page.height * style.pictureHeight, desk.height * 0.8, room.tallest);
   const aspect = aspectOf(image, desk);
-  if (aspect === null) return frameSlice(image, alt, own, x, most, tallest, desk);
+  if (aspect === null) return frameSlice(image, alt, own, { x, most, tallest }, desk);
   // A picture is not blown up beyond 96 pixels to the inch, where it would look coarse.
   const pixels =
     image.source === 'picture' ? desk.pictureSize(image.name)!.width * 0.75 : Number.POSITIVE_INFINITY;
@@ -58,15 +71,7 @@ function imageSlice(image: Image, alt: string, own: Tag, x: number, most: number
   ]);
 }
 
-function frameSlice(
-  image: Image,
-  alt: string,
-  own: Tag,
-  x: number,
-  most: number,
-  tallest: number,
-  desk: Desk,
-): Slice {
+function frameSlice(image: Image, alt: string, own: Tag, { x, most, tallest }: Room, desk: Desk): Slice {
   const { looks, colours, rules, spaces } = desk.style;
   const inset = spaces.inset;
   const lines = breakLines([span(alt, looks.caption)], most - 2 * inset, desk.fonts);

@@ -15,7 +15,7 @@ import type { Face, Style } from './style.ts';
  * marks, direction marks, variation selectors, lone halves of pairs.
  */
 const SILENT =
-  /[\u0000-\u0008\u000E-\u001F\u007F-\u009F\u00AD\u034F\u061C\u115F\u1160\u17B4\u17B5\u180B-\u180F\u200B-\u200F\u202A-\u202E\u2060-\u206F\u3164\uFE00-\uFE0F\uFEFF\uFFA0\uFFF9-\uFFFC]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
+  /\p{Cc}|\p{Cf}|\p{Cs}|\u034F|[\u115F\u1160]|\u17B4|\u17B5|[\u180B-\u180D]|\u3164|[\uFE00-\uFE0F]|\uFFA0|\uFFFC/gu;
 
 /** Plain spellings for characters that fonts often lack; anything else is tried by Unicode compatibility. */
 const SPELLING: Readonly<Record<string, string>> = {

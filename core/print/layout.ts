@@ -71,7 +71,7 @@ export function layOut(booklet: Booklet, options: PrintOptions, resources: Resou
   const root = tag('Document');
   const cover = measureCover(booklet, root, desk);
   const parts = measureParts(booklet.parts, root, desk);
-  if (cover.length > 0 && parts.length > 0) parts[0] = { ...parts[0]!, forced: true };
+  if (cover.length > 0 && parts.length > 0 && style.coverPage) parts[0] = { ...parts[0]!, forced: true };
   const area = {
     top: style.margin.top,
     height: desk.height,

@@ -38,6 +38,8 @@ const COST = {
   /** Inside a bracket that is longer than most of a line and must be broken somewhere. */
   longBracket: 4,
   bracket: 120,
+  /** Between a list of numbers and the word they count. */
+  counted: 150,
   /** Between a row's last words and its count, when the two do not fit one line. */
   join: 400,
   /** In a number list after a bracket or comma; at other spaces that should not break. */
@@ -211,16 +213,21 @@ function atomsOf(spans: readonly Span[], width: number, fonts: Typefaces): Atom[
     atoms.push(measured(pieces, cost, fonts));
     pieces = [];
   };
+  let previous = '';
+  let before: Hold = 'loose';
   for (const stretch of stretches) {
-    let previous = '';
     for (const character of stretch.text) {
       if (character === ' ' || character === '\u00A0' || character === JOIN) {
         push(stretch);
-        close(costAt(character, previous, stretch.hold, brackets[position] ?? COST.open), true, stretch);
+        // The word right after a list of numbers is what they count: "64 (70, 76) sts".
+        const counted = before === 'numbers' && stretch.hold !== 'numbers' && /\d|\)/.test(previous);
+        const around = Math.max(brackets[position] ?? COST.open, counted ? COST.counted : COST.open);
+        close(costAt(character, previous, stretch.hold, around), true, stretch);
       } else {
         word += character;
       }
       previous = character;
+      before = stretch.hold;
       position += character.length;
     }
     push(stretch);

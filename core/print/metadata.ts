@@ -31,7 +31,8 @@ export function infoOf(meta: Meta): Record<string, string | Date> {
 
 const escaped = (text: string): string =>
   text
-    .replace(/[^\u0009\u000A\u000D\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '')
+    .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu, '')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;');

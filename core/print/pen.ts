@@ -74,6 +74,7 @@ export async function writePages(
   }
   watch.signal?.throwIfAborted();
   tags.finish();
+  outline.finish();
   document.end();
   await ended;
   return new Uint8Array(Buffer.concat(chunks));
@@ -194,8 +195,9 @@ class Pen {
   }
 }
 
-/** Bookmarks, nested by the levels of their headings. */
+/** Bookmarks, nested by the levels of their headings; those of level 1 stand open. */
 class OutlineWriter {
+  #visible = 0;
   readonly #open: { level: number; item: PDFKit.PDFOutline }[] = [];
   readonly #document: PDFKit.PDFDocument;
   readonly #width: number;
@@ -211,6 +213,14 @@ class OutlineWriter {
     const parent = this.#open.at(-1)?.item ?? this.#document.outline;
     // pdfkit counts `left` from the right edge of the page.
     const options = { top: Math.max(0, bookmark.y - 8), left: this.#width, expanded: bookmark.level < 2 };
+    if (this.#open.length === 0 || (this.#open.length === 1 && this.#open[0]!.level < 2)) this.#visible++;
     this.#open.push({ level: bookmark.level, item: parent.addItem(bookmark.title, options as never) });
+  }
+
+  /** Tells how many bookmarks show when the list is opened (ISO 32000-1, table 152); pdfkit leaves it out. */
+  finish(): void {
+    if (this.#visible === 0) return;
+    const root = this.#document.outline as unknown as { outlineData: Record<string, unknown> };
+    root.outlineData.Count = this.#visible;
   }
 }

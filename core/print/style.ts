@@ -94,6 +94,8 @@ export interface Style {
   readonly fills: boolean;
   /** The cover picture runs to the edges of the paper. */
   readonly bleed: boolean;
+  /** The cover has a page of its own. */
+  readonly coverPage: boolean;
   /** Pictures: part of the page's height that one may take, and a factor on their width. */
   readonly pictureHeight: number;
   readonly pictureScale: number;
@@ -172,6 +174,7 @@ function standard(paper: Paper): Style {
     rules: { hair: 0.4, thin: 0.75, bar: 2.25 },
     fills: true,
     bleed: true,
+    coverPage: true,
     pictureHeight: 0.5,
     pictureScale: 1,
   };
@@ -292,6 +295,7 @@ function inkSaving(paper: Paper): Style {
     rules: { hair: 0.25, thin: 0.4, bar: 0.75 },
     fills: false,
     bleed: false,
+    coverPage: false,
     pictureHeight: 0.27,
     pictureScale: 0.7,
   };

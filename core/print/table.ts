@@ -141,24 +141,39 @@ function settle(
     return given;
   };
   head += take(Math.min(widths.naturalHead, desk.width * 0.45) - head);
-  for (const c of widest) columns[c]! += take(widths.natural[c]! - columns[c]!);
   if (table.align === 'numbers') {
-    // Equal columns read best; a little air, but no gulfs between few columns.
-    const even = Math.max(...columns, 0);
-    const spare = left - sum(widest.map((c) => even - columns[c]!));
-    if (spare >= 0) {
-      left = spare;
-      const air = Math.min(left / Math.max(1, widest.length), desk.style.spaces.cellSide * 4);
-      columns.fill(even + air);
-      left -= air * widest.length;
-    }
+    // Equal columns read best; a little air, but no gulfs between few columns. Columns of unequal need share
+    // what is left so that the narrow ones catch up first.
+    const wish = Math.max(0, ...widest.map((c) => widths.natural[c]!)) + desk.style.spaces.cellSide * 2;
+    const even = Math.min(
+      wish,
+      evenWidth(
+        widest.map((c) => columns[c]!),
+        left,
+      ),
+    );
+    for (const c of widest) left -= Math.max(0, even - columns[c]!);
+    for (const c of columns.keys()) columns[c] = Math.max(columns[c]!, even);
   } else if (widest.length > 0) {
+    for (const c of widest) columns[c]! += take(widths.natural[c]! - columns[c]!);
     columns[widest.at(-1)!]! += left;
     left = 0;
   }
   // Row heads as wide as the hanging labels line the numbers up with the text, if there is room.
   if (desk.style.hang > head && left >= desk.style.hang - head) head = desk.style.hang;
   return { groups, size, headWidth: head, widths: columns };
+}
+
+/** The width to which columns can be brought, the narrowest first, with `spare` points to give. */
+function evenWidth(columns: readonly number[], spare: number): number {
+  const sorted = [...columns].sort((a, b) => a - b);
+  let used = 0;
+  for (let i = 1; i <= sorted.length; i++) {
+    used += sorted[i - 1]!;
+    const level = (used + spare) / i;
+    if (i === sorted.length || level <= sorted[i]!) return level;
+  }
+  return 0;
 }
 
 function setTable(table: Table, plan: Plan, parent: Tag, desk: Desk): Slice[] {
@@ -192,13 +207,19 @@ function setTable(table: Table, plan: Plan, parent: Tag, desk: Desk): Slice[] {
     above: Mark[],
     below: Mark[],
   ): Slice[] => {
-    const broken = cells.map((words, i) =>
-      breakLines(
-        [span(words, i === 0 ? firstLook : look)],
-        (i === 0 ? plan.headWidth : widths[i - 1]!) - 2 * spaces.cellSide,
-        desk.fonts,
-      ),
+    const room = (i: number): number => (i === 0 ? plan.headWidth : widths[i - 1]!) - 2 * spaces.cellSide;
+    let broken = cells.map((words, i) =>
+      breakLines([span(words, i === 0 ? firstLook : look)], room(i), desk.fonts),
     );
+    if (table.align === 'numbers' && broken.some((lines, i) => i > 0 && lines.length > 1)) {
+      // Where one number of a row breaks before its bracket, all of them do: the eye compares like with like.
+      broken = broken.map((lines, i) => {
+        const own = [span(cells[i]!, look)];
+        return i === 0 || lines.length !== 1
+          ? lines
+          : breakLines(own, Math.min(room(i), firmWidth(own, desk.fonts) + 0.5), desk.fonts);
+      });
+    }
     const count = Math.max(1, ...broken.map((lines) => lines.length));
     return Array.from({ length: count }, (_, n) => {
       const top = n === 0 ? spaces.cellTop : 0;

@@ -53,7 +53,7 @@ export class TagWriter {
 
   /** Notes the box that a mark of a figure takes. */
   box(mark: Mark): void {
-    if (mark.tag?.type !== 'Figure') return;
+    if (mark.kind === 'rule' || mark.kind === 'fill' || mark.tag?.type !== 'Figure') return;
     const [x, y, x2, y2] =
       mark.kind === 'text'
         ? [mark.x, mark.y - mark.size, mark.x + mark.width, mark.y + mark.size * 0.3]

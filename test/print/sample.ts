@@ -184,7 +184,7 @@ export function sample(): Booklet {
       part('Materials and sizes', [
         sizeKey('How to read sizes', [
           'Numbers are given for size XS, with the larger sizes in brackets: ',
-          bold('XS (S, M, L, XL, 2X, 3X, 4X, 5X, 6X)'),
+          numbers('XS (S, M, L, XL, 2X, 3X, 4X, 5X, 6X)', 'bold'),
           '. Where there is one number, it holds for every size. It may help to mark your own size throughout before you begin.',
         ]),
         heading(2, 'Materials'),
@@ -230,7 +230,7 @@ export function sample(): Booklet {
           told: 'by-column',
         }),
         figure(
-          drawing('schematic', 1.9),
+          drawing('schematic', 3.2),
           'Schematic: a panel with straight sides to the armhole, shallow stepped armholes and a straight neck edge. The measurements are in the table above.',
           'Front and back panel, alike up to the armholes',
           'column',
