@@ -265,6 +265,69 @@ describe('after an edit', () => {
   });
 });
 
+it('never throws, and gives a value or a reason, whatever numbers a line holds', () => {
+  const number = fc.oneof(
+    fc.constantFrom(0, -0, 1, 2, -1, 0.5, 1e-300, 1e300, 2 ** 53, Number.NaN, Infinity, -Infinity),
+    fc.integer({ min: -50, max: 5000 }),
+    fc.double(),
+  );
+  const unit = fc.constantFrom('cm' as const, 'mm' as const, 'in' as const, '%' as const, 'none' as const);
+  const quantity = fc.record({ value: number, unit });
+  const state = fc.constantFrom('relaxed' as const, 'stretched' as const);
+  const parity = fc.constantFrom('any' as const, 'even' as const, 'odd' as const);
+  const counts = fc.constantFrom('stitches' as const, 'repeats' as const);
+  const rounding = fc.constantFrom('nearest' as const, 'up' as const, 'down' as const);
+  const tolerance = fc.option(quantity);
+  const some = fc.constantFrom(
+    'a',
+    'b',
+    'a × b',
+    'a ÷ b',
+    'a + b',
+    '40',
+    '20 cm',
+    'a rounded to 3',
+    'width of s',
+  );
+  const any = fc.tuple(
+    quantity.map((value) => typed('a', all(value))),
+    quantity.map((value) => ease('b', all(value))),
+    some.map((text) => formula('f', text)),
+    fc
+      .record({ multiple: number, plus: number, extra: number, state, parity, counts, rounding, tolerance })
+      .chain((rest) => some.map((text) => stitches('s', text, rest))),
+    fc
+      .record({ cycle: number, endOn: number, before: number, rounding, tolerance })
+      .chain((rest) => some.map((text) => rows('r', text, rest))),
+    fc
+      .record({ start: some, end: some, rows: some, perEnd: number, ends: number, step: number })
+      .map((rest) => shaping('h', rest)),
+    fc.record({ changes: some, over: some }).map((rest) => spread('p', rest)),
+    quantity.map((value) => body('y', 'bust', 'upper', { z1: value })),
+  );
+  const anyGauge = fc
+    .record({
+      stitches: number,
+      rows: number,
+      width: quantity,
+      height: quantity,
+      stretch: fc.option(fc.record({ lies: quantity, worn: quantity })),
+    })
+    .map((rest): Gauge => ({ ...gauge(16, 4, 'in'), ...rest }));
+  fc.assert(
+    fc.property(any, anyGauge, quantity, (some, at, general) => {
+      const sheet = gradeSheet(women('S', 'M'), some, [at], general);
+      for (const { facts, sizes } of sheet.lines) {
+        for (const size of sizes) {
+          const reasons = facts.length + size.facts.length + size.waitsFor.length;
+          expect(size.value !== null || reasons > 0).toBe(true);
+        }
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
 it('grades 12 sizes of 60 lines in a few milliseconds', () => {
   const labels = ['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X', 'XS', 'S', 'M'];
   const many = Array.from({ length: 6 }, (_, part) => {
