@@ -102,6 +102,21 @@ const WORD_PHRASES: Readonly<Record<Terms, ReadonlyMap<string, WordPhrase>>> = {
 /** Longest phrase of either table, in words. */
 export const LONGEST_PHRASE = 4;
 
+const firstWords = (terms: Terms): ReadonlySet<string> =>
+  new Set(
+    [...STITCH_PHRASES[terms].keys(), ...WORD_PHRASES[terms].keys()].map((phrase) => phrase.split(' ')[0]!),
+  );
+
+const FIRST_WORDS: Readonly<Record<Terms, ReadonlySet<string>>> = {
+  us: firstWords('us'),
+  uk: firstWords('uk'),
+};
+
+/** Whether a word begins any phrase of a terminology: most words of a text begin none. */
+export function beginsPhrase(word: string, terms: Terms): boolean {
+  return FIRST_WORDS[terms].has(word);
+}
+
 /** The ladder stitch that a phrase (lower case, single spaces) names in a terminology; null if none. */
 export function stitchPhrase(phrase: string, terms: Terms): StitchPhrase | null {
   return STITCH_PHRASES[terms].get(phrase) ?? null;
@@ -169,7 +184,7 @@ const AFTER: ReadonlySet<string> = new Set(
 
 /** Cuts a run of letters (lower case) such as "fpdc", "dcs", "rtrf"; null when it holds no base stitch. */
 export function cutRun(run: string, terms: Terms): Run | null {
-  if (run.length > 16) return null;
+  if (run.length > 16 || !/[cr]/.test(run)) return null;
   for (const [written, base] of ABBREVIATIONS[terms]) {
     const at = run.indexOf(written);
     if (at < 0) continue;

@@ -20,6 +20,7 @@ import {
 import { gapAfter, joined, type TermText, type TermToken, type TextKind, termText } from './term-tokens.ts';
 import {
   abbreviation,
+  beginsPhrase,
   cutRun,
   LONGEST_PHRASE,
   nameWords,
@@ -128,7 +129,8 @@ function matchAt(job: Job, at: number): Match | null {
   if (own) return own;
   const raised = raisedAt(job, at);
   if (raised) return settle(job, at, raised);
-  for (let count = phraseReach(job.source, at); count > 0; count--) {
+  const begins = beginsPhrase(job.source.tokens[at]!.word, job.from);
+  for (let count = begins ? phraseReach(job.source, at) : 0; count > 0; count--) {
     const key = keyOf(job.source.tokens.slice(at, at + count));
     const stitch = stitchPhrase(key, job.from);
     if (stitch) return settle(job, at, stitchMatch(job, at, count, key, stitch));
@@ -154,9 +156,10 @@ function adjoins(source: TermText, index: number): boolean {
 
 function ownAt(job: Job, at: number): Match | null {
   const { source, own } = job;
+  if (own.size === 0) return null;
   let reach = 1;
   while (reach < job.longestOwn && adjoins(source, at + reach - 1)) reach++;
-  for (let count = own.size === 0 ? 0 : reach; count > 0; count--) {
+  for (let count = reach; count > 0; count--) {
     const tokens = source.tokens.slice(at, at + count);
     const key = keyOf(tokens);
     const single = own.get(key);
