@@ -1,0 +1,133 @@
+/**
+ * Written rows: granny squares and other groups in spaces. Walking on to the next space passes the group
+ * before it without a word, as published squares do.
+ */
+import { lines, type RowCase } from '../types.ts';
+
+const practice = 'common practice, no source';
+
+export const granny: readonly RowCase[] = [
+  {
+    name: 'granny square, three rounds with ch 1 between groups',
+    terms: 'us',
+    // rnd 1: 4 groups of 3 = 12, 4 corner spaces
+    // rnd 2: 8 groups = 24; 4 corners + 4 sides = 8 spaces
+    // rnd 3: 4 corners of 2 groups + 4 sides of 1 = 12 groups = 36; 4 corners + 8 = 12 spaces
+    text: lines(
+      'Ch 4, join with sl st in first ch to form a ring.',
+      'Rnd 1: Ch 3 (counts as dc throughout), 2 dc in ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join with sl st in top of beg ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1; join with sl st in top of beg ch-3. (24 dc)',
+      'Rnd 3: Sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *ch 1, 3 dc in next ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1, 3 dc in next ch-1 sp, ch 1; join with sl st in top of beg ch-3. (36 dc)',
+    ),
+    counts: [null, 12, 24, 36],
+    spaces: [null, 4, 8, 12],
+    byKind: [null, { dc: 12 }, { dc: 24 }, { dc: 36 }],
+    source: practice,
+  },
+  {
+    name: 'granny square in a magic ring, bracketed groups',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, ch 2, [3 dc, ch 2] 3 times in ring, join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to next ch-2 sp, ch 3 (counts as dc), (2 dc, ch 2, 3 dc) in same sp, ch 1, [(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1] 3 times, join with sl st in top of ch-3. (24 dc, 4 ch-2 sps, 4 ch-1 sps)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 8],
+    source: practice,
+  },
+  {
+    name: 'granny square, new colour attached in a corner',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: With A, ch 3 (counts as dc), 2 dc in magic ring, *ch 3, 3 dc in ring; rep from * twice more, ch 3; join with sl st in top of beg ch-3. Fasten off A.',
+      'Rnd 2: Join B with sl st in any ch-3 sp, ch 3 (counts as dc), (2 dc, ch 3, 3 dc) in same sp, *(3 dc, ch 3, 3 dc) in next ch-3 sp; rep from * 2 more times; join with sl st in top of beg ch-3. (24 dc)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 4],
+    source: practice,
+  },
+  {
+    name: 'granny triangle',
+    terms: 'us',
+    // 3 corners: rnd 1 9 dc; rnd 2 18 dc, 3 + 3 spaces
+    text: lines(
+      'Ch 4, sl st in first ch to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 3, 3 dc in ring) twice, ch 3; join with sl st in top of beg ch-3. (9 dc)',
+      'Rnd 2: Sl st in next 2 dc and in ch-3 sp, ch 3 (counts as dc), (2 dc, ch 3, 3 dc) in same sp, *ch 1, (3 dc, ch 3, 3 dc) in next ch-3 sp; rep from * once more, ch 1; join with sl st in top of beg ch-3. (18 dc)',
+    ),
+    counts: [null, 9, 18],
+    spaces: [null, 3, 6],
+    source: practice,
+  },
+  {
+    name: 'border of sc round a granny square',
+    terms: 'us',
+    // rnd 2: 12 dc and 4 spaces; each dc 1 sc, each space (2 sc, ch 2, 2 sc): 12 + 16 = 28 sc, 4 spaces
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join with sl st in top of beg ch-3. (12 dc)',
+      'Rnd 2: Ch 1, *sc in next 3 sts, (2 sc, ch 2, 2 sc) in next ch-2 sp; rep from * around; join with sl st in first sc. (28 sc, 4 ch-2 sps)',
+    ),
+    counts: [12, 28],
+    spaces: [4, 4],
+  },
+  {
+    name: 'solid granny square',
+    terms: 'us',
+    // rnd 1: 12; rnd 2: each side 3 + corner 4 = 7 * 4 = 28
+    text: lines(
+      'Note: Ch 3 counts as dc.',
+      'Rnd 1: Ch 3, 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2, join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, dc in next 2 dc, *(2 dc, ch 2, 2 dc) in next ch-2 sp, dc in next 3 dc; rep from * 2 more times, (2 dc, ch 2, 2 dc) in last ch-2 sp, join with sl st in top of ch-3. (28 dc)',
+    ),
+    counts: [12, 28],
+    spaces: [4, 4],
+    byKind: [{ dc: 12 }, { dc: 28 }],
+    source: practice,
+  },
+  {
+    name: 'granny square, two rounds',
+    terms: 'uk',
+    text: lines(
+      'Make 4 ch, join with ss to form a ring.',
+      'Round 1: 3 ch (counts as 1 tr), 2 tr in ring, (2 ch, 3 tr in ring) 3 times, 2 ch, join with ss in top of 3 ch. (12 tr, 4 ch-sps)',
+      'Round 2: Ss in each of next 2 tr and in next ch-sp, 3 ch (counts as 1 tr), (2 tr, 2 ch, 3 tr) in same ch-sp, *1 ch, (3 tr, 2 ch, 3 tr) in next ch-sp; rep from * twice more, 1 ch, join with ss in top of 3 ch. (24 tr)',
+    ),
+    counts: [null, 12, 24],
+    spaces: [null, 4, 8],
+    source: practice,
+  },
+  {
+    name: 'granny stripes in rows',
+    terms: 'uk',
+    // base 20 dc = 2 + 3 * 6: 3 ch, miss 2 … groups of 3 in every third st
+    // row 2: 3 ch + (miss 2, 3 tr in next) 6 times uses 18, 1 tr in last: 1 + 18 + 1 = 20
+    text: lines(
+      'Make 21 ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (20 dc)',
+      'Row 2: 3 ch (counts as 1 tr), miss first st, *miss 1 st, 3 tr in next st, miss 1 st; rep from * to last st, 1 tr in last st, turn. (20 tr)',
+    ),
+    counts: [21, 20, 20],
+    source: practice,
+  },
+  {
+    name: 'corner square of several sizes',
+    terms: 'uk',
+    // groups of 3, 4, 5
+    text: lines(
+      'Rnd 1: 3 ch (counts as 1 tr), 2 (3, 4) tr in magic ring, *2 ch, 3 (4, 5) tr in ring; rep from * twice more, 2 ch, join with ss in top of 3 ch. 12 (16, 20) tr.',
+    ),
+    counts: [[12, 16, 20]],
+    spaces: [[4, 4, 4]],
+  },
+  {
+    name: 'border of dc round a square',
+    terms: 'uk',
+    // 12 + 4 * 3 = 24
+    text: lines(
+      'Rnd 1: 3 ch (counts as 1 tr), 2 tr in magic ring, (2 ch, 3 tr in ring) 3 times, 2 ch, join with ss in top of 3 ch.',
+      'Rnd 2: 1 ch, *1 dc in each of next 3 tr, 3 dc in next ch-sp; rep from * around, join with ss in first dc. (24 dc)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 0],
+  },
+];

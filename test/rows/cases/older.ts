@@ -1,0 +1,109 @@
+/**
+ * Written rows: the English of older needlework books.
+ */
+import { lines, type RowCase } from '../types.ts';
+
+export const older: readonly RowCase[] = [
+  {
+    name: 'double into each loop',
+    terms: 'uk',
+    text: lines(
+      'Make a chain of 31.',
+      '1st row: Miss 1 chain, 1 double crochet into each chain to end. (30 double crochet)',
+      '2nd row: 1 chain, 1 double crochet into each stitch to end. (30 double crochet)',
+    ),
+    counts: [31, 30, 30],
+  },
+  {
+    name: 'chain, miss and treble in full',
+    terms: 'uk',
+    // 23 = 8 + 5 * 3: 7 trebles, 6 spaces
+    text: lines(
+      'Make a chain of 23.',
+      '1st row: 1 treble into the 8th chain from hook, *2 chain, miss 2 chain, 1 treble into next chain; repeat from * to end.',
+    ),
+    counts: [23, 7],
+    spaces: [0, 6],
+  },
+  {
+    name: 'taking up the back loop',
+    terms: 'uk',
+    text: lines(
+      'Make a chain of 21.',
+      '1st row: 1 double crochet into 2nd chain from hook, 1 double crochet into each chain to end, turn.',
+      '2nd row: 1 chain, 1 double crochet into each stitch, taking up the back loop only, to end, turn.',
+    ),
+    counts: [21, 20, 20],
+  },
+  {
+    name: 'repeat 4 times from *',
+    terms: 'uk',
+    // 4 more: 5 * 5 over 5 * 4 = 25 over 20
+    text: lines(
+      'Make a chain of 21.',
+      '1st row: 1 dc into 2nd ch from hook, 1 dc into each ch to end, turn.',
+      '2nd row: 1 ch, *1 dc into each of next 3 dc, 2 dc into next dc, repeat 4 times from *, turn. (25 dc)',
+    ),
+    counts: [21, 20, 25],
+    source: 'common practice: old books mean so many times more',
+  },
+  {
+    name: 'long treble',
+    terms: 'uk',
+    text: lines(
+      'Make a chain of 28.',
+      '1st row: 1 long treble into the 5th chain from hook, 1 long treble into each chain to end. (25 sts)',
+    ),
+    counts: [28, 25],
+    source: 'memory: long treble is the older name of the UK double treble',
+  },
+  {
+    name: 'work 1 treble into each',
+    terms: 'uk',
+    text: lines(
+      'Commence with 32 chain.',
+      '1st Row. Work 1 treble into the 4th chain from hook, 1 treble into each chain to end, turn. (30 trebles)',
+    ),
+    counts: [32, 30],
+  },
+  {
+    name: 'join in a ring, treble in full',
+    terms: 'uk',
+    text: lines(
+      'Make 6 chain and join into a ring with a slip stitch.',
+      '1st round: 3 chain (to stand for 1 treble), 15 treble into ring, join with a slip stitch to top of 3 chain. (16 treble)',
+    ),
+    counts: [null, 16],
+  },
+  {
+    name: 'chain a number, single crochet in full',
+    terms: 'us',
+    text: lines(
+      'Make a chain of 31 stitches.',
+      '1st row. Work 1 single crochet into 2nd chain from hook, 1 single crochet into each chain to end of row, turn. (30 single crochet)',
+      '2nd row. Chain 1, 1 single crochet into each stitch to end of row, turn.',
+    ),
+    counts: [31, 30, 30],
+  },
+  {
+    name: 'double crochet in full with chain 3 to turn',
+    terms: 'us',
+    text: lines(
+      'Chain 22.',
+      '1st row: 1 double crochet in 4th chain from hook, 1 double crochet in each chain to end, chain 3 (counts as 1 double crochet), turn.',
+      '2nd row: Skip first stitch, 1 double crochet in each of next 18 stitches, 1 double crochet in top of turning chain. (20 double crochet)',
+    ),
+    counts: [22, 20, 20],
+  },
+  {
+    name: 'half double crochet and increases in full',
+    terms: 'us',
+    text: lines(
+      'Chain 4, join with slip stitch to form a ring.',
+      'Round 1: Chain 1, work 8 half double crochet in ring. (8)',
+      'Round 2: Work 2 half double crochet in each stitch around. (16)',
+      'Round 3: *Work 1 half double crochet in next stitch, 2 half double crochet in next stitch; repeat from * around. (24)',
+    ),
+    counts: [null, 8, 16, 24],
+  },
+];

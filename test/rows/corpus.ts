@@ -1,0 +1,51 @@
+/**
+ * The corpus of written rows by group. Adding a file of cases means adding it here.
+ */
+import { counts } from './cases/counts.ts';
+import { edges } from './cases/edges.ts';
+import { flat } from './cases/flat.ts';
+import { foundations } from './cases/foundations.ts';
+import { granny } from './cases/granny.ts';
+import { loops } from './cases/loops.ts';
+import { mesh } from './cases/mesh.ts';
+import { older } from './cases/older.ts';
+import { ovals } from './cases/ovals.ts';
+import { posts } from './cases/posts.ts';
+import { repeats } from './cases/repeats.ts';
+import { rounds } from './cases/rounds.ts';
+import { shaping } from './cases/shaping.ts';
+import { shells } from './cases/shells.ts';
+import { shortRows } from './cases/shortRows.ts';
+import { sizes } from './cases/sizes.ts';
+import { spirals } from './cases/spirals.ts';
+import { textures } from './cases/textures.ts';
+import { typed } from './cases/typed.ts';
+import { unlabelled } from './cases/unlabelled.ts';
+import { wholeRows } from './cases/wholeRows.ts';
+import { wrong } from './cases/wrong.ts';
+import type { RowCase } from './types.ts';
+
+export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
+  foundations,
+  edges,
+  flat,
+  shaping,
+  rounds,
+  spirals,
+  ovals,
+  granny,
+  mesh,
+  shells,
+  textures,
+  posts,
+  loops,
+  repeats,
+  sizes,
+  'whole rows': wholeRows,
+  'short rows': shortRows,
+  counts,
+  older,
+  unlabelled,
+  typed,
+  wrong,
+};
