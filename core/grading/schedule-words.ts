@@ -23,9 +23,10 @@ export function ordinal(n: number): string {
 /**
  * The schedules of all sizes as one pattern sentence, without the rows worked even at its end: "Dec 1 st at
  * each end of next and every 4th row 8 (8, 11) more times, then every 2nd row 2 (3, –) times". The times come
- * after the next row's, as "more" says. A size without a schedule, or without shaping, has a dash everywhere.
- * When some sizes increase and others decrease there are two sentences. Empty when no size shapes. The words
- * are the same in US and UK terms.
+ * after the next row's, as "more" says; each interval is named once, the longest first, and a size that has
+ * none of it has a dash. A size without a schedule, or without shaping, has a dash everywhere. When some sizes
+ * increase and others decrease there are two sentences. Empty when no size shapes. The words are the same in
+ * US and UK terms.
  */
 export function scheduleWords(
   schedules: readonly (Schedule | null)[],
@@ -44,36 +45,31 @@ function sentenceOf(schedules: readonly (Schedule | null)[], word: 'Inc' | 'Dec'
   if (!one) return '';
   const amount = sizeList(schedules.map((schedule) => schedule?.perEnd ?? null));
   const start = `${word} ${amount} ${one.perEnd === 1 ? 'st' : 'sts'} ${placeOf(one.ends)} next`;
-  const first = schedules.map((schedule) => afterNext(schedule?.parts[0] ?? null));
-  const second = schedules.map((schedule) => schedule?.parts[1] ?? null);
-  if (first.every((part) => part === null)) return `${start} ${row}`;
-  const head = `${start} and every ${everyList(first)} ${row} ${timesList(first, 'more ')}`;
-  return second.some((part) => part !== null)
-    ? `${head}, then every ${everyList(second)} ${row} ${timesList(second)}`
-    : head;
+  const each = schedules.map((schedule) => timesAfterNext(schedule?.parts ?? []));
+  const intervals = [...new Set(each.flatMap((times) => [...times.keys()]))].sort((a, b) => b - a);
+  if (intervals.length === 0) return `${start} ${row}`;
+  const parts = intervals.map((every, index) => {
+    const times = each.map((known) => known.get(every) ?? null);
+    const noun = times.every((n) => n === 1 || n === null) ? 'time' : 'times';
+    const which = every === 1 ? `every ${row}` : `every ${ordinal(every)} ${row}`;
+    return `${which} ${sizeList(times)} ${index === 0 ? 'more ' : ''}${noun}`;
+  });
+  return `${start} and ${parts.join(', then ')}`;
 }
 
-/** The first part without the shaping on the next row; null when that is all there is. */
-function afterNext(part: SchedulePart | null): SchedulePart | null {
-  return part && part.every !== null ? { every: part.every, times: part.times - 1 } : null;
+/** How often each interval is worked after the shaping on the next row. */
+function timesAfterNext(parts: readonly SchedulePart[]): ReadonlyMap<number, number> {
+  return new Map(
+    parts.flatMap(({ every, times }, index) =>
+      every === null ? [] : [[every, index === 0 ? times - 1 : times] as const],
+    ),
+  );
 }
 
 /** Where the shaping is: two ends of a flat piece, or so many marked places. */
 function placeOf(ends: number): string {
   if (ends === 1) return 'at one end of';
   return ends === 2 ? 'at each end of' : `at each of ${ends} markers on`;
-}
-
-/** Which rows. A size without this part needs no dash here when the others agree: its times have one. */
-function everyList(parts: readonly (SchedulePart | null)[]): string {
-  const words = parts.map((part) => (part && part.every !== null ? ordinal(part.every) : null));
-  const said = new Set(words.filter((word) => word !== null));
-  return said.size === 1 ? [...said].join('') : sizeList(words);
-}
-
-function timesList(parts: readonly (SchedulePart | null)[], more: 'more ' | '' = ''): string {
-  const times = parts.map((part) => part?.times ?? null);
-  return `${sizeList(times)} ${more}${times.every((n) => n === 1 || n === null) ? 'time' : 'times'}`;
 }
 
 /** Rows worked even after the last shaping, for all sizes: "Work 3 (1, –) rows even"; empty when there are none. */

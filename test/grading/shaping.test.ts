@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evenWords, ordinal, scheduleWords, sizeList } from '../../core/grading/schedule-words.ts';
 import { type Schedule, scheduleOf } from '../../core/grading/shaping.ts';
+import { readRow } from '../../core/notation/index.ts';
+import type { Amount } from '../../core/notation/tree.ts';
 import { codes, grade, shaping, women } from './sheets.ts';
 
 const task = (from: number, to: number, rows: number, rest = {}) => ({
@@ -146,7 +148,7 @@ describe('the words of a schedule', () => {
     [[schedule(40, 38, 48), schedule(40, 40, 48)], 'Dec 1 (–) st at each end of next row'],
     [
       [schedule(64, 40, 48), schedule(64, 40, 50), null],
-      'Dec 1 (1, –) st at each end of next and every 4th (5th, –) row 11 (2, –) more times, then every 4th row – (9, –) times',
+      'Dec 1 (1, –) st at each end of next and every 5th row – (2, –) more times, then every 4th row 11 (9, –) times',
     ],
     [
       [schedule(64, 40, 48), schedule(40, 64, 48)],
@@ -162,6 +164,44 @@ describe('the words of a schedule', () => {
     [[], ''],
   ])('%#', (schedules, words) => {
     expect(scheduleWords(schedules)).toBe(words);
+  });
+
+  it('is read by the reader as it is meant', () => {
+    const tasks = fc.record({
+      from: fc.integer({ min: 0, max: 60 }),
+      to: fc.integer({ min: 0, max: 60 }),
+      rows: fc.integer({ min: 30, max: 90 }),
+      perEnd: fc.constant(1),
+      ends: fc.constant(2),
+      step: fc.integer({ min: 1, max: 2 }),
+    });
+    const amountAt = (amount: Amount | null, size: number) =>
+      amount?.kind === 'sizes' ? (amount.values[size] ?? 0) : amount?.kind === 'one' ? amount.value : 0;
+    fc.assert(
+      fc.property(fc.array(tasks, { minLength: 2, maxLength: 5 }), fc.boolean(), (of, round) => {
+        const schedules = of.map((each) => scheduleOf(each)).map((each) => ('code' in each ? null : each));
+        const words = scheduleWords(schedules, round ? 'round' : 'row');
+        if (words === '') return;
+        const row = readRow(words, { terms: 'us', sizes: schedules.length });
+        expect([row.read, row.facts]).toEqual([true, []]);
+        for (const [size, schedule] of schedules.entries()) {
+          const said = row.items.map((item) => {
+            if (item.type !== 'shaping') throw new Error(words);
+            const times = item.schedule.map((part) => amountAt(part.times, size));
+            const rows = item.schedule.map((part, index) => amountAt(part.every, size) * times[index]!);
+            const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
+            const works = amountAt(item.amount, size) > 0 ? 1 : 0;
+            return { change: item.change, shapings: works + sum(times), last: works + sum(rows) };
+          });
+          const meant = schedule && schedule.direction !== 'even' ? schedule : null;
+          expect(said.filter(({ shapings }) => shapings > 0)).toEqual(
+            meant
+              ? [{ change: meant.direction, shapings: meant.shapings.length, last: meant.shapings.at(-1) }]
+              : [],
+          );
+        }
+      }),
+    );
   });
 
   it('says rounds in the round, and the rows worked even at the end', () => {

@@ -1,7 +1,9 @@
 /** Spreading increases and decreases evenly over a row or round. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { PLAIN_ENV, plainFabric, workRow } from '../../core/fabric/index.ts';
 import { type Spread, type SpreadTask, spreadOf, spreadSum, spreadWords } from '../../core/grading/spread.ts';
+import { readRow } from '../../core/notation/index.ts';
 import { codes, grade, spread } from './sheets.ts';
 
 const task = (changes: number, over: number, rest: Partial<SpreadTask> = {}): SpreadTask => ({
@@ -94,6 +96,31 @@ describe('an even spread', () => {
       }),
     );
   });
+});
+
+it('is read by the reader, and the engine makes its sum', () => {
+  const tasks = fc.record({
+    change: fc.constantFrom('inc' as const, 'dec' as const),
+    form: fc.constantFrom('flat' as const, 'round' as const),
+    stitch: fc.constantFrom('t1' as const, 't2' as const, 't3' as const, 't4' as const),
+    changes: fc.integer({ min: 0, max: 30 }),
+    over: fc.integer({ min: 1, max: 120 }),
+  });
+  fc.assert(
+    fc.property(tasks, fc.constantFrom('us' as const, 'uk' as const), (of, terms) => {
+      const spread = spreadOf(of);
+      if ('code' in spread) return;
+      const words = spreadWords(spread, terms);
+      const row = readRow(words, { terms });
+      expect([words, row.read, row.facts]).toEqual([words, true, []]);
+      const below = plainFabric(of.over, of.stitch, of.form === 'flat' ? 'flat' : 'spiral');
+      const worked = workRow(row, below, PLAIN_ENV, []);
+      // "inc" is taken for two of the stitch in one: the engine only says that it did so.
+      expect(worked.facts.filter((fact) => fact.code !== 'definition-assumed')).toEqual([]);
+      expect([words, worked.tally.stitches]).toEqual([words, spread.after]);
+    }),
+    { numRuns: 300 },
+  );
 });
 
 describe('a spread line', () => {
