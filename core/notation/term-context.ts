@@ -12,7 +12,7 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
 /** After these a stitch has been named and the sentence goes on. */
 const GOES_ON = set(
-  'in into on over across around round to at from as next each and then turn along evenly between together with through under below worked made together all every until ending end per than st sts stitch stitches',
+  'in into on over across around round to at from as next each and then turn along evenly between together with through under below worked made together all every until ending end per than is are was counts count stands st sts stitch stitches',
 );
 
 /** Before these stands a stitch, if the sentence goes on after it. */
@@ -70,12 +70,12 @@ export function judgeBare(source: TermText, at: number, row: boolean): Verdict {
   if (goesOn(source, at)) {
     if (token.word === 'single' && next && /^st/.test(next.word)) return 'word';
     if (counted) return 'term';
-    if (lead && LEADS_IN.has(before.word) && !token.word.startsWith('single')) return 'term';
+    if (lead && LEADS_IN.has(before.word) && !/^(?:single|triple)/.test(token.word)) return 'term';
     if (lead && treble && (before.word === 'of' || before.word === 'in' || before.word === 'the'))
       return 'term';
   }
   if (treble && (many || row)) return 'term';
-  return token.word === 'single' ? 'word' : 'doubt';
+  return /^(?:single|triple)$/.test(token.word) ? 'word' : 'doubt';
 }
 
 /** "Single crochet" and its like before a tool or a thing made: "a single crochet hook". */
@@ -128,6 +128,8 @@ export function judgeSkip(source: TermText, at: number, row: boolean): Verdict {
   if (sentence.some((next) => STITCH_THINGS.has(next.word))) return 'term';
   if (sentence[0] && isNumber(sentence[0]) && sentence.length === 1) return 'term';
   const before = source.tokens[at - 1]?.word;
+  if (/^(?:skipped|missed)$/.test(token.word) && isNumber(source.tokens[at - 1])) return 'term';
+  if (sentence[0]?.word === 'out') return 'word';
   if (token.word === 'missing' && /^(?:is|are|was|were|be|if|nothing|anything|what)$/.test(before ?? ''))
     return 'word';
   if (token.text.startsWith('Miss') && sentence[0] && /^\p{Lu}/u.test(sentence[0].text)) return 'word';

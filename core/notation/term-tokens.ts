@@ -41,6 +41,11 @@ const ROW_WORDS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
+/** A market named for its terms, not for a hook's size ("US H-8"). */
+const NO_HOOK = String.raw`(?!\s*(?:sizes?|nos?\.?|#|steel)?\s*[A-Z]?[-–/]?\s?\d)`;
+const US = new RegExp(String.raw`\b(?:US|U\.S\.|USA|American)(?!\p{L})${NO_HOOK}`, 'u');
+const UK = new RegExp(String.raw`\b(?:UK|U\.K\.|British)(?!\p{L})${NO_HOOK}`, 'u');
+
 function isRow(line: string, words: readonly string[]): boolean {
   if (LABEL.test(line) || /\brep(?:eat)?\s+from\s+\*/i.test(line)) return true;
   const known = words.filter((word) => ROW_WORDS.has(word)).length;
@@ -76,9 +81,7 @@ export function termText(text: string, kind: TextKind): TermText {
     }
     lines.push({
       row: kind === 'mixed' ? isRow(line, words) : kind === 'row',
-      compares:
-        /\b(?:US|U\.S\.|USA|American)(?![\p{L}])/u.test(line) &&
-        /\b(?:UK|U\.K\.|British)(?![\p{L}])/u.test(line),
+      compares: US.test(line) && UK.test(line),
     });
     start += line.length + 1;
   }

@@ -30,6 +30,7 @@ const PHRASES: Readonly<Record<Terms, readonly Styled[]>> = {
     ['half dc', 't2', 'abbr'],
     ['double', 't3', 'bare'],
     ['triple crochet', 't4', 'name'],
+    ['triple', 't4', 'bare'],
     ['treble', 't4', 'bare'],
     ['double triple crochet', 't5', 'name'],
     ['double treble', 't5', 'short'],

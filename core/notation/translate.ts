@@ -135,7 +135,10 @@ function matchAt(job: Job, at: number): Match | null {
     const stitch = stitchPhrase(key, job.from);
     if (stitch) return settle(job, at, stitchMatch(job, at, count, key, stitch));
     const word = wordPhrase(key, job.from);
-    if (word) return wordMatch(job, at, count, word);
+    if (word) {
+      const match = wordMatch(job, at, count, word);
+      return word.kind !== 'spelling' && qualified(job, at, match) ? { ...match, verdict: 'word' } : match;
+    }
   }
   const run = runMatch(job, at);
   return run && settle(job, at, run);
@@ -175,22 +178,24 @@ function ownAt(job: Job, at: number): Match | null {
   return null;
 }
 
-/** A stitch named for the other market ("UK treble", "dc (US)") stays; a line that compares both is in doubt. */
+/** A stitch named for a market ("UK treble", "dc (US)") stays; a line that compares both is in doubt. */
 function settle(job: Job, at: number, match: Match): Match {
   if (match.verdict === 'word') return match;
-  const { source } = job;
+  if (qualified(job, at, match)) return { ...match, verdict: 'word' };
+  const line = job.source.lines[job.source.tokens[at]!.line]!;
+  return line.compares ? { ...match, verdict: 'doubt' } : match;
+}
+
+/** Whether a market's name stands right before the words, or in brackets behind them. */
+function qualified({ source }: Job, at: number, match: Match): boolean {
   const last = at + match.tokens - 1;
   const before = source.tokens[at - 1];
   const next = source.tokens[last + 1];
   const market = /^(?:US|UK|USA|American|British)$/;
-  if (before && market.test(before.text) && /^[ \t\u00a0:]+$/.test(gapAfter(source, at - 1))) {
-    return { ...match, verdict: 'word' };
-  }
-  if (next && market.test(next.text) && /^ ?[([]$/.test(gapAfter(source, last))) {
-    return { ...match, verdict: 'word' };
-  }
-  const line = source.lines[source.tokens[at]!.line]!;
-  return line.compares ? { ...match, verdict: 'doubt' } : match;
+  return (
+    (before !== undefined && market.test(before.text) && /^[ \t\u00a0:]+$/.test(gapAfter(source, at - 1))) ||
+    (next !== undefined && market.test(next.text) && /^ ?[([]$/.test(gapAfter(source, last)))
+  );
 }
 
 const PREFIXES = new Set(

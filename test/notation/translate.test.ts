@@ -88,6 +88,12 @@ describe('forms of writing (common practice, no source)', () => {
     ['fingering weight', '4 ply weight'],
     ['super bulky yarn', 'super chunky yarn'],
     ['Written in US terms.', 'Written in UK terms.'],
+    ['Gauge: 16 dc with a 5 mm (US H-8, UK 6) hook', 'Tension: 16 tr with a 5 mm (US H-8, UK 6) hook'],
+    ['3 triples in next st', '3 double trebles in next st'],
+    [
+      'Skip 2, tr in next 2, working in front tr in the 2 skipped',
+      'Miss 2, dtr in next 2, working in front dtr in the 2 missed',
+    ],
     // figures stand where numbers do
     ['\uFFFC dc', '\uFFFC tr'],
   ])('US %s becomes %s', (us, uk) => {
@@ -109,6 +115,7 @@ describe('forms of writing (common practice, no source)', () => {
     ['ttr', 'dtr'],
     ['4-ply yarn', 'fingering yarn'],
     ['miss 2 ch', 'skip 2 ch'],
+    ['The treble is tall.', 'The double crochet is tall.'],
   ])('UK %s becomes %s', (uk, us) => {
     expect(text('uk', uk)).toBe(us);
   });
@@ -149,18 +156,22 @@ describe('words that only look like terms stay', () => {
     'etc.',
     'UK treble crochet',
     'tr (UK)',
+    'worsted (US) weight',
+    'Triple rows of sand.',
     'Tops and pants.',
   ])('%s', (words) => {
     expect(text('us', words)).toBe(words);
     expect(doubts('us', words)).toEqual([]);
   });
-  it.each(['If a ball is missing, write to me.', 'Keep an even tension.', 'Miss Amber Hill, tester'])(
-    '%s (UK)',
-    (words) => {
-      expect(text('uk', words)).toBe(words);
-      expect(doubts('uk', words)).toEqual([]);
-    },
-  );
+  it.each([
+    'If a ball is missing, write to me.',
+    'Keep an even tension.',
+    'Do not miss out!',
+    'Miss Amber Hill, tester',
+  ])('%s (UK)', (words) => {
+    expect(text('uk', words)).toBe(words);
+    expect(doubts('uk', words)).toEqual([]);
+  });
 });
 
 describe('terms in doubt are left and reported with both readings', () => {
