@@ -3,8 +3,10 @@
  */
 import { counts } from './cases/counts.ts';
 import { edges } from './cases/edges.ts';
+import { edgings } from './cases/edgings.ts';
 import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
+import { garments } from './cases/garments.ts';
 import { granny } from './cases/granny.ts';
 import { loops } from './cases/loops.ts';
 import { mesh } from './cases/mesh.ts';
@@ -12,6 +14,7 @@ import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
 import { posts } from './cases/posts.ts';
 import { repeats } from './cases/repeats.ts';
+import { ripples } from './cases/ripples.ts';
 import { rounds } from './cases/rounds.ts';
 import { shaping } from './cases/shaping.ts';
 import { shells } from './cases/shells.ts';
@@ -19,6 +22,7 @@ import { shortRows } from './cases/shortRows.ts';
 import { sizes } from './cases/sizes.ts';
 import { spirals } from './cases/spirals.ts';
 import { textures } from './cases/textures.ts';
+import { toys } from './cases/toys.ts';
 import { typed } from './cases/typed.ts';
 import { unlabelled } from './cases/unlabelled.ts';
 import { wholeRows } from './cases/wholeRows.ts';
@@ -44,6 +48,10 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   'whole rows': wholeRows,
   'short rows': shortRows,
   counts,
+  ripples,
+  garments,
+  toys,
+  edgings,
   older,
   unlabelled,
   typed,

@@ -1,0 +1,171 @@
+/**
+ * Written rows: blankets, borders and edgings in British terms.
+ */
+import { lines, type RowCase } from '../types.ts';
+
+const ukDc = (n: number): readonly string[] => [
+  `Make ${n + 1} ch.`,
+  `Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (${n} dc)`,
+];
+
+export const edgings: readonly RowCase[] = [
+  {
+    name: 'moss stitch over a chain',
+    terms: 'uk',
+    // 21 = 1 + 10 * 2: 11 dc, 10 spaces; row 3: 1 dc in first, 1 dc in sp, (1 ch, miss 1, 1 dc in sp) 9 times, 1 dc in last = 12 dc, 9 spaces
+    text: lines(
+      ...ukDc(21),
+      'Row 2: 1 ch, 1 dc in first dc, *1 ch, miss 1 dc, 1 dc in next dc; rep from * to end, turn. (11 dc, 10 ch-sps)',
+      'Row 3: 1 ch, 1 dc in first dc, 1 dc in next ch-sp, *1 ch, miss 1 dc, 1 dc in next ch-sp; rep from * to last dc, 1 dc in last dc, turn. (12 dc, 9 ch-sps)',
+    ),
+    counts: [22, 21, 11, 12],
+    spaces: [0, 0, 10, 9],
+  },
+  {
+    name: 'scallops of 5 tr',
+    terms: 'uk',
+    // 25 = 1 + 4 * 6
+    text: lines(
+      ...ukDc(25),
+      'Row 2: 1 ch, 1 dc in first dc, *miss 2 dc, 5 tr in next dc, miss 2 dc, 1 dc in next dc; rep from * to end. Fasten off. (25 sts)',
+    ),
+    counts: [26, 25, 25],
+    byKind: [null, null, { dc: 5, tr: 20 }],
+  },
+  {
+    name: 'scallops joined with ss',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(25),
+      'Row 2: 1 ch, 1 dc in first dc, *miss 1 dc, 5 tr in next dc, miss 1 dc, ss in next dc; rep from * to end. Fasten off.',
+    ),
+    // 1 dc, 6 * 5 tr and 6 ss worked as fabric
+    counts: [26, 25, 37],
+    byKind: [null, null, { dc: 1, tr: 30 }],
+  },
+  {
+    name: 'crab stitch',
+    terms: 'uk',
+    text: lines(...ukDc(20), 'Row 2: 1 ch, 1 rev dc in each dc to end. Fasten off. (20 sts)'),
+    counts: [21, 20, 20],
+  },
+  {
+    name: 'picots on every fourth',
+    terms: 'uk',
+    text: lines(
+      'Picot: 3 ch, ss in 3rd ch from hook.',
+      ...ukDc(24),
+      'Row 2: 1 ch, *1 dc in each of next 4 dc, picot; rep from * to end. (24 dc, 6 picots)',
+    ),
+    counts: [25, 24, 24],
+  },
+  {
+    name: 'block stripes of 3 tr in spaces',
+    terms: 'uk',
+    // 26 = 1 + 8 * 3 + 1: 1 + 8 * 3 + 1 tr
+    text: lines(
+      ...ukDc(26),
+      'Row 2: 3 ch (counts as 1 tr), miss first dc, *miss 2 dc, 3 tr in next dc; rep from * to last dc, 1 tr in last dc, turn. (26 tr)',
+    ),
+    counts: [27, 26, 26],
+  },
+  {
+    name: 'border with a space in each corner',
+    terms: 'uk',
+    text: lines(
+      'Rnd 1: 3 ch (counts as 1 tr), 2 tr in magic ring, *2 ch, 3 tr in ring; rep from * twice more, 2 ch, join with ss in top of 3 ch. (12 tr)',
+      'Rnd 2: 1 ch, *1 dc in each of next 3 tr, (1 dc, 2 ch, 1 dc) in next ch-sp; rep from * around, join with ss in first dc. (20 dc, 4 ch-sps)',
+    ),
+    // 4 * (3 + 2) = 20
+    counts: [12, 20],
+    spaces: [4, 4],
+  },
+  {
+    name: 'spaces of 1 ch on a chain, then filled',
+    terms: 'uk',
+    text: lines(
+      'Make 22 ch.',
+      'Row 1: 1 dc in 2nd ch from hook, *1 ch, miss 1 ch, 1 dc in next ch; rep from * to end, turn. (11 dc, 10 ch-sps)',
+      'Row 2: 1 ch, 1 dc in each dc and each ch-sp to end, turn. (21 dc)',
+    ),
+    counts: [22, 11, 21],
+    spaces: [0, 10, 0],
+  },
+  {
+    name: 'trellis of 5 ch',
+    terms: 'uk',
+    // 25 = 1 + 6 * 4; row 3: 5 ch = 1 tr + 2 ch; 1 dc in each of 6 loops with 5 ch between; 2 ch, 1 tr in last: 2 tr + 6 dc = 8; spaces 1 + 5 + 1 = 7
+    text: lines(
+      ...ukDc(25),
+      'Row 2: 1 ch, 1 dc in first dc, *5 ch, miss 3 dc, 1 dc in next dc; rep from * to end, turn. (7 dc, 6 ch-sps)',
+      'Row 3: 5 ch (counts as 1 tr, 2 ch), 1 dc in next 5ch-sp, *5 ch, 1 dc in next 5ch-sp; rep from * to end, 2 ch, 1 tr in last dc, turn.',
+    ),
+    counts: [26, 25, 7, 8],
+    spaces: [0, 0, 6, 7],
+    byKind: [null, null, { dc: 7 }, { dc: 6, tr: 2 }],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'crossed stitches on an edge',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(22),
+      'Row 2: 3 ch (counts as 1 tr), miss first dc, *miss 1 dc, 1 tr in next dc, 1 tr in missed dc; rep from * to last dc, 1 tr in last dc, turn. (22 tr)',
+    ),
+    counts: [23, 22, 22],
+  },
+  {
+    name: 'shells with a space, in 2ch-sp of next shell',
+    terms: 'uk',
+    // 26 = 1 + 4 * 6 + 1; 2 + 4 * 4 = 18, 4 spaces
+    text: lines(
+      'Shell: (2 tr, 2 ch, 2 tr) in place indicated.',
+      ...ukDc(26),
+      'Row 2: 3 ch (counts as 1 tr), miss first dc, *miss 2 dc, shell in next dc, miss 3 dc; rep from * to last dc, 1 tr in last dc, turn. (4 shells)',
+      'Row 3: 3 ch (counts as 1 tr), shell in 2ch-sp of each shell to end, 1 tr in top of turning ch, turn. (4 shells)',
+    ),
+    counts: [27, 26, 18, 18],
+    spaces: [0, 0, 4, 4],
+    units: [null, null, { shell: 4 }, { shell: 4 }],
+  },
+  {
+    name: 'doily start of dtr groups',
+    terms: 'uk',
+    // 4 ch counts: 24 dtr in all, 8 groups of 3 with 3 ch between: 8 spaces
+    text: lines(
+      'Make 8 ch, join with ss to form a ring.',
+      'Rnd 1: 4 ch (counts as 1 dtr), 2 dtr in ring, 3 ch, (3 dtr, 3 ch) 7 times in ring, join with ss in top of 4 ch. (24 dtr, 8 ch-sps)',
+    ),
+    counts: [null, 24],
+    spaces: [null, 8],
+  },
+  {
+    name: 'coaster: circle of tr with spaces between pairs',
+    terms: 'uk',
+    // rnd 1: 12 tr; rnd 2: 12 pairs = 24 tr, 12 spaces
+    text: lines(
+      'Rnd 1: 3 ch (counts as 1 tr), 11 tr in magic ring, join with ss in top of 3 ch. (12 tr)',
+      'Rnd 2: 3 ch (counts as 1 tr), 1 tr in same st, 1 ch, (2 tr in next tr, 1 ch) 11 times, join with ss in top of 3 ch. (24 tr, 12 ch-sps)',
+      'Rnd 3: Ss in next tr and in next ch-sp, 1 ch, 3 dc in same sp, 3 dc in each ch-sp around, join with ss in first dc. (36 dc)',
+    ),
+    counts: [12, 24, 36],
+    spaces: [0, 12, 0],
+  },
+  {
+    name: 'corner to corner: the first block and its turn',
+    terms: 'uk',
+    text: lines('Make 6 ch.', 'Row 1: 1 tr in 4th ch from hook, 1 tr in each of next 2 ch, turn. (4 tr)'),
+    // the missed 3 ch count as a tr: 1 + 3
+    counts: [6, 4],
+  },
+  {
+    name: 'linked squares: dc round in back loops',
+    terms: 'uk',
+    text: lines(
+      'Rnd 1: 1 ch, 12 dc in magic ring, join with ss in first dc. (12 dc)',
+      'Rnd 2: 1 ch, *1 dc in BLO of each of next 2 dc, (1 dc, 2 ch, 1 dc) in next dc; rep from * around, join with ss in first dc. (16 dc, 4 ch-sps)',
+    ),
+    counts: [12, 16],
+    spaces: [0, 4],
+  },
+];
