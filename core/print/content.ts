@@ -241,7 +241,7 @@ export function holdPhrases(text: string, phrases: readonly string[]): string {
  */
 export function holdNumbers(text: string): string {
   return text
-    .replace(/(\d[\d.,½¼¾⅛⅜⅝⅞⅓⅔]*) (?=[\p{L}%])/gu, '$1\u00A0')
+    .replace(/(\d|[½¼¾⅛⅜⅝⅞⅓⅔]) (?=[\p{L}%])/gu, '$1\u00A0')
     .replace(/(?<![\p{L}\p{N}])(\p{L}{1,5}\.?) (?=\d)/gu, '$1\u00A0');
 }
 
