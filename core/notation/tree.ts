@@ -90,8 +90,8 @@ export interface Into {
 
 export type Place = Span &
   Into &
+  /** "next st", "next 4 sts", "each of next 4 sts"; `every` 2 = every other. A bare "sc 4" is implied: next 4. */
   (
-    /** "next st", "next 4 sts", "each of next 4 sts"; `every` 2 = every other. A bare "sc 4" is implied: next 4. */
     | {
         readonly kind: 'next';
         readonly amount: Amount;
@@ -112,8 +112,8 @@ export type Place = Span &
     | { readonly kind: 'last'; readonly amount: Amount; readonly noun: Noun }
     /** "2nd dc": counted from where the work stands. */
     | { readonly kind: 'nth'; readonly nth: Amount; readonly noun: Noun }
-    /** "4th ch from hook". */
-    | { readonly kind: 'from-hook'; readonly nth: Amount }
+    /** "4th ch from hook"; `counts`: what the chains passed over stand for, when the row says. */
+    | { readonly kind: 'from-hook'; readonly nth: Amount; readonly counts: CountsAs | null }
     /** "top of turning ch" (nth null), "3rd ch of beg ch-5"; `beginning` when it is this round's own. */
     | { readonly kind: 'turning-chain'; readonly nth: Amount | null; readonly beginning: boolean }
     | { readonly kind: 'ring' }
@@ -186,8 +186,8 @@ export interface Skip extends Span {
 }
 
 export type Times = Span &
+  /** Total passes: amount, or amount + 1 when it said "more" (or "rep from * n times" after one working). */
   (
-    /** Total passes: amount, or amount + 1 when it said "more" (or "rep from * n times" after one working). */
     | { readonly kind: 'times'; readonly amount: Amount; readonly more: boolean }
     | { readonly kind: 'to'; readonly stop: Stop }
   );
@@ -367,8 +367,8 @@ export type RowNumbers = Span &
     | { readonly kind: 'one'; readonly number: Amount }
     | { readonly kind: 'range'; readonly first: Amount; readonly last: Amount }
     | { readonly kind: 'list'; readonly numbers: readonly Amount[] }
-    /** "Row 6 and all even rows": from, and every 2nd after it. */
-    | { readonly kind: 'onward'; readonly from: Amount; readonly step: number }
+    /** "Row 6 and all even rows": `start`, and every 2nd after it. */
+    | { readonly kind: 'onward'; readonly start: Amount; readonly step: number }
   );
 
 export interface Label extends Span {

@@ -1,0 +1,394 @@
+/**
+ * Reads what the author states beside the work: the count of the row ("(24 sts)", "– 24 (26, 28) sc",
+ * "Total 48") and what a chain counts as. It compares nothing with the work.
+ */
+import { type Cursor, OPENING } from './cursor.ts';
+import { eatDash, readNoun, readTurningChain } from './nouns.ts';
+import { bracketValues, readAmount } from './numbers.ts';
+import type { Amount, Convention, CountPart, CountsAs, Noun, StatedCount } from './tree.ts';
+import { readStitch } from './words.ts';
+
+const INTRO = [
+  'you will now have',
+  'you should now have',
+  'you should have',
+  'you will have',
+  'you now have',
+  'now you have',
+  'you have',
+  'there are',
+  'there will be',
+  'makes',
+  'made',
+  'total st count',
+  'st count',
+  'sts count',
+  'total sts',
+  'total',
+  'for a total of',
+  'for total of',
+  'a total of',
+  'count',
+];
+
+const OUTRO = [
+  'at end of row',
+  'at end of rnd',
+  'at end',
+  'in total',
+  'in all',
+  'total',
+  'altogether',
+  'in rnd',
+  'in row',
+  'made',
+  'rem',
+  'now',
+  'on row',
+  'each',
+  'around',
+  'across',
+  'worked',
+  'for each sleeve',
+  'each side',
+];
+
+/** "not counting turning ch", "including beg ch", "+ turning ch". */
+function readWithTurning(c: Cursor): 'with' | 'without' | null {
+  return c.attempt(() => {
+    c.eat(',');
+    const said = c.eatAny([
+      'not counting',
+      'not including',
+      'without',
+      'excluding',
+      'excl',
+      'counting',
+      'including',
+      'incl',
+      'includes',
+      'plus',
+      '+',
+      'and',
+      'with',
+    ]);
+    if (!said) return null;
+    c.eat('the');
+    c.eatAny(['first', '#']);
+    if (!readTurningChain(c)) {
+      if (
+        !c.attempt(() =>
+          c.eat('ch')
+            ? (c.attempt(() => (c.word() === '-' ? (c.at++, readAmount(c)) : readAmount(c))), true)
+            : null,
+        )
+      )
+        return null;
+      if (said === 'plus' || said === '+' || said === 'and' || said === 'with') return null;
+    }
+    c.eatAny(['as a st', 'as st', 'as #']);
+    return ['counting', 'including', 'incl', 'includes'].includes(said) ? 'with' : 'without';
+  });
+}
+
+/** "3-dc groups", "V-sts", "ch-2 sps", "incs": the noun of a count. */
+function readCountNoun(c: Cursor): Noun | null {
+  const noun = readNoun(c);
+  if (noun) return noun;
+  const start = c.at;
+  if (c.eatAny(['lps', 'pattern reps', 'reps', 'patt reps'])) return { kind: 'between', ...c.span(start) };
+  return null;
+}
+
+function readPart(c: Cursor): CountPart | null {
+  return c.attempt(() => {
+    const start = c.at;
+    let amount = readAmount(c);
+    if (!amount) {
+      const all = c.word() in OPENING ? bracketValues(c, c.at) : null;
+      if (!all || all.values.length < 2) return null;
+      c.at = all.next;
+      amount = { kind: 'sizes', values: all.values, ...c.span(start) };
+    }
+    c.eat('x');
+    let noun = readCountNoun(c);
+    if (noun && c.is('sts') && noun.kind === 'named') c.at++;
+    if (!noun && amount.kind === 'one') {
+      // "24 (26, 28 sts)": the noun inside the bracket.
+      const inside = c.attempt(() => {
+        const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+        if (close < 0 || close >= c.end) return null;
+        c.at++;
+        const values: (number | null)[] = [amount?.kind === 'one' ? amount.value : null];
+        for (;;) {
+          const next = readAmount(c, false);
+          if (next?.kind !== 'one') return null;
+          values.push(next.value);
+          if (!c.eatAny([',', ':', ';', '-', '/'])) break;
+        }
+        const named = readCountNoun(c);
+        if (!named || c.at !== close) return null;
+        c.at++;
+        return { values, named };
+      });
+      if (inside) {
+        amount = { kind: 'sizes', values: inside.values, ...c.span(start) };
+        noun = inside.named;
+      }
+    }
+    c.eatAny(OUTRO);
+    return { amount, noun, ...c.span(start) };
+  });
+}
+
+/** The parts of a count up to `c.end` or to a sign that ends it; null when there is none. */
+export function readCountParts(c: Cursor): StatedCount | null {
+  return c.attempt(() => {
+    const start = c.at;
+    while (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is']));
+    const parts: CountPart[] = [];
+    let turningChain: 'with' | 'without' | null = null;
+    for (;;) {
+      turningChain ??= readWithTurning(c);
+      const part = readPart(c);
+      if (!part) break;
+      parts.push(part);
+      turningChain ??= readWithTurning(c);
+      const more = c.attempt(() => {
+        const joined = c.eatAny([', and', ', plus', ',', ':', ';', 'and', '&', '+', 'plus', '-', '=', '/']);
+        return joined && (c.peek()?.kind === 'number' || c.peek()?.kind === 'figure') ? true : null;
+      });
+      if (!more) break;
+    }
+    if (parts.length === 0) return null;
+    c.eatAny(OUTRO);
+    return { parts, turningChain, ...c.span(start) };
+  });
+}
+
+/** A count in brackets that begins here: "(24 sts)", "[24]", "{22 ch-2 sps}"; the bracket holds nothing else. */
+export function readBracketCount(c: Cursor): StatedCount | null {
+  if (!(c.word() in OPENING)) return null;
+  const close = c.partner[c.at]!;
+  if (close < 0 || close >= c.end) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    c.at++;
+    const all = bracketValues(c, start);
+    const count =
+      all && all.values.length > 1
+        ? ((): StatedCount => {
+            c.at = close;
+            const span = { from: c.tokens[start + 1]!.from, to: c.tokens[close - 1]!.to };
+            const amount: Amount = { kind: 'sizes', values: all.values, ...span };
+            if (c.sizes !== null && c.sizes !== all.values.length) {
+              c.fact('sizes-differ-in-length', span, { expected: c.sizes, got: all.values.length });
+            }
+            return { parts: [{ amount, noun: null, ...span }], turningChain: null, ...span };
+          })()
+        : c.within(close, () => readCountParts(c));
+    if (!count) return null;
+    c.within(close, () => {
+      c.eatAny(['.', ',']);
+      c.eatAny(OUTRO);
+    });
+    if (c.at !== close) return null;
+    c.at = close + 1;
+    return { ...count, ...c.span(start) };
+  });
+}
+
+/** "throughout", "here and throughout": a bracket's rest that changes nothing but the reach. */
+function eatThroughout(c: Cursor): boolean {
+  c.eat(',');
+  const said = c.eatAny([
+    'here and throughout',
+    'now and throughout',
+    'throughout patt',
+    'throughout the patt',
+    'throughout',
+    'from now on',
+    'always',
+    'on every row',
+    'on all rows',
+    'on each row',
+    'in every row',
+    'for entire patt',
+    'now and always',
+  ]);
+  if (!said) c.eatAny(['here', 'now']);
+  return said !== null;
+}
+
+/** "counts as first dc and ch 2", "does not count as a st", "counts as ch-3 sp"; the subject is read. */
+export function readCountsAs(c: Cursor): CountsAs | null {
+  return c.attempt(() => {
+    const start = c.at;
+    let throughout = eatThroughout(c);
+    c.eatAny(['it', 'this', 'which', 'that', 'and']);
+    c.eatAny(['will', 'always', 'should']);
+    throughout = eatThroughout(c) || throughout;
+    if (
+      c.eatAny([
+        'does not count',
+        'do not count',
+        "doesn't count",
+        "don't count",
+        'not counted',
+        'is not counted',
+        'are not counted',
+        'not counting',
+        'never counts',
+        'will not count',
+        'not count',
+        'does not counts',
+        'is not a st',
+        'not a st',
+      ])
+    ) {
+      c.attempt(() => {
+        c.eatAny(['as', 'in']);
+        c.eatAny(['a', 'an', 'the', 'first', 'one', 'your']);
+        c.eat('first');
+        const took = readStitch(c) || c.eatAny(['sts', 'st', 'st count', 'count']);
+        c.eat('count');
+        return took ? true : null;
+      });
+      throughout = eatThroughout(c) || throughout;
+      return { kind: 'nothing', throughout, ...c.span(start) };
+    }
+    const verb = c.eatAny([
+      'counts as',
+      'count as',
+      'counting as',
+      'counted as',
+      'is counted as',
+      'are counted as',
+      'stands for',
+      'stand for',
+      'stands as',
+      'equals',
+      'equal',
+      'is',
+      'replaces',
+      'acts as',
+      'serves as',
+      'counts for',
+      'represents',
+      'as',
+      '=',
+    ]);
+    if (!verb) {
+      // "(first dc made)" behind a chain says the same.
+      const made = c.attempt(() => {
+        if (!c.eatAny(['first', '#th', 'beg'])) return null;
+        const stitch = readStitch(c);
+        return stitch && c.eat('made') ? stitch : null;
+      });
+      if (made) return { kind: 'stitch', stitch: made, chains: null, throughout, ...c.span(start) };
+      if (
+        c.attempt(() => (c.eatAny(['counts', 'count']) && (c.done || c.isAny([',', '.', ')'])) ? true : null))
+      ) {
+        return { kind: 'stitch', stitch: null, chains: null, throughout, ...c.span(start) };
+      }
+      return null;
+    }
+    c.eatAny(['a', 'an', 'the', 'your', 'one']);
+    if (c.eat('#th') || c.eat('first') || c.eat('beg') || c.eat('one') || c.peek()?.value === 1) {
+      if (c.peek()?.kind === 'number') c.at++;
+    }
+    c.eatAny(['a', 'one']);
+    const space = c.attempt(() => {
+      const noun = readNoun(c);
+      return noun?.kind === 'space' ? true : null;
+    });
+    if (space) {
+      throughout = eatThroughout(c) || throughout;
+      return { kind: 'space', throughout, ...c.span(start) };
+    }
+    const stitch = readStitch(c);
+    if (!stitch) {
+      if (!c.eatAny(['sts', 'st'])) return null;
+    } else c.eat('st');
+    const chains = c.attempt(() => {
+      if (!c.eatAny([', and', ', plus', 'and', ',', '+', 'plus', '&', 'with'])) return null;
+      c.eatAny(['a', 'first', 'one']);
+      const before = c.attempt(() => {
+        const amount = readAmount(c, false);
+        if (!amount) return null;
+        eatDash(c);
+        return c.eatAny(['ch', 'chs']) ? amount : null;
+      });
+      const amount =
+        before ??
+        c.attempt(() => {
+          if (!c.eat('ch')) return null;
+          eatDash(c);
+          return readAmount(c, false);
+        });
+      if (!amount) return null;
+      eatDash(c);
+      c.eatAny(['sp', 'lp']);
+      return amount;
+    });
+    throughout = eatThroughout(c) || throughout;
+    return { kind: 'stitch', stitch, chains, throughout, ...c.span(start) };
+  });
+}
+
+/** What a sentence such as "The 3 skipped ch count as a dc" speaks of. */
+export interface Said {
+  readonly convention: Convention;
+  /** True when it speaks of the chains passed over at the start. */
+  readonly skipped: boolean;
+}
+
+/** "Ch 3 counts as first dc throughout", "turning ch does not count as a st", "the skipped ch count as dc". */
+export function readSaid(c: Cursor): Said | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['note', 'notes']);
+    c.eatAny([':', '-']);
+    c.eatAny([
+      'throughout',
+      'in this patt',
+      'in this',
+      'for this patt',
+      'unless otherwise noted',
+      'unless otherwise stated',
+    ]);
+    c.eat(',');
+    c.eatAny(['each', 'every', 'all']);
+    c.eat('the');
+    c.eatAny(['first', 'unworked', 'beg']);
+    let skipped = c.eatAny(['skipped', 'unused', 'missing']) !== null;
+    let chains: Amount | null = null;
+    if (c.peek()?.kind === 'number' || c.peek()?.word === 'first') {
+      c.eat('first');
+      chains = readAmount(c, false);
+      if (!chains) return null;
+      eatDash(c);
+      if (c.eat('skipped') || c.eat('unworked')) skipped = true;
+      c.eat('beg');
+      if (!c.eatAny(['turning ch', 'foundation ch', 'ch', 'chs', 'foundation chs', 'base chs'])) return null;
+    } else if (c.is('turning ch') || c.is('tch') || c.is('turn ch') || c.is('t ch')) {
+      chains = readTurningChain(c)?.chains ?? null;
+    } else if (c.eatAny(['foundation ch', 'foundation chs', 'chs', 'ch'])) {
+      const dash = c.word() === '-';
+      if (dash) c.at++;
+      chains = readAmount(c, false);
+      if (c.attempt(() => (eatDash(c), c.is('sp') ? true : null))) return null;
+    } else return null;
+    if (c.eatAny(['skipped', 'that are skipped', 'just skipped'])) skipped = true;
+    c.attempt(() => (c.eatAny(['at', 'from']) && (c.eat('the'), c.eatAny(['beg', 'start'])) ? true : null));
+    c.attempt(() => {
+      if (!c.eat('of')) return null;
+      c.eatAny(['the', 'each', 'every', 'a', 'all']);
+      return c.eatAny(['rows and rnds', 'row', 'rnd', 'rows', 'rnds']) ? true : null;
+    });
+    c.attempt(() => (c.eat('(') && readStitch(c) && c.eat(')') ? true : null));
+    const counts = readCountsAs(c);
+    if (!counts) return null;
+    return { convention: { chains, counts, ...c.span(start) }, skipped };
+  });
+}

@@ -1,0 +1,181 @@
+/**
+ * The place where reading stands: tokens, a position, an end, and the facts gathered on the way. All the
+ * readers of this folder take one. It holds no grammar. Trying a reading and going back is `attempt`.
+ */
+import type { Fact, FactValue, Span } from '../finding.ts';
+import type { Terms } from '../trade/stitches.ts';
+import { canonical, type Token } from './lexer.ts';
+import type { CountsAs, Item, StatedCount } from './tree.ts';
+import type { Lexicon } from './words.ts';
+
+/** What the reader must be told about the document. */
+export interface ReadOptions {
+  readonly terms: Terms;
+  /** Normalised names of the specials that the pattern defines (see `normaliseName`), abbreviations too. */
+  readonly names?: readonly string[];
+  /** Number of sizes when known; null or absent: unknown. */
+  readonly sizes?: number | null;
+  /** True when U+FFFC stands for a figure. Without it the sign is read the same way. */
+  readonly figures?: boolean;
+}
+
+const phrases = new Map<string, readonly string[]>();
+
+function wordsOf(phrase: string): readonly string[] {
+  let words = phrases.get(phrase);
+  if (!words) {
+    words = phrase.split(' ').map((w) => (w === '#' || w === '#th' ? w : canonical(w)));
+    phrases.set(phrase, words);
+  }
+  return words;
+}
+
+export const OPENING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+
+export class Cursor {
+  at = 0;
+  end: number;
+  depth = 0;
+  /** True in a row labelled as a round. */
+  round = false;
+  facts: Fact[] = [];
+  /** Counts stated so far in this row. */
+  readonly counts: StatedCount[] = [];
+  /** What brackets said of a chain or of skipped chains: the reader of items attaches it. */
+  readonly said: CountsAs[] = [];
+  /** Items between marks, by sign, for a later "rep from * to *". */
+  readonly marked = new Map<string, readonly Item[]>();
+  /** Index of the matching bracket for each bracket token, or -1. */
+  readonly partner: Int32Array;
+
+  constructor(
+    readonly text: string,
+    readonly tokens: readonly Token[],
+    readonly lexicon: Lexicon,
+    readonly sizes: number | null,
+  ) {
+    this.end = tokens.length;
+    this.partner = partners(tokens);
+  }
+
+  peek(ahead = 0): Token | undefined {
+    const i = this.at + ahead;
+    return i < this.end ? this.tokens[i] : undefined;
+  }
+
+  /** Canonical word at the position, '' past the end. */
+  word(ahead = 0): string {
+    return this.peek(ahead)?.word ?? '';
+  }
+
+  get done(): boolean {
+    return this.at >= this.end;
+  }
+
+  /** Length in tokens of `phrase` here (glued hyphens between its words are passed), or 0. */
+  measure(phrase: string, ahead = 0): number {
+    const words = wordsOf(phrase);
+    let i = ahead;
+    for (let k = 0; k < words.length; k++) {
+      let token = this.peek(i);
+      if (k > 0 && token?.word === '-' && words[k] !== '-') token = this.peek(++i);
+      else if (k > 0 && token?.word === '.' && !token.gap && words[k] !== '.') token = this.peek(++i);
+      if (!token || token.word !== words[k]) return 0;
+      i++;
+    }
+    return i - ahead;
+  }
+
+  is(phrase: string, ahead = 0): boolean {
+    return this.measure(phrase, ahead) > 0;
+  }
+
+  isAny(list: readonly string[], ahead = 0): boolean {
+    return list.some((phrase) => this.is(phrase, ahead));
+  }
+
+  eat(phrase: string): boolean {
+    const n = this.measure(phrase);
+    this.at += n;
+    return n > 0;
+  }
+
+  /** Takes the first phrase of the list that stands here (put longer ones first). */
+  eatAny(list: readonly string[]): string | null {
+    for (const phrase of list) if (this.eat(phrase)) return phrase;
+    return null;
+  }
+
+  /** Runs `read`; when it yields null, position and facts are as before. */
+  attempt<T>(read: () => T | null): T | null {
+    const at = this.at;
+    const facts = this.facts.length;
+    const counts = this.counts.length;
+    const said = this.said.length;
+    const result = read();
+    if (result === null) {
+      this.at = at;
+      this.facts.length = facts;
+      this.counts.length = counts;
+      this.said.length = said;
+    }
+    return result;
+  }
+
+  /** Reads with another end, then puts the end back. */
+  within<T>(end: number, read: () => T): T {
+    const old = this.end;
+    this.end = end;
+    const result = read();
+    this.end = old;
+    return result;
+  }
+
+  /** Span from token `start` to the last token taken. */
+  span(start: number): Span {
+    const first = this.tokens[start];
+    const last = this.tokens[this.at - 1];
+    if (!first) {
+      const edge = this.text.length;
+      return { from: edge, to: edge };
+    }
+    return { from: first.from, to: last && this.at > start ? last.to : first.from };
+  }
+
+  /** Empty span where the work stands, for a part that the words leave out. */
+  here(): Span {
+    const before = this.tokens[this.at - 1];
+    const next = this.tokens[this.at];
+    const edge = before?.to ?? next?.from ?? 0;
+    return { from: edge, to: edge };
+  }
+
+  fact(code: string, span: Span, data: Record<string, FactValue> = {}): void {
+    this.facts.push({ code, from: span.from, to: span.to, data });
+  }
+
+  words(span: Span): string {
+    return this.text.slice(span.from, span.to);
+  }
+}
+
+/** Pairs brackets; a closing bracket of another sort closes nothing. */
+function partners(tokens: readonly Token[]): Int32Array {
+  const partner = new Int32Array(tokens.length).fill(-1);
+  const open: number[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const sign = tokens[i]!.word;
+    if (sign in OPENING && tokens[i]!.kind === 'sign') open.push(i);
+    else if (sign === ')' || sign === ']' || sign === '}') {
+      for (let k = open.length - 1; k >= 0 && k >= open.length - 8; k--) {
+        if (OPENING[tokens[open[k]!]!.word] === sign) {
+          partner[i] = open[k]!;
+          partner[open[k]!] = i;
+          open.length = k;
+          break;
+        }
+      }
+    }
+  }
+  return partner;
+}

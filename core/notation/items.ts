@@ -1,0 +1,543 @@
+/**
+ * Reads the body of a row: one item after another, each by the reader that knows it, and what none of them
+ * knows as words not read. It never stops before the end and never skips a word in silence.
+ */
+import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { bracketValues } from './numbers.ts';
+import { readLoop, readPlace, readPlaces } from './places.ts';
+import { isMark, readBracket, readLooseRepeat, readRepBracket, readStar } from './repeats.ts';
+import { isAside, readSimple } from './simple.ts';
+import type { Convention, CountsAs, Item, Place } from './tree.ts';
+import { readWhole } from './wholes.ts';
+import { suggestion } from './words.ts';
+import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
+
+const FILLERS = [
+  ', and then',
+  'and then',
+  'then',
+  'and',
+  '&',
+  'now',
+  'work',
+  'make',
+  'do',
+  'crochet',
+  'place',
+  'also',
+  'next',
+  'by',
+  'cont',
+  'with',
+  'to',
+  'plus',
+  'another',
+  'working',
+  'using',
+  'beg',
+  'start',
+  'just',
+  'followed by',
+  'add',
+  'but',
+  'all',
+  'a',
+  'an',
+  'the',
+  'each',
+];
+const SEPARATORS = [',', ';', '.', ':', '-', '/', '…', '..', '...', '"', '=', '·', '•', '|', '>', '→', '+'];
+
+/** All items to the end of the cursor. */
+export function readItems(c: Cursor): Item[] {
+  const items: Item[] = [];
+  while (!c.done) {
+    if (c.peek()!.kind === 'sign' && SEPARATORS.includes(c.word()) && !isMark(c, c.at)) {
+      if (!readCountBehind(c, items)) c.at++;
+      continue;
+    }
+    const before = c.at;
+    const got = readItem(c, items);
+    if (got) {
+      items.push(...got);
+      attachSaid(c, items);
+    }
+    if (c.at === before) c.at++;
+  }
+  return items;
+}
+
+/** A bracket's "(counts as dc)" belongs to the chain, or to the chains that "4th ch from hook" passes over. */
+function attachSaid(c: Cursor, items: Item[]): void {
+  const counts = c.said.pop();
+  if (!counts) return;
+  c.said.length = 0;
+  for (let i = items.length - 1; i >= 0 && i >= items.length - 4; i--) {
+    const item = items[i]!;
+    if (item.type === 'chain' && item.counts === null) {
+      items[i] = { ...item, counts };
+      return;
+    }
+    if (item.type === 'work' || item.type === 'skip') {
+      const at = item.places.findIndex((place) => place.kind === 'from-hook' && place.counts === null);
+      if (at < 0) continue;
+      items[i] = { ...item, places: withCounts(item.places, at, counts) };
+      return;
+    }
+  }
+}
+
+function withCounts(places: readonly Place[], at: number, counts: CountsAs): Place[] {
+  return places.map((place, i) => (i === at && place.kind === 'from-hook' ? { ...place, counts } : place));
+}
+
+const COUNT_WORDS = [
+  'total',
+  'you will',
+  'you should',
+  'you now',
+  'you have',
+  'now you have',
+  'there are',
+  'there will',
+  'st count',
+  'for a total',
+  'a total of',
+];
+
+/** "– 24 sts", "= 24", ". 24 (26, 28) sc" at the end of the row: a count behind a separator. */
+function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
+  if (items.length === 0 && c.counts.length === 0) return false;
+  return (
+    c.attempt(() => {
+      const sign = c.word();
+      const glued = sign === '-' && !c.peek()!.gap;
+      c.at++;
+      if (glued && c.peek() && !c.peek()!.gap) return null;
+      while (['-', '=', ':', '.', ','].includes(c.word()) && !c.done) c.at++;
+      const number = c.peek();
+      const intro = c.isAny(COUNT_WORDS);
+      if (
+        !intro &&
+        number?.kind !== 'number' &&
+        number?.kind !== 'figure' &&
+        !(number && number.word in OPENING)
+      )
+        return null;
+      if (number && number.word in OPENING) return null;
+      const start = c.at;
+      const count = readCountParts(c);
+      if (!count) return null;
+      // Trailing words such as "at end" are taken; only separators, asides or a turn may follow.
+      const firm =
+        intro ||
+        sign === '=' ||
+        (sign === '-' && !glued) ||
+        count.parts.every(
+          (part) => part.noun?.kind === 'stitch' && part.amount.from === count.parts[0]!.amount.from,
+        );
+      if (!countMayEnd(c)) return null;
+      if (!firm) {
+        // ". 24 sc" is a count only where nothing but the end follows and something stood before it.
+        const plainWork = count.parts.length === 1 && sign !== '.' && sign !== ';' && sign !== ':';
+        if (plainWork) return null;
+        if (count.parts[0]!.noun?.kind === 'chain') return null;
+        const bare = count.parts.some((part) => part.noun === null);
+        if (bare && count.parts.length > 1) return null;
+        if (!closed(items)) return null;
+      }
+      if (c.at === start) return null;
+      c.counts.push(count);
+      return true;
+    }) === true
+  );
+}
+
+/** A row whose work seems finished: it turned, joined, repeated to the end or worked across. */
+function closed(items: readonly Item[]): boolean {
+  return items.length > 0;
+}
+
+function countMayEnd(c: Cursor): boolean {
+  let ahead = 0;
+  while (c.peek(ahead) && [',', ';', '.', ')', ']'].includes(c.word(ahead))) ahead++;
+  return (
+    !c.peek(ahead) ||
+    c.isAny(
+      ['turn', 'fasten', 'do not', 'join', 'finish', 'cut', 'break', '(', 'place', 'now', 'change', 'rep'],
+      ahead,
+    )
+  );
+}
+
+/** One thing at the position: its items (none when it was a count), or null when only separators were taken. */
+export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
+  const token = c.peek();
+  if (!token) return null;
+  if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
+  if (token.kind === 'sign' && token.word in OPENING) {
+    const sizes = bracketValues(c, c.at);
+    const amounts = sizes !== null && c.sizes !== null && c.sizes > 1 && sizes.values.length === c.sizes;
+    const next = sizes ? c.tokens[sizes.next] : undefined;
+    if (!amounts || sizes!.next >= c.end || next?.kind === 'sign' || next?.word === 'turn')
+      return readBracket(c, before);
+  }
+  if (token.word === ')' || token.word === ']' || token.word === '}') {
+    c.at++;
+    c.fact('bracket-not-opened', token, { sign: token.word });
+    return [{ type: 'unread', from: token.from, to: token.to }];
+  }
+  const found = readKnown(c, before);
+  if (found) return found;
+  const filler = c.attempt(() => {
+    if (!c.eatAny(FILLERS)) return null;
+    while (c.eatAny(FILLERS));
+    if (c.done || c.peek()!.kind === 'sign') {
+      if (c.peek() && (isMark(c, c.at) || c.word() in OPENING)) return readItem(c, before);
+      return c.done || [',', ';', '.', ':'].includes(c.word()) ? [] : null;
+    }
+    return readKnown(c, before);
+  });
+  if (filler) return filler;
+  return readUnread(c);
+}
+
+function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
+  return (
+    readOpenCount(c, before) ??
+    readRepBracket(c, before) ??
+    readWhole(c) ??
+    (c.isAny(['rep', 'cont', 'from', 'work from']) ? readLooseRepeat(c) : null) ??
+    readSimple(c) ??
+    readPlaceFirst(c, before) ??
+    readRing(c) ??
+    wrap(readSkip(c)) ??
+    readAllIn(c, before) ??
+    readStitches(c, before) ??
+    readSentence(c) ??
+    readRemark(c)
+  );
+}
+
+function wrap(item: Item | null): Item[] | null {
+  return item ? [item] : null;
+}
+
+/** "Total 48 dc", "24 sts", "24 sts at end": a count with no separator or bracket to show it. */
+function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null {
+  const token = c.peek()!;
+  const intro = c.isAny(COUNT_WORDS);
+  if (!intro && token.kind !== 'number' && token.kind !== 'figure') return null;
+  if (!intro && before.length === 0) return null;
+  return c.attempt(() => {
+    const count = readCountParts(c);
+    if (!count) return null;
+    const only = count.parts[0]!;
+    if (!intro && only.noun?.kind !== 'stitch') {
+      const last = c.words({ from: only.from, to: c.tokens[c.at - 1]!.to });
+      if (!/\b(?:at end|in total|in all|total|altogether)\b/iu.test(last)) return null;
+    }
+    if (!countMayEnd(c) || c.isAny(['rep'])) return null;
+    c.counts.push(count);
+    return [];
+  });
+}
+
+/** A chain, a chain ring or a yarn ring. */
+function readRing(c: Cursor): Item[] | null {
+  const start = c.at;
+  const yarn = readYarnRing(c);
+  if (yarn) return [yarn];
+  const made = c.attempt(() => {
+    c.eatAny(['make', 'work', 'form', 'beg with', 'start with', 'begin with', 'with']);
+    c.eatAny(['a', 'an']);
+    return readChain(c);
+  });
+  if (!made) return null;
+  if (made.counts === null && readRingClose(c))
+    return [{ type: 'ring', chains: made.amount, ...c.span(start) }];
+  return [made];
+}
+
+/** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
+function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (
+    !c.isAny([
+      'in',
+      'on',
+      'working in',
+      'working',
+      'around',
+      'over',
+      'work in',
+      'work',
+      'across',
+      'along',
+      'evenly',
+      'under',
+      'through',
+    ])
+  )
+    return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const worked = c.eatAny(['working', 'work', 'worked']) !== null;
+    const loop = c.attempt(() => {
+      const at = c.at;
+      c.eatAny(['in', 'through', 'under', 'using', 'across']);
+      const found = readLoop(c);
+      if (!found) return null;
+      c.eatAny([
+        'throughout',
+        'of each st across',
+        'of each st',
+        'of every st',
+        'of sts',
+        'of all sts',
+        'of prev row',
+        'of prev rnd',
+        'for this rnd',
+        'for this row',
+        'across',
+        'around',
+      ]);
+      if (c.isAny(['of'])) return null;
+      void at;
+      return found;
+    });
+    if (loop) {
+      // "in blo sc in each st": from here to the end of the row.
+      return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+    }
+    const places = readPlaces(c);
+    if (!places) return null;
+    c.eatAny([',', ':']);
+    const verb = c.eatAny(['work', 'make', 'do', 'place', 'crochet']) !== null;
+    c.eatAny([':', 'the foll', 'foll']);
+    if (!verb && !worked && !c.isAny(['(', '[', '#', '#fig', ':']) && c.tokens[c.at - 1]?.word !== ':') {
+      // "in next st sc": the stitch right behind the place.
+      if (c.tokens[c.at - 1]?.word === ',') return null;
+    }
+    if (c.word() in OPENING) {
+      const group = readBracket(c, before);
+      const only = group.length === 1 ? group[0]! : null;
+      if (only?.type === 'group') return group;
+      return [{ type: 'group', items: insideGroup(group), places, ...c.span(start) }];
+    }
+    const items: Item[] = [];
+    let end = c.at;
+    while (!c.done && items.length < 40) {
+      const more = c.attempt(() => {
+        if (items.length > 0 && !c.eatAny([', and', ',', 'and'])) return null;
+        const chain = readChain(c);
+        if (chain) return [chain];
+        const work = readWork(c);
+        if (!work || Array.isArray(work)) return null;
+        const place = work.places[0]!;
+        return place.kind === 'next' && place.implied && work.over === null ? [work] : null;
+      });
+      if (!more) break;
+      items.push(...more);
+      const last = more.at(-1)!;
+      if (last.type === 'work') end = c.at;
+    }
+    // A chain at the end belongs to what comes after the group.
+    while (items.length > 0 && items.at(-1)!.type === 'chain') items.pop();
+    c.at = end;
+    const [first] = items;
+    if (!first || first.type !== 'work') return null;
+    const made = insideGroup(items);
+    if (made.length === 1 && made[0]!.type === 'work') {
+      return [{ ...made[0]!, places, ...c.span(start) }];
+    }
+    return [{ type: 'group', items: made, places, ...c.span(start) }];
+  });
+}
+
+/** "dc, ch 1, dc all in next st": the items before it belong together. */
+function readAllIn(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (!c.isAny(['all in', 'all at', 'both in'])) return null;
+  return c.attempt(() => {
+    c.at++;
+    const places = readPlaces(c);
+    if (!places) return null;
+    let first = before.length;
+    while (first > 0) {
+      const item = before[first - 1]!;
+      const bare =
+        item.type === 'chain' ||
+        (item.type === 'work' && item.places.every((p) => p.kind === 'next' && p.implied));
+      if (!bare) break;
+      if (first < before.length && /[;.]/u.test(c.text.slice(item.to, before[first]!.from))) break;
+      first--;
+    }
+    if (first === before.length) return null;
+    // "sc 3, 5 dc all in next st": only several of one kind go together when no chain joins them.
+    const chained = before.slice(first).some((item) => item.type === 'chain');
+    const several = before.at(-1)!;
+    if (
+      !chained &&
+      several.type === 'work' &&
+      several.places[0]!.kind === 'next' &&
+      several.places[0]!.amount.kind === 'one' &&
+      several.places[0]!.amount.value > 1
+    )
+      first = before.length - 1;
+    const taken = insideGroup(before.slice(first));
+    (before as Item[]).length = first;
+    const alone = taken[0]!;
+    if (taken.length === 1 && alone.type === 'work') {
+      return [{ ...alone, places, from: alone.from, to: c.tokens[c.at - 1]!.to }];
+    }
+    return [{ type: 'group', items: taken, places, from: taken[0]!.from, to: c.tokens[c.at - 1]!.to }];
+  });
+}
+
+/** Stitches with places; a slip stitch that closes the round; a stitch into the work's own chain. */
+function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
+  const start = c.at;
+  const work = readWork(c);
+  if (!work) return null;
+  if (Array.isArray(work)) return work;
+  const last = before.at(-1);
+  const place = work.places[0]!;
+  if (last?.type === 'chain' && work.places.length === 1) {
+    // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
+    if (place.kind === 'first' && place.noun.kind === 'chain') {
+      return [
+        {
+          ...work,
+          places: [
+            {
+              kind: 'own-chain',
+              nth: null,
+              loop: place.loop,
+              post: null,
+              below: 0,
+              from: place.from,
+              to: place.to,
+            },
+          ],
+        },
+      ];
+    }
+    if (
+      place.kind === 'from-hook' &&
+      work.stitch.base === 'slip' &&
+      before.some(
+        (item) =>
+          item.type !== 'chain' && item.type !== 'aside' && item.type !== 'colour' && item.type !== 'attach',
+      )
+    ) {
+      return [
+        {
+          ...work,
+          places: [
+            {
+              kind: 'own-chain',
+              nth: place.nth,
+              loop: place.loop,
+              post: null,
+              below: 0,
+              from: place.from,
+              to: place.to,
+            },
+          ],
+        },
+      ];
+    }
+  }
+  const join = asJoin(c, work, start, c.round);
+  return [join ?? work];
+}
+
+/** "The 3 skipped ch count as a dc", "turning ch counts as st" said in the row itself. */
+function readSentence(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const said = readSaid(c);
+    const counts: CountsAs | null = said ? said.convention.counts : readCountsAs(c);
+    if (!counts || (counts.kind === 'stitch' && !said && c.words(c.span(start)).length < 5)) return null;
+    c.said.push(counts);
+    return [{ type: 'aside', ...c.span(start) }];
+  });
+}
+
+/** Words that change nothing, up to the next separator. */
+function readRemark(c: Cursor): Item[] | null {
+  if (!isAside(c)) return null;
+  const start = c.at;
+  while (!c.done) {
+    const sign = c.word();
+    if ([',', ';', '.'].includes(sign) && c.at > start) break;
+    if (sign in OPENING && c.at > start) {
+      const close = c.partner[c.at]!;
+      if (close < 0 || close >= c.end || readBracketCountAhead(c)) break;
+      c.at = close + 1;
+      continue;
+    }
+    if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
+    c.at++;
+  }
+  return c.at > start ? [{ type: 'aside', ...c.span(start) }] : null;
+}
+
+function readBracketCountAhead(c: Cursor): boolean {
+  const at = c.at;
+  const facts = c.facts.length;
+  const found = readBracketCount(c) !== null;
+  c.at = at;
+  c.facts.length = facts;
+  return found;
+}
+
+/** Words that nothing above knows: up to a separator, or to where something known begins. */
+function readUnread(c: Cursor): Item[] {
+  const start = c.at;
+  c.at++;
+  let words = 1;
+  while (!c.done && words < 60) {
+    const token = c.peek()!;
+    if (token.kind === 'sign' && (token.gap || (token.word !== "'" && token.word !== '-'))) break;
+    if (token.kind !== 'sign' && token.gap && startsKnown(c)) break;
+    c.at++;
+    words++;
+  }
+  const span = c.span(start);
+  const first = c.tokens[start]!;
+  const single = c.at === start + 1 && first.kind === 'word';
+  c.fact('word-not-read', span, {
+    words: c.words(span),
+    expected: 'stitch',
+    suggestion: single ? suggestion(first.word, c.lexicon) : null,
+  });
+  const unread: Item = { type: 'unread', ...span };
+  // The place behind an unknown stitch is understood, but there is nothing to put in it.
+  const at = c.at;
+  const place = c.attempt(() => (c.isAny(['across', 'and']) ? null : readPlaces(c)));
+  return place && c.at > at ? [unread, { type: 'aside', ...c.span(at) }] : [unread];
+}
+
+/** True where a place, or work, surely begins after unread words. */
+function startsKnown(c: Cursor): boolean {
+  if (c.isAny(['then', 'and', 'turn', 'rep', 'join', 'fasten'])) return true;
+  const at = c.at;
+  const facts = c.facts.length;
+  const counts = c.counts.length;
+  const known =
+    readPlace(c) !== null || readChain(c) !== null || readSkip(c) !== null || readWork(c) !== null;
+  c.at = at;
+  c.facts.length = facts;
+  c.counts.length = counts;
+  return known;
+}
+
+/** A sentence such as "Ch 3 counts as first dc throughout" that fills the cursor, or null. */
+export function readConvention(c: Cursor): Convention | null {
+  return c.attempt(() => {
+    const said = readSaid(c);
+    if (!said || said.skipped) return null;
+    return c.done ? said.convention : null;
+  });
+}

@@ -1,0 +1,428 @@
+/**
+ * Reads what stands before a row's work: "Row 3 (RS):", "4th row.", "Rnds 5-8:", "Next row (dec):", "3.",
+ * "Foundation row:", and the sizes a row is for. It tells labels from the same words inside a row.
+ */
+import { readBracketCount } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { bracketValues, readOrdinal } from './numbers.ts';
+import type { Amount, Label, RowNumbers, SizeFilter } from './tree.ts';
+
+const ROWS = ['rows', 'row', 'rnds', 'rnd'];
+
+const TITLES: readonly (readonly [string, Label['kind']])[] = [
+  ['foundation', 'foundation'],
+  ['base', 'foundation'],
+  ['beg', 'foundation'],
+  ['start', 'foundation'],
+  ['set up', 'set-up'],
+  ['setup', 'set-up'],
+  ['next', 'next'],
+  ['foll', 'next'],
+  ['this', 'next'],
+];
+
+const KIND_WORDS = [
+  'dec',
+  'inc',
+  'decreasing',
+  'increasing',
+  'last',
+  'final',
+  'first',
+  'joining',
+  'join',
+  'edging',
+  'border',
+  'shaping',
+  'shape',
+  'even',
+  'plain',
+  'turning',
+  'crown',
+  'brim',
+  'ribbing',
+  'rib',
+  'eyelet',
+  'shell',
+  'mesh',
+  'picot',
+  'dividing',
+  'divide',
+  'division',
+  'neck',
+  'shoulder',
+  'armhole',
+  'sleeve',
+  'body',
+  'short',
+  'rs',
+  'ws',
+  'partial',
+  'lace',
+  'trim',
+  'patt',
+  'buttonhole',
+  'yoke',
+  'hem',
+  'cuff',
+  'color',
+  'filet',
+  'cluster',
+  'cl',
+  'all other',
+  'all even',
+  'all odd',
+  'every',
+  'each',
+  'center',
+  'side',
+  'top',
+  'bottom',
+  'transition',
+  'gap',
+];
+
+function number(c: Cursor): Amount | null {
+  const start = c.at;
+  const token = c.peek();
+  if (token?.kind === 'figure') {
+    c.at++;
+    return { kind: 'figure', index: token.value, ...c.span(start) };
+  }
+  if (token?.kind !== 'number' || !Number.isInteger(token.value)) return null;
+  c.at++;
+  const more = bracketValues(c, c.at);
+  if (more && (more.values.length > 1 || (c.sizes === 2 && more.values[0]! >= token.value))) {
+    c.at = more.next;
+    if (c.sizes !== null && c.sizes !== more.values.length + 1) {
+      c.fact('sizes-differ-in-length', c.span(start), { expected: c.sizes, got: more.values.length + 1 });
+    }
+    return { kind: 'sizes', values: [token.value, ...more.values], ...c.span(start) };
+  }
+  return { kind: 'one', value: Math.min(token.value, 1_000_000), ...c.span(start) };
+}
+
+/** "4", "4-10", "4, 6 and 8", "6 and all even rows" behind "row". */
+function readNumbers(c: Cursor): RowNumbers | null {
+  const start = c.at;
+  c.eatAny(['no', 'number', '#']);
+  if (c.tokens[c.at - 1]?.word === '#' && c.at > start) c.at = start;
+  const first = number(c);
+  if (!first) {
+    c.at = start;
+    return null;
+  }
+  const last = c.attempt(() => {
+    if (!c.eatAny(['-', 'to', 'through', 'thru', '&'])) return null;
+    const dash = c.tokens[c.at - 1]!;
+    c.eatAny(ROWS);
+    if (c.word() === 'r' && !c.peek(1)?.gap) c.at++;
+    const found = number(c);
+    // "Row 5 - 3 dc": a dash with a gap before work is not a range.
+    if (!found) return null;
+    if (dash.word === '&') return null;
+    if (dash.word === '-' && dash.gap && !labelEnds(c)) return null;
+    return found;
+  });
+  if (last) {
+    c.attempt(() => (c.eat('inclusive') ? true : null));
+    return { kind: 'range', first, last, ...c.span(start) };
+  }
+  const onward = c.attempt(() => {
+    if (!c.eatAny(['and', '&'])) return null;
+    if (
+      c.eatAny([
+        'all foll even',
+        'all even',
+        'every even',
+        'all odd',
+        'every odd',
+        'every foll alt',
+        'every alt',
+        'every other',
+        'all alt',
+        'all ws',
+        'all rs',
+        'every ws',
+        'every rs',
+        'all other',
+      ])
+    ) {
+      c.eatAny(['numbered']);
+      c.eat('-');
+      c.eatAny(['numbered']);
+      return c.eatAny(ROWS) ? 2 : null;
+    }
+    if (c.eatAny(['every', 'all'])) {
+      c.eat('foll');
+      const nth = readOrdinal(c);
+      c.eat('foll');
+      return c.eatAny(ROWS) ? (nth?.kind === 'one' ? nth.value : 1) : null;
+    }
+    return null;
+  });
+  if (onward) return { kind: 'onward', start: first, step: onward, ...c.span(start) };
+  const numbers: Amount[] = [first];
+  for (;;) {
+    const more = c.attempt(() => {
+      if (!c.eatAny([', and', ', &', ',', 'and', '&', '/'])) return null;
+      c.eatAny(ROWS);
+      const found = number(c);
+      return found && (labelEnds(c) || c.isAny([',', 'and', '&'])) ? found : null;
+    });
+    if (!more) break;
+    numbers.push(more);
+  }
+  if (numbers.length > 1) return { kind: 'list', numbers, ...c.span(start) };
+  return { ...c.span(start), kind: 'one', number: first };
+}
+
+function labelEnds(c: Cursor): boolean {
+  return c.done || [':', '.', '(', '-', '['].includes(c.word());
+}
+
+/** "(RS)", "(WS facing)", "[right side]", ", RS": the side, and other remarks or a count in brackets. */
+function readSide(c: Cursor): 'RS' | 'WS' | null {
+  let side: 'RS' | 'WS' | null = null;
+  const sideOf = (): 'RS' | 'WS' | null => {
+    if (c.eatAny(['rs', 'right side'])) return 'RS';
+    if (c.eatAny(['ws', 'wrong side'])) return 'WS';
+    return null;
+  };
+  for (let n = 0; n < 3; n++) {
+    const took = c.attempt(() => {
+      if (c.word() in OPENING) {
+        const close = c.partner[c.at]!;
+        if (close < 0 || close >= c.end || close - c.at > 12) return null;
+        const next = c.tokens[close + 1];
+        const found = c.attempt(() => {
+          c.at++;
+          const said = sideOf();
+          return said;
+        });
+        if (found) {
+          side ??= found;
+          c.at = close + 1;
+          return true;
+        }
+        const ends = close + 1 >= c.end || [':', '.', '-', '('].includes(next?.word ?? '');
+        if (!ends) return null;
+        const count = readBracketCount(c);
+        if (count) {
+          c.counts.push(count);
+          return true;
+        }
+        c.at = close + 1;
+        return true;
+      }
+      const comma = c.eatAny([',', '-', ':']);
+      const said = sideOf();
+      if (!said || (!comma && !labelEnds(c))) return null;
+      if (comma && !labelEnds(c) && !c.eat('facing')) return null;
+      c.eat('facing');
+      side ??= said;
+      return true;
+    });
+    if (!took) break;
+  }
+  return side;
+}
+
+/** "Sizes M (L) only:", "S/M only", "All sizes:", "All other sizes:", "For size L only:". */
+export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eat('for');
+    if (c.eatAny(['all other sizes', 'other sizes', 'rem sizes', 'all rem sizes'])) {
+      c.eatAny(['only', ':', '-', '.', ',']);
+      return { labels: [], except: true, ...c.span(start) };
+    }
+    if (c.eatAny(['all sizes'])) {
+      c.eatAny([':', '-', '.', ',']);
+      return 'all';
+    }
+    const said = c.eatAny(['sizes', 'size']) !== null;
+    const labels: string[] = [];
+    let part = '';
+    let words = 0;
+    const flush = (): void => {
+      if (part !== '') labels.push(part);
+      part = '';
+    };
+    let ended = false;
+    while (!c.done && words < 60) {
+      const token = c.peek()!;
+      if (token.word === 'only') {
+        c.at++;
+        ended = true;
+        break;
+      }
+      if (token.word === ':' && said) {
+        ended = true;
+        break;
+      }
+      if (
+        [',', '(', ')', '[', ']', '{', '}', '/', ';'].includes(token.word) ||
+        token.word === 'and' ||
+        token.word === '&'
+      )
+        flush();
+      else if (token.kind === 'sign' && token.word !== '-' && token.word !== '+') return null;
+      else {
+        const glue = part !== '' && token.gap ? ' ' : '';
+        part = part + glue + token.text;
+      }
+      c.at++;
+      words++;
+    }
+    flush();
+    c.eatAny(['sizes', 'size']);
+    const colon = c.eatAny([':', '-', '.', ',']);
+    if (!ended || labels.length === 0) return null;
+    if (!said && !labels.every((label) => /^(?:\d*-?X{0,6}[SML]|XS|one|\d+X?|[SML]\/[SML])$/iu.test(label)))
+      return null;
+    if (!colon && c.done) return null;
+    return { labels, except: false, ...c.span(start) };
+  });
+}
+
+/** Takes bold marks and bullets before a label. */
+function eatDecoration(c: Cursor): void {
+  while (c.peek() && ['•', '·', '-', '>', '_', '◦', '▪'].includes(c.word())) c.at++;
+}
+
+/** A label at the position, or null. */
+export function readLabel(c: Cursor): Label | null {
+  return c.attempt(() => {
+    eatDecoration(c);
+    const bold =
+      c.word() === '**' && c.isAny(['row', 'rnd', 'rows', 'rnds', 'next', 'r', 'foundation', 'set'], 1);
+    if (bold) c.at++;
+    const start = c.at;
+    const read = readNumbered(c) ?? readOrdinalLabel(c) ?? readTitled(c) ?? readShort(c) ?? readList(c);
+    if (!read) return null;
+    const side = readSide(c);
+    const span = c.span(start);
+    const colonAt = c.at;
+    if (bold) c.eat('**');
+    c.eatAny([':', '.', '-', ')', ',', '=', '–']);
+    if (bold) c.eat('**');
+    // "Row 1:-" and "Row 1. -"
+    c.eatAny(['-', ':']);
+    if (c.at === colonAt && read.needsEnd && !side) return null;
+    return { kind: read.kind, numbers: read.numbers, side: side ?? read.side, ...span };
+  });
+}
+
+interface Head {
+  readonly kind: Label['kind'];
+  readonly numbers: RowNumbers | null;
+  readonly side: 'RS' | 'WS' | null;
+  /** True when only a colon or stop behind it makes it a label. */
+  readonly needsEnd: boolean;
+}
+
+/** "Row 4", "ROWS 5-12", "Rnd 3", "Edging rnd 2". */
+function readNumbered(c: Cursor): Head | null {
+  return c.attempt(() => {
+    const word = c.eatAny(ROWS);
+    if (!word) return null;
+    c.eat('.');
+    const numbers = readNumbers(c);
+    if (!numbers) return null;
+    if (c.isAny(['again', 'once', 'twice', 'times', 'only', 'of'])) return null;
+    c.attempt(() => (c.eatAny(['and all even rows', 'and all odd rows']) ? true : null));
+    return { kind: word.startsWith('rnd') ? 'round' : 'row', numbers, side: null, needsEnd: false };
+  });
+}
+
+/** "4th row", "5th and 7th rows", "First round". */
+function readOrdinalLabel(c: Cursor): Head | null {
+  return c.attempt(() => {
+    const numbers: Amount[] = [];
+    const start = c.at;
+    let range = false;
+    for (;;) {
+      const nth = readOrdinal(c);
+      if (!nth) break;
+      numbers.push(nth);
+      if (c.eatAny(['to', '-', 'through'])) range = true;
+      else if (!c.eatAny([', and', ',', 'and', '&'])) break;
+    }
+    if (numbers.length === 0) return null;
+    const span = c.span(start);
+    const word = c.eatAny(ROWS);
+    if (!word) return null;
+    const kind = word.startsWith('rnd') ? 'round' : 'row';
+    const [first, last] = numbers;
+    const read: RowNumbers =
+      numbers.length === 1
+        ? { kind: 'one', number: first!, ...span }
+        : range && numbers.length === 2
+          ? { kind: 'range', first: first!, last: last!, ...span }
+          : { kind: 'list', numbers, ...span };
+    return { kind, numbers: read, side: null, needsEnd: false };
+  });
+}
+
+/** "Next row (dec)", "Foundation row", "Set-up rnd 1", "Dec rnd", "Foundation ch". */
+function readTitled(c: Cursor): Head | null {
+  return c.attempt(() => {
+    let kind: Label['kind'] | null = null;
+    for (const [phrase, title] of TITLES) {
+      if (c.eat(phrase)) {
+        kind = title;
+        break;
+      }
+    }
+    let words = 0;
+    while (words < 3 && c.isAny(KIND_WORDS)) {
+      c.eatAny(KIND_WORDS);
+      words++;
+    }
+    if (kind === null && words === 0) return null;
+    c.attempt(() => (c.peek()?.kind === 'number' && c.isAny(ROWS, 1) ? (c.at++, true) : null));
+    const word = c.eatAny(ROWS);
+    if (!word) {
+      if (kind === 'foundation' && c.eat('ch')) return { kind, numbers: null, side: null, needsEnd: true };
+      if (kind === 'foundation' || kind === 'set-up')
+        return { kind, numbers: null, side: null, needsEnd: true };
+      return null;
+    }
+    const round = word.startsWith('rnd');
+    const numbers = readNumbers(c);
+    if (kind === 'foundation' && c.tokens[c.at - 1]?.word === 'beg') return null;
+    return { kind: kind ?? (round ? 'round' : 'row'), numbers, side: null, needsEnd: true };
+  });
+}
+
+/** "R5:", "R5-8:", "Rd 3". */
+function readShort(c: Cursor): Head | null {
+  return c.attempt(() => {
+    const token = c.peek();
+    if (token?.text !== 'R' && token?.text !== 'r') return null;
+    if (c.peek(1)?.kind !== 'number') return null;
+    c.at++;
+    const numbers = readNumbers(c);
+    return numbers ? { kind: 'row', numbers, side: null, needsEnd: true } : null;
+  });
+}
+
+/** "3." or "3)" in a numbered list. */
+function readList(c: Cursor): Head | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const token = c.peek();
+    if (token?.kind !== 'number' || !Number.isInteger(token.value)) return null;
+    c.at++;
+    if (!['.', ')', ':'].includes(c.word()) || c.peek()!.gap) return null;
+    if (!c.peek(1)) return null;
+    const amount: Amount = { kind: 'one', value: token.value, ...c.span(start) };
+    return {
+      kind: 'numbered',
+      numbers: { kind: 'one', number: amount, ...c.span(start) },
+      side: null,
+      needsEnd: true,
+    };
+  });
+}

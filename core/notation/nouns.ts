@@ -1,0 +1,253 @@
+/**
+ * Reads what is looked for in the row below: a stitch of any or of one kind, a chain, a chain-space, a
+ * turning chain, a row-end. Which of them is meant (next, each, last) is the business of `places`.
+ */
+import type { Cursor } from './cursor.ts';
+import { readAmount } from './numbers.ts';
+import type { Amount, Noun } from './tree.ts';
+import { readStitch } from './words.ts';
+
+const ADJECTIVES = [
+  'unworked',
+  'unused',
+  'free',
+  'empty',
+  'available',
+  'open',
+  'rem',
+  'whole',
+  'large',
+  'small',
+  'little',
+  'new',
+  'actual',
+  'foundation',
+  'base',
+  'worked',
+  'resulting',
+  'same',
+  'adjacent',
+  'existing',
+];
+
+const SPACES = ['sp', 'sps', 'lp', 'lps', 'gap', 'gaps', 'hole', 'holes', 'eyelet', 'eyelets'];
+const CORNERS = ['corner sp', 'corner sps', 'corner', 'corners'];
+
+const ROW_ENDS = [
+  'row ends',
+  'row end',
+  'ends of rows',
+  'end of rows',
+  'end of each row',
+  'ends of each row',
+  'row edges',
+  'row edge',
+  'sides of rows',
+  'side of rows',
+  'side of each row',
+  'side of row',
+  'side edge',
+  'edge',
+  'sides',
+  'side',
+];
+
+const OTHER_SIDE = [
+  'rem lps of foundation ch',
+  'free lps of foundation ch',
+  'unused lps of foundation ch',
+  'lps of foundation ch',
+  'lp of foundation ch',
+  'opposite side of foundation ch',
+  'other side of foundation ch',
+  'opposite side of beg ch',
+  'other side of beg ch',
+  'opposite side of ch',
+  'other side of ch',
+  'bottom of foundation ch',
+  'underside of foundation ch',
+  'underside of ch',
+  'base ch',
+];
+
+const TURNING = ['turning ch', 'turn ch', 't ch', 'tch', 'beg turning ch', 'beg tch', 'beg ch', 'beg chs'];
+
+/** Takes "-" glued between two parts of one word. */
+export function eatDash(c: Cursor): void {
+  if (c.word() === '-' && c.peek(1) && !c.peek(1)!.gap) c.at++;
+}
+
+/** "turning ch", "tch", "beg ch-3", "beg 3-ch": the chains it names (null when it does not say), or null. */
+export function readTurningChain(c: Cursor): { chains: Amount | null; beginning: boolean } | null {
+  return c.attempt(() => {
+    const first = c.word();
+    if (first === 'beg') {
+      const turned = c.attempt(() => {
+        c.at++;
+        const chains = readAmount(c, false);
+        if (!chains) return null;
+        eatDash(c);
+        return c.eat('ch') ? chains : null;
+      });
+      if (turned) return { chains: turned, beginning: true };
+    }
+    if (
+      c.word() === '#' &&
+      c.attempt(() => (readAmount(c, false) && c.isAny(['turning ch', 'tch']) ? true : null))
+    ) {
+      const amount = c.tokens[c.at - 1]!;
+      c.eatAny(TURNING);
+      return {
+        chains: { kind: 'one', value: amount.value, from: amount.from, to: amount.to },
+        beginning: false,
+      };
+    }
+    if (!c.eatAny(TURNING)) return null;
+    const chains = c.attempt(() => {
+      if (c.word() === '-' || c.word() === '#' || c.word() === '#fig') {
+        const dash = c.word() === '-';
+        if (dash) {
+          if (c.peek(1)?.gap) return null;
+          c.at++;
+        }
+        return readAmount(c, false);
+      }
+      return null;
+    });
+    return { chains, beginning: first === 'beg' };
+  });
+}
+
+/** "ch-2 sp", "ch 2 sp", "2-ch sp", "3ch-lp", "ch-sp", "sp", "ch-3" (after "next"): a space, or null. */
+export function readSpace(c: Cursor): { chains: Amount | null } | null {
+  const space = (): boolean => {
+    if (!c.attempt(() => (eatDash(c), c.eatAny(CORNERS) || c.eatAny(SPACES) ? true : null))) return false;
+    return true;
+  };
+  return (
+    c.attempt(() => {
+      c.eat('corner');
+      c.eat('turning');
+      if (!c.eat('ch')) return null;
+      const dash = c.word() === '-';
+      if (dash) c.at++;
+      const chains = readAmount(c, false);
+      if (!chains) return space() ? { chains: null } : null;
+      if (space()) return { chains };
+      if (c.is('corner')) c.at++;
+      // "next ch-3": the hyphen makes it a thing, not an action.
+      return dash && chains.from > 0 && !c.peek()?.word.startsWith('picot') ? { chains } : null;
+    }) ??
+    c.attempt(() => {
+      c.eat('corner');
+      const chains = readAmount(c, false);
+      if (!chains) return null;
+      eatDash(c);
+      if (!c.eat('ch') && !c.eat('chs')) return null;
+      return space() ? { chains } : null;
+    }) ??
+    c.attempt(() => {
+      const corner = c.eat('corner') || c.eat('corners');
+      if (c.eatAny(['chsp', 'chsps', 'chlp'])) return { chains: null };
+      if (c.eatAny(SPACES)) {
+        c.attempt(() =>
+          c.eatAny(['formed by', 'made by', 'of', 'formed from']) && (c.eat('the'), readTurningChain(c))
+            ? true
+            : null,
+        );
+        return { chains: null };
+      }
+      return corner && !c.isAny(['st', 'sts', 'dc', 'sc', 'tr', 'hdc', 'htr']) ? { chains: null } : null;
+    }) ??
+    c.attempt(() => {
+      if (!readTurningChain(c)) return null;
+      return space() ? { chains: null } : null;
+    })
+  );
+}
+
+/** One noun at the position, or null. */
+export function readNoun(c: Cursor): Noun | null {
+  return c.attempt(() => {
+    const start = c.at;
+    while (
+      c.isAny(ADJECTIVES) &&
+      !c.isAny(['base ch', 'foundation sc', 'foundation dc', 'foundation hdc', 'foundation tr']) &&
+      !c.isAny(['rem lps of foundation ch', 'free lps of foundation ch', 'unused lps of foundation ch'])
+    ) {
+      c.at++;
+    }
+    if (c.eatAny(OTHER_SIDE)) return { kind: 'loop-of-chain', ...c.span(start) };
+    if (c.eatAny(ROW_ENDS)) return { kind: 'row-end', ...c.span(start) };
+    if (c.eatAny(['seams', 'seam'])) return { kind: 'seam', ...c.span(start) };
+    const between = c.attempt(() => {
+      if (!c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
+      c.eat('the');
+      readNoun(c);
+      return true;
+    });
+    if (between || c.eatAny(['groups', 'group'])) return { kind: 'between', ...c.span(start) };
+    const space = readSpace(c);
+    if (space) return { kind: 'space', chains: space.chains, ...c.span(start) };
+    if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };
+    // A name of the pattern may begin with "st" or "ch"; names go first.
+    const named = c.lexicon.names.size > 0 ? readStitch(c) : null;
+    if (named?.special) return withSpace(c, start, named);
+    if (named) c.at = start;
+    if (c.is('corner')) c.at++;
+    if (c.eatAny(['sts', 'st'])) return { kind: 'stitch', ...c.span(start) };
+    const picot = c.attempt(() => {
+      if (!c.eat('ch')) return null;
+      eatDash(c);
+      return readAmount(c, false) && (eatDash(c), c.is('picot') || c.is('picots')) ? true : null;
+    });
+    if (!picot && c.eatAny(['chs', 'ch'])) return { kind: 'chain', ...c.span(start) };
+    const stitch = readStitch(c);
+    if (stitch) return withSpace(c, start, stitch);
+    return null;
+  });
+}
+
+/** "shell sp": the space of a shell is a space. */
+function withSpace(c: Cursor, start: number, stitch: Extract<Noun, { kind: 'named' }>['stitch']): Noun {
+  if (c.attempt(() => (eatDash(c), c.eatAny(['ch sp', 'ch sps', 'sp', 'sps']) ? true : null))) {
+    return { kind: 'space', chains: null, ...c.span(start) };
+  }
+  return { kind: 'named', stitch, ...c.span(start) };
+}
+
+/** "dc", "dc and ch-1 sp", "sc, ch and ch-sp": nouns looked for together. At least one, or null. */
+export function readNouns(c: Cursor, each = false): Noun[] | null {
+  const first = readNoun(c);
+  if (!first) return null;
+  const nouns = [first];
+  for (;;) {
+    const more = c.attempt(() => {
+      c.eat(',');
+      if (!c.eatAny(['and', '&', 'or', '/'])) return null;
+      // "each dc and in each ch-1 sp" are looked for together; "next dc and each ch" are two places.
+      if (each) {
+        c.eatAny(['in each', 'each', 'in']);
+        c.eat('the');
+      }
+      // "and ch 3" begins new work; "and ch-1 sp" is a noun.
+      if (c.is('ch') && c.peek(1)?.kind === 'number') {
+        const space = c.attempt(() => readSpace(c));
+        if (!space) return null;
+        return { kind: 'space', chains: space.chains, ...c.here() } as Noun;
+      }
+      if (c.isAny(['next', 'last', 'first', 'same', 'turn'])) return null;
+      const noun = readNoun(c);
+      // A noun followed by a place of its own is new work: "and sc in next".
+      if (!noun || c.isAny(['in', 'around', 'next', 'each', 'over', '#'])) return null;
+      return noun;
+    });
+    if (!more) return nouns;
+    nouns.push(more);
+  }
+}
+
+/** The noun of a place that leaves it out: any stitch. */
+export function anyStitch(c: Cursor): Noun {
+  return { kind: 'stitch', ...c.here() };
+}

@@ -1,0 +1,81 @@
+/**
+ * The reader's front door for one row and for one definition: text in, tree and facts out. It never throws
+ * and never stops half way. Whole texts are read in `text`.
+ */
+import type { Fact } from '../finding.ts';
+import { Cursor, type ReadOptions } from './cursor.ts';
+import { readItems } from './items.ts';
+import { readLabel, readSizeFilter } from './labels.ts';
+import { lex, type Token } from './lexer.ts';
+import type { Item, Label, RowTree } from './tree.ts';
+import { lexiconOf } from './words.ts';
+
+export type { ReadOptions } from './cursor.ts';
+export { normaliseName } from './words.ts';
+
+export function cursorOver(text: string, tokens: readonly Token[], options: ReadOptions): Cursor {
+  return new Cursor(text, tokens, lexiconOf(options.terms, options.names ?? []), options.sizes ?? null);
+}
+
+/** Reads the row that the cursor holds, from its position to its end. */
+export function readRowAt(c: Cursor, label: boolean): RowTree {
+  const start = c.at;
+  const first = c.peek();
+  let filter = readSizeFilter(c);
+  const typed: Label | null = readLabel(c);
+  if (!filter && typed) filter = readSizeFilter(c);
+  if (typed && !label) c.fact('label-not-expected', typed, { words: c.words(typed) });
+  c.round = typed?.kind === 'round' || /\b(?:rnd|round)/iu.test(typed ? c.words(typed) : '');
+  const items = readItems(c);
+  c.at = c.end;
+  const last = c.tokens[c.end - 1];
+  const read = !hasUnread(items);
+  return {
+    label: typed && label ? typed : null,
+    items,
+    counts: [...c.counts],
+    only: filter === 'all' ? null : filter,
+    read,
+    facts: [...c.facts],
+    from: first?.from ?? 0,
+    to: last && c.end > start ? last.to : (first?.from ?? 0),
+  };
+}
+
+/** True when some words in the items, however deep, were not understood. */
+export function hasUnread(items: readonly Item[]): boolean {
+  return items.some((item) => {
+    switch (item.type) {
+      case 'unread':
+        return true;
+      case 'group':
+      case 'again':
+        return hasUnread(item.items);
+      case 'repeat':
+        return (
+          hasUnread(item.items) ||
+          (item.last !== null && item.last.kind !== 'stop-at' && hasUnread(item.last.items))
+        );
+      default:
+        return false;
+    }
+  });
+}
+
+/**
+ * One written row. `label` false: the text has none, and a typed one is a fact (`label-not-expected`).
+ * Spans are offsets into `text` in UTF-16 units.
+ */
+export function readRow(text: string, options: ReadOptions & { readonly label?: boolean }): RowTree {
+  return readRowAt(cursorOver(text, lex(text), options), options.label ?? true);
+}
+
+/** The body of a definition ("5 dc in next st"): its items and what was noticed. */
+export function readDefinitionItems(
+  text: string,
+  options: ReadOptions,
+): { items: readonly Item[]; facts: readonly Fact[] } {
+  const c = cursorOver(text, lex(text), options);
+  const items = readItems(c);
+  return { items, facts: [...c.facts] };
+}

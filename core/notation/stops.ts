@@ -1,0 +1,173 @@
+/**
+ * Reads where an across or a repeat stops: the end, the last few stitches, a marker, the next such thing.
+ */
+import type { Cursor } from './cursor.ts';
+import { anyStitch, readNoun } from './nouns.ts';
+import { one, readAmount } from './numbers.ts';
+import type { Stop } from './tree.ts';
+
+const ACROSS = [
+  'all the way across',
+  'evenly across',
+  'across row',
+  'across the row',
+  'across entire row',
+  'across the rest',
+  'across ch',
+  'across the ch',
+  'across foundation ch',
+  'across the foundation ch',
+  'across next side',
+  'across each side',
+  'across edge',
+  'across',
+  'along row',
+  'along ch',
+  'along the ch',
+  'along',
+];
+const AROUND = [
+  'all the way around',
+  'all around',
+  'around the rnd',
+  'around rnd',
+  'around entire rnd',
+  'around the ring',
+  'around edge',
+  'around',
+  'all rnd',
+  'rnd',
+  'in rnd',
+];
+const END = [
+  'to the end of the row',
+  'to the end of row',
+  'to end of the row',
+  'to end of row',
+  'to end of the rnd',
+  'to end of rnd',
+  'to the end of the rnd',
+  'to the end of rnd',
+  'to end of ch',
+  'to the end of the ch',
+  'to the end of ch',
+  'to end of foundation ch',
+  'until end of row',
+  'until end of rnd',
+  'until the end of the row',
+  'until the end of the rnd',
+  'until the end of row',
+  'until the end of rnd',
+  'until the end',
+  'until end',
+  'to the end',
+  'to the beg of rnd',
+  'to beg of rnd',
+  'to end',
+  'to row end',
+  'to the very end',
+  'of rnd',
+  'of the rnd',
+  'of row',
+  'of the row',
+  'in row',
+  'in the row',
+  'in the rnd',
+];
+
+const TO = [
+  'up to and including',
+  'up to within',
+  'to within',
+  'until within',
+  'up to',
+  'until',
+  'to',
+  'before',
+];
+
+/** "to last 3 sts", "until 2 sts rem", "to within 2 sts of end", "to marker", "to next corner". */
+function readBefore(c: Cursor): Stop | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(TO)) return null;
+    c.eat('you reach');
+    c.eat('there are');
+    c.eat('only');
+    c.eat('the');
+    if (c.eat('last')) {
+      const amount = readAmount(c) ?? one(c);
+      const noun = readNoun(c) ?? anyStitch(c);
+      c.eatAny(['of row', 'of rnd', 'before turning ch', 'rem', 'are left', 'is left']);
+      return { kind: 'before-last', amount, noun, ...c.span(start) };
+    }
+    if (
+      c.attempt(() => {
+        c.eatAny(['next', 'first', 'the', 'second', 'last', '#th']);
+        if (c.eatAny(['marker', 'marked st', 'markers', 'st marker', 'marked sp'])) return true;
+        return null;
+      })
+    ) {
+      return { kind: 'marker', ...c.span(start) };
+    }
+    const left = c.attempt(() => {
+      const amount = readAmount(c);
+      if (!amount) return null;
+      const noun = readNoun(c) ?? anyStitch(c);
+      c.eatAny(['are', 'is']);
+      if (
+        !c.eatAny([
+          'from the end',
+          'from end',
+          'before the end',
+          'before end of row',
+          'before end of rnd',
+          'before end',
+          'of the end',
+          'of end',
+          'rem unworked',
+          'rem',
+          'left unworked',
+          'left',
+          'unworked',
+        ])
+      ) {
+        return null;
+      }
+      c.eatAny(['in rnd', 'in row', 'of row', 'of rnd', 'on row', 'in the row', 'in the rnd']);
+      return { kind: 'before-last', amount, noun, ...c.span(start) } as Stop;
+    });
+    if (left) return left;
+    if (c.eatAny(['next', 'foll']) || c.isAny(['corner'])) {
+      const noun = readNoun(c);
+      return noun ? { kind: 'before-next', noun, ...c.span(start) } : null;
+    }
+    return null;
+  });
+}
+
+/** A stop at the position, or null. */
+export function readStop(c: Cursor): Stop | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const across = c.eatAny(ACROSS) ? 'across' : c.eatAny(AROUND) ? 'around' : null;
+    const before = readBefore(c);
+    if (before) return { ...before, ...c.span(start) };
+    const end = c.attempt(() =>
+      c.eatAny(END) && !c.isAny(['below', '#']) && !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
+        ? true
+        : null,
+    );
+    if (across) {
+      c.attempt(() => (c.eatAny(['of row', 'of rnd', 'of the row', 'the row']) ? true : null));
+      return { kind: 'end', word: across, ...c.span(start) };
+    }
+    if (end) return { kind: 'end', word: 'end', ...c.span(start) };
+    return null;
+  });
+}
+
+/** The stop of "each st" that does not say: the end. */
+export function toTheEnd(c: Cursor): Stop {
+  return { kind: 'end', word: 'end', ...c.here() };
+}

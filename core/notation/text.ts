@@ -1,0 +1,665 @@
+/**
+ * Reads a whole plain text: which lines are rows, headings, definitions, conventions, sizes or prose, and
+ * where a new piece begins. The rows themselves are read by `read`. It throws nothing away in silence: a
+ * sentence passed over as prose is a fact.
+ */
+import type { Fact, Span } from '../finding.ts';
+import { readSaid } from './counts.ts';
+import type { Cursor, ReadOptions } from './cursor.ts';
+import { readItems } from './items.ts';
+import { readLabel, readSizeFilter } from './labels.ts';
+import { lex, type Token } from './lexer.ts';
+import { cursorOver, readRowAt } from './read.ts';
+import type { Convention, Definition, Item, PieceTree, RowTree, TextTree } from './tree.ts';
+import { lexiconOf, normaliseName } from './words.ts';
+
+/** A run of tokens: one line, or one row within a line. */
+interface Range {
+  readonly from: number;
+  readonly to: number;
+}
+
+type Part =
+  | { readonly kind: 'blank' }
+  | { readonly kind: 'heading'; readonly range: Range; readonly text: string; readonly section: boolean }
+  | {
+      readonly kind: 'definition';
+      readonly names: readonly string[];
+      readonly range: Range;
+      readonly body: Range;
+    }
+  | { readonly kind: 'convention'; readonly convention: Convention }
+  | { readonly kind: 'row'; readonly range: Range; readonly labelled: boolean; readonly first: boolean }
+  | { readonly kind: 'prose'; readonly range: Range };
+
+const SECTIONS =
+  /^(?:special st|stitch guide|st guide|abbreviation|note|pattern note|material|gauge|tension|instruction|pattern|finishing|size|yarn|hook|notion|supplie|stitch key|stitches used|key|terms|skill|measurement|direction|finished|legend|special)/iu;
+
+/** Words that name pieces, not stitches, before a colon. */
+const PIECES =
+  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
+
+const STITCHLIKE =
+  /\b(?:st|sts|stitch|stitches|shell|cluster|cl|picot|bobble|popcorn|pop|pc|puff|v-?st|fan|inc|dec|increase|decrease|tog|block|spike|cable|sc|dc|hdc|tr|htr|dtr|bead|knot|loop|petal|leaf|lf|group|crab|beg|sh|bo|crossed|x-?st)\b/iu;
+
+/** Lines of tokens. */
+function linesOf(tokens: readonly Token[]): Range[] {
+  const lines: Range[] = [];
+  let from = 0;
+  for (let i = 1; i <= tokens.length; i++) {
+    if (i === tokens.length || tokens[i]!.line !== tokens[from]!.line) {
+      lines.push({ from, to: i });
+      from = i;
+    }
+  }
+  return lines;
+}
+
+/** A cursor of its own over tokens `from` … `to`, with facts of its own. */
+function over(text: string, tokens: readonly Token[], range: Range, options: ReadOptions): Cursor {
+  return cursorOver(text, tokens.slice(range.from, range.to), options);
+}
+
+/** "Sizes: S (M, L, XL)": the labels, or null. */
+function readSizes(text: string, tokens: readonly Token[], range: Range): string[] | null {
+  const first = tokens[range.from]!.word;
+  const second = tokens[range.from + 1]?.word ?? '';
+  let at = range.from;
+  if (first === 'for' && second === 'sizes') at += 2;
+  else if (first === 'sizes' || first === 'size') at += 1;
+  else if (first === 'to' && second === 'fit') at += 2;
+  else return null;
+  if (tokens[at - 1]!.word === 'fit' || tokens[at]?.word === 'included' || tokens[at]?.word === 'available') {
+    if (tokens[at - 1]!.word === 'fit') return null;
+    at++;
+  }
+  if (tokens[at] && [':', '-', '='].includes(tokens[at]!.word)) at++;
+  else if (first !== 'for' && first !== 'sizes') return null;
+  const labels: string[] = [];
+  let label = '';
+  let end = -1;
+  const flush = (): void => {
+    if (label !== '') labels.push(label);
+    label = '';
+    end = -1;
+  };
+  for (let i = at; i < range.to; i++) {
+    const token = tokens[i]!;
+    if (token.word === 'only') return null;
+    if (
+      [',', '(', ')', '[', ']', '{', '}', ';', ':', '|'].includes(token.word) ||
+      token.word === 'and' ||
+      token.word === '&'
+    )
+      flush();
+    else if (token.word === '/' && label !== '' && token.gap) flush();
+    else if (token.word === '.') {
+      if (i === range.to - 1) break;
+      return labels.length > 0 ? labels : null;
+    } else {
+      label += (end >= 0 && token.from > end ? ' ' : '') + text.slice(token.from, token.to);
+      end = token.to;
+    }
+  }
+  flush();
+  if (labels.length === 0 || labels.length > 40) return null;
+  if (labels.some((found) => found.length > 24)) return null;
+  return labels;
+}
+
+interface Named {
+  readonly names: readonly string[];
+  readonly body: Range;
+  /** True when "=" or an abbreviation in brackets leaves no doubt that it is a definition. */
+  readonly sure: boolean;
+}
+
+/** "Shell (sh): …", "V-st = …", "sh (shell) – …", "To make shell: …": names and body, or null. */
+function readNames(text: string, tokens: readonly Token[], range: Range): Named | null {
+  let at = range.from;
+  while (at < range.to && ['•', '-', '*', '·'].includes(tokens[at]!.word)) at++;
+  if (tokens[at]?.word === 'to' && ['make', 'work'].includes(tokens[at + 1]?.word ?? '')) at += 2;
+  else if (tokens[at]?.word === 'make' || tokens[at]?.word === 'work') return null;
+  if (['a', 'an', 'the'].includes(tokens[at]?.word ?? '')) at++;
+  const start = at;
+  let bracket: Range | null = null;
+  let nameEnd = -1;
+  let sure = false;
+  for (let i = start; i < range.to && i < start + 14; i++) {
+    const token = tokens[i]!;
+    if (token.word === '(' || token.word === '[') {
+      if (bracket) return null;
+      nameEnd = i;
+      let close = i + 1;
+      while (close < range.to && close < i + 8 && tokens[close]!.word !== ')' && tokens[close]!.word !== ']')
+        close++;
+      if (close >= range.to || (tokens[close]!.word !== ')' && tokens[close]!.word !== ']')) return null;
+      bracket = { from: i + 1, to: close };
+      i = close;
+      continue;
+    }
+    const dash = token.word === '-' && token.gap && (tokens[i + 1]?.gap ?? true);
+    if (token.word === ':' || token.word === '=' || dash) {
+      if (nameEnd < 0) nameEnd = i;
+      if (token.word === '=') sure = true;
+      const first = text.slice(tokens[start]!.from, tokens[Math.max(start, nameEnd - 1)]!.to);
+      if (nameEnd <= start || nameEnd - start > 6) return null;
+      const names = [normaliseName(first)];
+      if (bracket) {
+        const short = normaliseName(text.slice(tokens[bracket.from]!.from, tokens[bracket.to - 1]!.to));
+        if (short !== '' && !/^(?:make|worked|rs|ws|\d)/u.test(short)) {
+          names.push(short);
+          sure = true;
+        }
+      }
+      let body = i + 1;
+      while (body < range.to && ['-', ':', '='].includes(tokens[body]!.word)) body++;
+      if (body >= range.to) return null;
+      return {
+        names: [...new Set(names)].filter((name) => name !== ''),
+        body: { from: body, to: range.to },
+        sure,
+      };
+    }
+    if (token.kind === 'sign' && !['-', '/', "'", '"'].includes(token.word)) return null;
+  }
+  return null;
+}
+
+/** True when the words of a definition tell how loops are drawn, not what is worked where. */
+function onTheHook(c: Cursor): boolean {
+  for (let i = 0; i < c.tokens.length; i++) {
+    const word = c.tokens[i]!.word;
+    if (['yo', 'yrh', 'yoh', 'yarnover'].includes(word)) return true;
+    if (word === 'insert' || (word === 'pull' && ['up', 'through'].includes(c.tokens[i + 1]?.word ?? '')))
+      return true;
+    if (word === 'draw' && ['up', 'through'].includes(c.tokens[i + 1]?.word ?? '')) return true;
+  }
+  return false;
+}
+
+const WORKING: readonly Item['type'][] = [
+  'chain',
+  'work',
+  'group',
+  'repeat',
+  'skip',
+  'ring',
+  'rows-again',
+  'even',
+  'shaping',
+  'as-piece',
+  'join',
+  'fasten-off',
+  'turn',
+  'attach',
+  'again',
+];
+
+/** True when the items are mostly work: what an unlabelled row must be. */
+function isWork(items: readonly Item[]): boolean {
+  const works = items.filter((item) => WORKING.includes(item.type)).length;
+  const unread = items.filter((item) => item.type === 'unread').length;
+  return works > 0 && unread <= works / 2;
+}
+
+/** Words of plain stitches only, with no number and no place: "single crochet". */
+function isBareName(items: readonly Item[]): boolean {
+  return items.every(
+    (item) =>
+      item.type === 'aside' ||
+      item.type === 'unread' ||
+      (item.type === 'chain' && item.amount.from === item.amount.to) ||
+      (item.type === 'work' &&
+        item.places.every((p) => p.kind === 'next' && p.implied && p.amount.from === p.amount.to)),
+  );
+}
+
+class Sorter {
+  readonly parts: Part[] = [];
+  readonly facts: Fact[] = [];
+  sizes: string[] | null = null;
+  /** Names that definitions give so far. */
+  readonly names = new Set<string>();
+  private section = '';
+  private open = false;
+  private lastLine = -1;
+
+  constructor(
+    private readonly text: string,
+    private readonly tokens: readonly Token[],
+    private readonly options: ReadOptions,
+  ) {}
+
+  private span(range: Range): Span {
+    return { from: this.tokens[range.from]!.from, to: this.tokens[range.to - 1]!.to };
+  }
+
+  private words(range: Range): string {
+    const span = this.span(range);
+    return this.text.slice(span.from, span.to);
+  }
+
+  private cursor(range: Range): Cursor {
+    return over(this.text, this.tokens, range, {
+      ...this.options,
+      names: [...(this.options.names ?? []), ...this.names],
+    });
+  }
+
+  sort(): void {
+    const lines = linesOf(this.tokens);
+    for (const line of lines) this.define(line);
+    this.section = '';
+    for (let i = 0; i < lines.length; i++) {
+      const line = lines[i]!;
+      const number = this.tokens[line.from]!.line;
+      if (this.lastLine >= 0 && number > this.lastLine + 1) {
+        this.parts.push({ kind: 'blank' });
+        this.open = false;
+      }
+      this.lastLine = this.tokens[line.to - 1]!.line;
+      this.line(line, lines[i + 1] ?? null);
+    }
+  }
+
+  /** First pass: collects the names that the text defines, for the rows that use them. */
+  private define(line: Range): void {
+    const heading = this.headingOf(line);
+    if (heading) {
+      this.section = heading.section ? heading.text : '';
+      return;
+    }
+    for (const definition of this.definitionsIn(line))
+      for (const name of definition.names) this.names.add(name);
+  }
+
+  private labelAt(range: Range): boolean {
+    const c = this.cursor(range);
+    const filter = readSizeFilter(c);
+    const at = c.at;
+    const label = readLabel(c);
+    return label !== null && !(filter === null && at === c.at) && label.kind !== 'none';
+  }
+
+  /** Definitions that a line holds: one, or one behind "Special stitches:". */
+  private definitionsIn(line: Range): Extract<Part, { kind: 'definition' }>[] {
+    let range = line;
+    const special =
+      /^\W*(?:special stitch(?:es)?(?: used)?|stitch guide|abbreviations|special st|special sts|stitch key|note|notes)\s*[:\-–]\s*/iu.exec(
+        this.words(line),
+      );
+    let section = this.section;
+    if (special) {
+      const from = this.span(line).from + special[0].length;
+      let start = line.from;
+      while (start < line.to && this.tokens[start]!.from < from) start++;
+      if (start >= line.to) return [];
+      range = { from: start, to: line.to };
+      section = 'special stitches';
+    }
+    if (this.labelAt(range)) return [];
+    const named = readNames(this.text, this.tokens, range);
+    if (!named) return [];
+    const name = this.text
+      .slice(this.tokens[range.from]!.from, this.tokens[named.body.from]!.from)
+      .replace(/[:=\-–(].*$/su, '')
+      .trim();
+    if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name))) return [];
+    if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return [];
+    const body = this.cursor(named.body);
+    if (onTheHook(body)) return [{ kind: 'definition', names: named.names, range, body: named.body }];
+    const items = readItems(body);
+    if (!isWork(items)) return [];
+    // "sc = single crochet", "ch: chain": an explanation of a trade word, which defines nothing.
+    if (isBareName(items)) return [];
+    if (readSaid(this.cursor(range))) return [];
+    const inSection = /special|stitch|abbrev/iu.test(section);
+    if (!named.sure && !inSection && !STITCHLIKE.test(name) && !this.usedElsewhere(named.names, range))
+      return [];
+    // "ch 3: …" is no name.
+    if (/^ch \d/u.test(named.names[0] ?? '')) return [];
+    return [{ kind: 'definition', names: named.names, range, body: named.body }];
+  }
+
+  private usedElsewhere(names: readonly string[], range: Range): boolean {
+    const lexicon = lexiconOf(this.options.terms, names);
+    for (let i = 0; i < this.tokens.length; i++) {
+      if (i >= range.from && i < range.to) continue;
+      const word = this.tokens[i]!;
+      if (word.kind !== 'word') continue;
+      const next = this.tokens[i + lexicon.longest]?.word ?? '';
+      const phrase = normaliseName(
+        this.text.slice(word.from, this.tokens[Math.min(i + lexicon.longest, this.tokens.length) - 1]!.to),
+      );
+      if (lexicon.names.has(phrase) && ['in', 'over', ',', ';', 'around', 'across'].includes(next))
+        return true;
+    }
+    return false;
+  }
+
+  /** A heading line: "Back", "FRONT:", "## Sleeve", "Sleeve (make 2)". */
+  private headingOf(line: Range): Extract<Part, { kind: 'heading' }> | null {
+    const words = this.words(line);
+    const hashes = /^#+\s*/u.exec(words);
+    const count = line.to - line.from;
+    if (hashes) {
+      const text = words.slice(hashes[0].length).replace(/[:#\s]+$/u, '');
+      return text === '' ? null : { kind: 'heading', range: line, text, section: SECTIONS.test(text) };
+    }
+    if (count > 14) return null;
+    const text = words
+      .replace(/^[*_]+|[*_]+$/gu, '')
+      .replace(/\s*[:–-]\s*$/u, '')
+      .replace(/[*_]+$/u, '')
+      .trim();
+    if (text === '' || /[.,;]$/u.test(text) || !/^\p{Lu}|^\d*\p{Lu}/u.test(text)) return null;
+    if (SECTIONS.test(text) && count <= 4) return { kind: 'heading', range: line, text, section: true };
+    if (this.labelAt(line)) return null;
+    if (readSizes(this.text, this.tokens, line)) return null;
+    const c = this.cursor(line);
+    const items = readItems(c);
+    const works = items.some((item) => WORKING.includes(item.type));
+    const bare = items.length > 0 && isBareName(items) && count <= 3 && /:$/u.test(words);
+    if (works && !bare && !/\bmake\b/iu.test(text)) {
+      // "Body", "Shell Top": a stitch word in title case alone is no work.
+      const plain = count <= 4 && isBareName(items) && items.some((item) => item.type === 'unread');
+      if (!plain) return null;
+    }
+    if (c.counts.length > 0 && !/\bmake\b/iu.test(text)) return null;
+    if (items.length > 0 && items.every((item) => item.type === 'aside') && count > 4 && !/:$/u.test(words))
+      return null;
+    return { kind: 'heading', range: line, text, section: SECTIONS.test(text) };
+  }
+
+  private line(line: Range, next: Range | null): void {
+    if (!this.sizes) {
+      const sizes = readSizes(this.text, this.tokens, line);
+      if (sizes) {
+        this.sizes = sizes;
+        this.open = false;
+        return;
+      }
+    }
+    const labelled = this.labelAt(line);
+    if (!labelled) {
+      const heading = this.headingOf(line);
+      const previous = this.tokens[line.from - 1]?.word ?? '.';
+      const middle =
+        this.open && [',', ';', 'and', 'in', 'to', 'next', 'the', 'st', 'from', '*'].includes(previous);
+      if (
+        heading &&
+        !middle &&
+        (heading.section ||
+          !this.open ||
+          next === null ||
+          this.words(line).startsWith('#') ||
+          /[.)\]]/u.test(previous) ||
+          this.labelAt(next))
+      ) {
+        this.parts.push(heading);
+        this.section = heading.section ? heading.text : '';
+        this.open = false;
+        return;
+      }
+      const definitions = this.definitionsIn(line);
+      if (definitions.length > 0 && !middle) {
+        this.parts.push(...definitions);
+        this.open = false;
+        return;
+      }
+      if (!middle && this.conventions(line)) {
+        this.open = false;
+        return;
+      }
+      if (this.open && !this.startsProse(line, previous)) {
+        this.extend(line);
+        return;
+      }
+    }
+    this.rows(line, labelled);
+  }
+
+  /** A line behind a finished row that is a sentence of its own and no work. */
+  private startsProse(line: Range, previous: string): boolean {
+    if (!['.', ')', ']', '!'].includes(previous)) return false;
+    const first = this.tokens[line.from]!;
+    if (!/^\p{Lu}/u.test(first.text)) return false;
+    const items = readItems(this.cursor(line));
+    return !isWork(items) && items.every((item) => item.type === 'aside' || item.type === 'unread');
+  }
+
+  /** Conventions in a line: "Ch 3 counts as first dc throughout. Turning ch does not count as a st." */
+  private conventions(line: Range): boolean {
+    const found: Part[] = [];
+    let from = line.from;
+    const first = this.tokens[from]!.word;
+    const note = first === 'note' || first === 'notes' || /note/iu.test(this.section);
+    if (['•', '-', '*', '·'].includes(first)) from++;
+    else if (this.tokens[from]!.kind === 'number' && this.tokens[from + 1]?.word === '.') from += 2;
+    for (let i = from; i <= line.to; i++) {
+      const stop =
+        i === line.to || (this.tokens[i]!.word === '.' && (i + 1 === line.to || this.tokens[i + 1]!.gap));
+      if (!stop) continue;
+      if (i > from) {
+        const c = this.cursor({ from, to: i });
+        const said = readSaid(c);
+        if (said && !said.skipped && (c.done || note))
+          found.push({ kind: 'convention', convention: said.convention });
+        else if (!note) return false;
+      }
+      from = i + 1;
+    }
+    if (found.length === 0) {
+      if (first === 'note' || first === 'notes') {
+        this.pass(line);
+        return true;
+      }
+      return false;
+    }
+    this.parts.push(...found);
+    return true;
+  }
+
+  private pass(range: Range): void {
+    this.parts.push({ kind: 'prose', range });
+    this.open = false;
+  }
+
+  private extend(line: Range): void {
+    for (let i = this.parts.length - 1; i >= 0; i--) {
+      const part = this.parts[i]!;
+      if (part.kind !== 'row') continue;
+      this.parts.pop();
+      const starts = this.starts({ from: part.range.from, to: line.to });
+      this.pushRows({ from: part.range.from, to: line.to }, starts, part.labelled);
+      return;
+    }
+    this.rows(line, false);
+  }
+
+  /** Where rows begin inside a range: its start, and each label behind the end of a sentence. */
+  private starts(range: Range): number[] {
+    const starts = [range.from];
+    let depth = 0;
+    for (let i = range.from + 1; i < range.to; i++) {
+      const before = this.tokens[i - 1]!;
+      if (before.word === '(' || before.word === '[' || before.word === '{') depth++;
+      if (before.word === ')' || before.word === ']' || before.word === '}') depth = Math.max(0, depth - 1);
+      if (depth > 0) continue;
+      const token = this.tokens[i]!;
+      const breaks = ['.', ')', ']', '}', ';', '!'].includes(before.word) || token.line !== before.line;
+      if (!breaks || !token.gap) continue;
+      if (token.kind !== 'ordinal' && token.kind !== 'word') continue;
+      if (
+        !/^(?:rows?|rnds?|r|next|foundation|base|set|setup|dec|inc|last|first|second|third|fourth|fifth|sixth|edging|border|joining|foll)$/u.test(
+          token.word,
+        ) &&
+        token.kind !== 'ordinal'
+      )
+        continue;
+      const c = this.cursor({ from: i, to: range.to });
+      const label = readLabel(c);
+      if (!label) continue;
+      const end = this.tokens[i + c.at - 1];
+      if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
+    }
+    return starts;
+  }
+
+  private rows(line: Range, labelled: boolean): void {
+    const starts = this.starts(line);
+    if (!labelled) {
+      const first: Range = { from: line.from, to: starts[1] ?? line.to };
+      const c = this.cursor(first);
+      const filter = readSizeFilter(c);
+      const items = readItems(c);
+      if (!isWork(items) && !(filter && c.done && items.length === 0 && starts.length > 1)) {
+        this.pass(first);
+        if (starts.length > 1) this.pushRows({ from: starts[1]!, to: line.to }, starts.slice(1), true);
+        return;
+      }
+    }
+    this.pushRows(line, starts, labelled);
+  }
+
+  private pushRows(range: Range, starts: readonly number[], labelled: boolean): void {
+    for (let i = 0; i < starts.length; i++) {
+      const from = starts[i]!;
+      const to = starts[i + 1] ?? range.to;
+      this.parts.push({ kind: 'row', range: { from, to }, labelled: labelled || i > 0, first: false });
+    }
+    this.open = true;
+  }
+}
+
+interface Draft {
+  heading: PieceTree['heading'];
+  definitions: Definition[];
+  conventions: Convention[];
+  rows: RowTree[];
+  from: number;
+  to: number;
+}
+
+/** True for "Row 1", "Rnd 1", a foundation, or a chain that begins a piece. */
+function beginsAfresh(row: RowTree): boolean {
+  const numbers = row.label?.numbers;
+  if (numbers) {
+    const first =
+      numbers.kind === 'one'
+        ? numbers.number
+        : numbers.kind === 'range'
+          ? numbers.first
+          : numbers.kind === 'list'
+            ? numbers.numbers[0]
+            : numbers.start;
+    return first?.kind === 'one' && first.value === 1;
+  }
+  if (row.label?.kind === 'foundation') return true;
+  if (row.label) return false;
+  const first = row.items.find((item) => item.type !== 'aside' && item.type !== 'colour');
+  return (
+    first?.type === 'ring' ||
+    (first?.type === 'chain' &&
+      row.items.every((item) => ['chain', 'aside', 'colour', 'turn'].includes(item.type)))
+  );
+}
+
+/** True when the piece has a row that a new Row 1 cannot follow: a numbered one, or a finished edge. */
+function isUnderway(draft: Draft, row: RowTree): boolean {
+  if (draft.rows.length === 0) return false;
+  if (row.label?.numbers) return draft.rows.some((done) => done.label?.numbers);
+  return true;
+}
+
+/** A whole plain text: pieces with their rows, definitions and conventions. Spans are offsets into `text`. */
+export function readText(text: string, options: ReadOptions): TextTree {
+  const tokens = lex(text);
+  if (tokens.length === 0) return { sizes: null, pieces: [], facts: [] };
+  const sizesFirst =
+    linesOf(tokens)
+      .map((line) => readSizes(text, tokens, line))
+      .find((found) => found !== null) ?? null;
+  const known: ReadOptions = { ...options, sizes: options.sizes ?? sizesFirst?.length ?? null };
+  const sorter = new Sorter(text, tokens, known);
+  sorter.sort();
+  const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };
+  const facts: Fact[] = [...sorter.facts];
+  const drafts: Draft[] = [];
+  let draft: Draft = {
+    heading: null,
+    definitions: [],
+    conventions: [],
+    rows: [],
+    from: tokens[0]!.from,
+    to: tokens[0]!.from,
+  };
+  let afterBlank = false;
+  const begin = (from: number): void => {
+    if (
+      draft.rows.length > 0 ||
+      draft.heading ||
+      draft.definitions.length > 0 ||
+      draft.conventions.length > 0
+    )
+      drafts.push(draft);
+    draft = { heading: null, definitions: [], conventions: [], rows: [], from, to: from };
+  };
+  for (const part of sorter.parts) {
+    if (part.kind === 'blank') {
+      afterBlank = true;
+      continue;
+    }
+    const blank = afterBlank;
+    afterBlank = false;
+    if (part.kind === 'heading') {
+      if (part.section) continue;
+      const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
+      if (draft.rows.length > 0) begin(span.from);
+      draft.heading = { ...span, text: part.text };
+      draft.to = span.to;
+    } else if (part.kind === 'convention') {
+      draft.conventions.push(part.convention);
+      draft.to = part.convention.to;
+    } else if (part.kind === 'definition') {
+      const definition = readDefinition(text, tokens, part, full);
+      draft.definitions.push(definition);
+      draft.to = definition.to;
+    } else if (part.kind === 'prose') {
+      const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
+      facts.push({ code: 'prose-passed-over', ...span, data: { words: text.slice(span.from, span.to) } });
+    } else {
+      const c = over(text, tokens, part.range, full);
+      const row = readRowAt(c, true);
+      if (blank && beginsAfresh(row) && isUnderway(draft, row)) begin(row.from);
+      draft.rows.push(row);
+      draft.to = Math.max(draft.to, row.to);
+    }
+  }
+  begin(0);
+  return { sizes: sorter.sizes, pieces: drafts, facts };
+}
+
+function readDefinition(
+  text: string,
+  tokens: readonly Token[],
+  part: Extract<Part, { kind: 'definition' }>,
+  options: ReadOptions,
+): Definition {
+  const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
+  // Inside its own body a name means the trade's word: "inc: inc in next st" would define nothing.
+  const names = (options.names ?? []).filter((name) => !part.names.includes(normaliseName(name)));
+  const c = over(text, tokens, part.body, { ...options, names });
+  if (onTheHook(c)) {
+    const body = { from: tokens[part.body.from]!.from, to: tokens[part.body.to - 1]!.to };
+    return {
+      names: part.names,
+      items: [{ type: 'unread', ...body }],
+      facts: [{ code: 'definition-in-loops', ...body, data: { name: part.names[0] ?? '' } }],
+      ...span,
+    };
+  }
+  const items = readItems(c);
+  return { names: part.names, items, facts: [...c.facts], ...span };
+}

@@ -1,0 +1,73 @@
+/**
+ * Reads how often: "twice", "5 more times", "6 times in total", "x 6", "(7 in all)".
+ */
+import { type Cursor, OPENING } from './cursor.ts';
+import { readAmount } from './numbers.ts';
+import type { Amount } from './tree.ts';
+
+export interface Often {
+  readonly amount: Amount;
+  /** What the words say about a first working: more of them, all of them, or nothing. */
+  readonly said: 'more' | 'total' | null;
+}
+
+const TOTAL = ['in total', 'in all', 'total', 'altogether', 'all told'];
+
+/** "(6 in total)", "(7 times in all)" behind the number: says the same once more. */
+function eatTotalInBrackets(c: Cursor): void {
+  c.attempt(() => {
+    if (!(c.word() in OPENING)) return null;
+    const close = c.partner[c.at]!;
+    if (close < 0 || close >= c.end || close - c.at > 24) return null;
+    let total = false;
+    for (let i = c.at + 1; i < close; i++)
+      if (['total', 'all', 'altogether'].includes(c.tokens[i]!.word)) total = true;
+    if (!total) return null;
+    c.at = close + 1;
+    return true;
+  });
+}
+
+/** How often, or null. `bare` also takes a number without "times". */
+export function readTimes(c: Cursor, bare = false): Often | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eat('for');
+    let total = c.eatAny(['a total of', 'total of', 'total']) !== null;
+    const another = c.eat('another');
+    let amount: Amount | null = null;
+    let more = another;
+    const word = c.eatAny(['once', 'twice', 'thrice', 'one time']);
+    if (word) {
+      amount = { kind: 'one', value: word === 'twice' ? 2 : word === 'thrice' ? 3 : 1, ...c.span(start) };
+      more = c.eat('more') || c.eat('again') || more;
+    } else if (
+      (c.word() === 'x' || c.word() === '*') &&
+      (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')
+    ) {
+      c.at++;
+      amount = readAmount(c);
+      c.eatAny(['times', 'time']);
+    } else {
+      amount = readAmount(c);
+      if (!amount) return null;
+      if (c.eat('more')) {
+        more = true;
+        c.eatAny(['times', 'time']);
+      } else if (c.eatAny(['times', 'time', 'x'])) {
+        more = c.eat('more') || more;
+      } else if (c.eatAny(['additional times', 'extra times', 'further times', 'other times'])) {
+        more = true;
+      } else if (!bare || !ends(c)) return null;
+    }
+    if (!amount) return null;
+    if (c.eatAny(TOTAL)) total = true;
+    eatTotalInBrackets(c);
+    return { amount, said: more ? 'more' : total ? 'total' : null };
+  });
+}
+
+/** True where a bare number may stand for "times": before a separator or the end. */
+function ends(c: Cursor): boolean {
+  return c.done || [',', '.', ';', ')', ']', '}', '-', '='].includes(c.word());
+}

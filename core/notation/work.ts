@@ -1,0 +1,604 @@
+/**
+ * Reads single pieces of work: stitches with their places, chains, skips, joins and slip stitches that join.
+ * Repeats and groups around them are read in `repeats`.
+ */
+
+import { readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { anyStitch, eatDash } from './nouns.ts';
+import { one, readAmount } from './numbers.ts';
+import { readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
+import { readTimes } from './times.ts';
+import type {
+  Amount,
+  Chain,
+  CountsAs,
+  Into,
+  Item,
+  Join,
+  Noun,
+  Place,
+  Ring,
+  Skip,
+  StitchRef,
+  Work,
+} from './tree.ts';
+import { readStitch } from './words.ts';
+
+const MADE_OF_SEVERAL = ['cluster', 'bobble', 'popcorn', 'puff', 'shell'];
+
+/** The place of a stitch that names none: the next ones. */
+export function impliedPlace(
+  c: Cursor,
+  amount: Amount,
+  loop: Into['loop'] = null,
+  noun?: Noun,
+): Extract<Place, { kind: 'next' }> {
+  return {
+    kind: 'next',
+    amount,
+    nouns: [noun ?? anyStitch(c)],
+    every: 1,
+    implied: true,
+    loop,
+    post: null,
+    below: 0,
+    from: amount.from,
+    to: amount.to,
+  };
+}
+
+/** "dc next 2 tog", "sc in next 2 sts tog": the span of a decrease written round its number. */
+function readNextTogether(c: Cursor): { over: Amount; together: number; noun: Noun | null } | null {
+  return c.attempt(() => {
+    const place = readPlace(c);
+    if (place?.kind !== 'next' || place.amount.kind !== 'one' || place.amount.value < 2) return null;
+    if (!c.eat('tog')) return null;
+    return { over: place.amount, together: Math.min(place.amount.value, 1000), noun: place.nouns[0] ?? null };
+  });
+}
+
+/** A single piece of stitch work, or null. */
+export function readWork(c: Cursor): Work | Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    let loop: Into['loop'] = c.attempt(() => {
+      const found = readLoop(c);
+      return found && !c.isAny([',', 'of']) ? found : null;
+    });
+    let stitch = readStitch(c);
+    let before: Amount | null = null;
+    if (!stitch) {
+      before = readAmount(c);
+      if (!before) return null;
+      if (c.word() === 'x') c.at++;
+      c.eatAny(['more', 'rows of']);
+      loop ??= c.attempt(() => readLoop(c));
+      stitch = readStitch(c);
+      if (!stitch) return null;
+      if (stitch.base && stitch.together === 1 && stitch.form === 'plain' && c.eat('tog')) {
+        // "2 sc tog"
+        stitch = {
+          ...stitch,
+          together: before.kind === 'one' ? Math.max(2, Math.min(before.value, 1000)) : 2,
+        };
+        before = null;
+      } else if (
+        stitch.base &&
+        stitch.parts === null &&
+        MADE_OF_SEVERAL.includes(stitch.form) &&
+        before.kind === 'one' &&
+        !c.tokens[c.at - 1]!.word.endsWith('s')
+      ) {
+        // "5 dc shell": made of five.
+        stitch = { ...stitch, parts: Math.min(before.value, 1000), from: before.from };
+        before = null;
+      }
+    }
+    return finishWork(c, start, stitch, before, loop);
+  });
+}
+
+function withLoop(places: readonly Place[], loop: Into['loop']): readonly Place[] {
+  return loop === null ? places : places.map((place) => (place.loop === null ? { ...place, loop } : place));
+}
+
+function finishWork(
+  c: Cursor,
+  start: number,
+  named: StitchRef,
+  before: Amount | null,
+  loopBefore: Into['loop'],
+): Work | Item[] | null {
+  let stitch = named;
+  let amount = before;
+  let over: Amount | null = null;
+  let loop =
+    loopBefore ??
+    c.attempt(() => {
+      const wrapped = c.word() === '(' ? c.eat('(') : false;
+      const found = readLoop(c);
+      if (!found || (wrapped && !c.eat(')'))) return null;
+      return found;
+    });
+  c.eatAny(['each into', 'st']);
+  const made = (places: readonly Place[]): Work => ({
+    type: 'work',
+    stitch,
+    amount: amount ?? one(c),
+    places: postOf(withLoop(places, loop), stitch),
+    over,
+    ...c.span(start),
+  });
+  // "sc next 2 tog"
+  if (stitch.together === 1 && stitch.base && stitch.form === 'plain') {
+    const together = readNextTogether(c);
+    if (together) {
+      stitch = { ...stitch, together: together.together };
+      over = together.over;
+      const implied = impliedPlace(c, before ?? one(c), loop, together.noun ?? undefined);
+      amount = null;
+      return made([implied]);
+    }
+  }
+  // A number behind the stitch: "sc 4", "sc x 4", "dc 4 times in next", "dc twice in next".
+  let behind: Amount | null = null;
+  let noun: Noun | null = null;
+  if (before === null) {
+    const often = c.attempt(() => {
+      const found = readTimes(c);
+      return found && found.said === null ? found.amount : null;
+    });
+    if (often) behind = often;
+    else {
+      behind = c.attempt(() => {
+        if (c.word() === '-' && !c.peek()!.gap) eatDash(c);
+        const number = readAmount(c);
+        if (!number || c.isAny(['ch', '-', 'more', 'times'])) return null;
+        return number;
+      });
+      if (behind) {
+        if (c.isAny(['sts', 'st'])) {
+          noun = anyStitch(c);
+          c.at++;
+        }
+      }
+    }
+  }
+  loop ??= c.attempt(() => readLoop(c));
+  const decreases = stitch.together > 1 || stitch.form === 'dec';
+  const placeAt = c.at;
+  const saidOver = c.isAny(['over', 'across']);
+  const together = decreases || behind ? null : readNextTogether(c);
+  if (together) {
+    stitch = { ...stitch, together: together.together };
+    over = together.over;
+    return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
+  }
+  const places = readPlaces(c);
+  if (places) {
+    const only = places.length === 1 ? places[0]! : null;
+    if (only?.kind === 'next' && !only.implied && decreases) {
+      const many = only.amount.kind !== 'one' || only.amount.value > 1;
+      if (many || saidOver) {
+        over = only.amount;
+        const workings = behind ?? before ?? trailingTimes(c) ?? one(c);
+        amount = null;
+        const noun = only.nouns[0];
+        const implied = impliedPlace(c, workings, only.loop ?? loop, noun);
+        return made([{ ...implied, nouns: only.nouns, post: only.post, below: only.below }]);
+      }
+    }
+    if (only?.kind === 'next' && only.implied) {
+      // "sc in blo": the loop, and no place.
+      loop ??= only.loop;
+      amount = null;
+      return made([impliedPlace(c, behind ?? before ?? one(c), loop)]);
+    }
+    if (behind) {
+      if (only?.kind === 'next' && saidOver) return made([{ ...only, amount: behind }]);
+      amount = behind;
+    }
+    const n = amount?.kind === 'one' ? amount.value : 1;
+    if (
+      only?.kind === 'next' &&
+      !saysEach(c, placeAt) &&
+      only.amount.kind === 'one' &&
+      only.amount.value > 1 &&
+      n > 1
+    ) {
+      if (saidOver && n === only.amount.value) {
+        amount = null;
+        return made(places);
+      }
+      c.fact('each-not-said', c.span(start), { amount: n, places: only.amount.value });
+      // "10 sc in next 10 sts" is one in each; "2 sc in next 2 sts" is two in each.
+      if (n === only.amount.value && n > 2) amount = null;
+    } else if (
+      only?.kind === 'next' &&
+      !saysEach(c, placeAt) &&
+      only.amount.kind === 'sizes' &&
+      amount?.kind === 'sizes' &&
+      sameValues(only.amount.values, amount.values)
+    ) {
+      amount = null;
+    }
+    if (only && !decreases && c.eat('tog') && only.kind === 'next' && only.amount.kind === 'one') {
+      stitch = { ...stitch, together: Math.max(1, Math.min(only.amount.value, 1000)) };
+      over = only.amount;
+      return made([impliedPlace(c, one(c), loop, only.nouns[0])]);
+    }
+    const work = made(places);
+    const times = trailingTimes(c);
+    if (!times) return work;
+    if (only?.kind === 'same' || only?.kind === 'ring') return { ...work, amount: times, ...c.span(start) };
+    return [
+      {
+        type: 'repeat',
+        items: [work],
+        mark: 'bracket',
+        times: { kind: 'times', amount: times, more: false, from: times.from, to: times.to },
+        last: null,
+        ...c.span(start),
+      },
+    ];
+  }
+  const number = behind ?? before ?? one(c);
+  amount = null;
+  return made([impliedPlace(c, number, loop, noun ?? undefined)]);
+}
+
+/** The stitch says front or back; "around post of" behind it says nothing more. */
+function postOf(places: readonly Place[], stitch: StitchRef): readonly Place[] {
+  if (!stitch.post) return places;
+  return places.map((place) => (place.post ? { ...place, post: null } : place));
+}
+
+/** Work inside brackets that go into one place: "2 dc" there is two in it, not the next two. */
+export function insideGroup(items: readonly Item[]): Item[] {
+  return items.map((item) => {
+    if (item.type === 'work') return unplaced(item);
+    if (item.type === 'repeat') return { ...item, items: insideGroup(item.items) };
+    return item;
+  });
+}
+
+function unplaced(work: Work): Work {
+  const place = work.places[0]!;
+  if (place.kind !== 'next' || !place.implied || work.places.length > 1) return work;
+  const single: Place = { ...place, amount: { kind: 'one', value: 1, from: place.to, to: place.to } };
+  return { ...work, amount: place.amount, places: [single] };
+}
+
+function sameValues(a: readonly (number | null)[], b: readonly (number | null)[]): boolean {
+  return a.length === b.length && a.every((value, i) => value === b[i]);
+}
+
+/** "… 3 times", "… twice" right behind a place. */
+function trailingTimes(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    const often = readTimes(c);
+    return often && often.said !== 'more' ? often.amount : null;
+  });
+}
+
+function saysEach(c: Cursor, from: number): boolean {
+  for (let i = from; i < c.at && i < from + 5; i++) {
+    if (['each', 'every', 'all'].includes(c.tokens[i]!.word)) return true;
+  }
+  return false;
+}
+
+/** Counts words behind a chain: "(counts as dc)", ", counts as first dc", "does not count as a st". */
+export function readChainCounts(c: Cursor): CountsAs | null {
+  return c.attempt(() => {
+    const open = c.at;
+    if (c.word() in OPENING) {
+      const close = c.partner[open]!;
+      if (close < 0 || close >= c.end) return null;
+      c.at++;
+      const counts = c.within(close, () => {
+        const said = readSaid(c);
+        const found = said ? (said.skipped ? null : said.convention.counts) : readCountsAs(c);
+        c.eat('.');
+        return found;
+      });
+      if (!counts) return null;
+      if (c.at !== close) {
+        // "(counts as dc, now and on all later rows)": the rest changes nothing.
+        c.at = close;
+      }
+      c.at = close + 1;
+      return counts;
+    }
+    c.eatAny([',', '-', ';']);
+    if (c.is('as') || c.is('=') || c.is('is'))
+      return c.is('as first') || c.is('as #th') || c.is('as # ') ? readCountsAs(c) : null;
+    return readCountsAs(c);
+  });
+}
+
+/** "ch 3", "3 ch", "ch-3", "make a ch of 40", "ch": a chain, or null when it is a space or no chain. */
+export function readChain(c: Cursor): Chain | null {
+  return c.attempt(() => {
+    const start = c.at;
+    let amount: Amount | null = null;
+    if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
+      amount = readAmount(c, true, true);
+      if (!amount) return null;
+      c.eatAny(['chs', 'ch', 'sts']);
+    } else if (c.eatAny(['ch', 'chs'])) {
+      if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
+      if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
+      amount = readAmount(c, true, true);
+      if (!amount) {
+        if (!(c.done || [',', ';', '.', ')', ']', '*', 'and', 'then', 'turn'].includes(c.word())))
+          return null;
+        amount = one(c);
+      }
+    } else {
+      amount = readAmount(c, true, true);
+      if (!amount) return null;
+      if (c.word() === '-' && !c.peek()!.gap) c.at++;
+      c.eat('more');
+      if (!c.eatAny(['ch', 'chs', 'foundation ch'])) return null;
+    }
+    if (c.attempt(() => (eatDash(c), c.isAny(['sp', 'sps', 'lp', 'lps', 'picot', 'corner']) ? true : null)))
+      return null;
+    if (c.word() === 'from' || c.is('across')) return null;
+    c.eatAny([
+      'to turn',
+      'for turning ch',
+      'for turning',
+      'loosely',
+      'more',
+      'for first st',
+      'to count as first st',
+      'sts',
+      'st',
+    ]);
+    const counts = readChainCounts(c);
+    return { type: 'chain', amount, counts, ...c.span(start) };
+  });
+}
+
+/** "ch 4, sl st in first ch to form a ring": from behind the chain; true when it closes a ring. */
+export function readRingClose(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      c.eatAny([',', ';', '.', 'and']);
+      c.eatAny(['and', 'then']);
+      if (
+        !c.isAny([
+          'join',
+          'sl st',
+          'ss',
+          'slst',
+          'slip',
+          'connect',
+          'close',
+          'form a ring',
+          'form ring',
+          'to form',
+        ])
+      )
+        return null;
+      for (let words = 0; words < 18 && !c.done; words++) {
+        if (c.isAny([';', '*', '(', '[', ':']) || c.peek()!.word === '.') return null;
+        if (c.isAny(['ring', 'circle', 'loop', 'lp']) && words > 0) {
+          const before = [c.word(-1), c.word(-2)];
+          if (c.word() === 'lp' && !before.includes('a')) return null;
+          c.at++;
+          return true;
+        }
+        if (c.word() === ',') {
+          // "sl st in first ch, forming ring"
+          if (!c.isAny([', form', ', forming', ', to form', ', making'])) return null;
+        }
+        c.at++;
+      }
+      return null;
+    }) === true
+  );
+}
+
+/** A yarn ring made on its own: "make a magic ring". */
+export function readYarnRing(c: Cursor): Ring | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny([
+      'beg with',
+      'start with',
+      'begin with',
+      'with',
+      'using',
+      'form',
+      'create',
+      'make',
+      'wrap yarn around finger to form',
+      'start',
+      'beg',
+    ]);
+    c.eatAny(['a', 'an', 'your']);
+    if (
+      !c.eatAny([
+        'magic ring',
+        'magic circle',
+        'magic lp',
+        'adjustable ring',
+        'adjustable lp',
+        'sliding ring',
+        'sliding lp',
+        'slip ring',
+        'yarn ring',
+        'mr',
+        'ring',
+        'circle',
+      ])
+    )
+      return null;
+    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'with']))) return null;
+    return { type: 'ring', chains: null, ...c.span(start) };
+  });
+}
+
+/** "sk 2 sts", "skip next ch-2 sp", "sk last sc", "skip the st behind". */
+export function readSkip(c: Cursor): Skip | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eat('sk')) {
+      if (c.peek()?.text !== 'm' || c.lexicon.terms !== 'uk') return null;
+      if (!(c.peek(1)?.kind === 'number' || c.is('next', 1))) return null;
+      c.at++;
+    }
+    const behind = c.attempt(() => {
+      c.eatAny(['over']);
+      c.eat('the');
+      c.eat('next');
+      const amount = readAmount(c) ?? one(c);
+      if (
+        !c.eatAny([
+          'sts behind',
+          'st behind',
+          'sts in back of',
+          'st in back of',
+          'dc behind',
+          'sc behind',
+          'tr behind',
+          'hdc behind',
+          'st directly behind',
+        ])
+      )
+        return null;
+      eatBehind(c);
+      return amount;
+    });
+    if (behind) {
+      return {
+        type: 'skip',
+        places: [{ ...impliedPlace(c, behind), implied: false }],
+        behind: true,
+        ...c.span(start),
+      };
+    }
+    c.eat('over');
+    const place = c.attempt(() => {
+      const at = c.at;
+      const found = readPlace(c);
+      if (!found || found.kind === 'evenly' || found.from !== c.tokens[at]!.from) return null;
+      return found;
+    });
+    if (place) {
+      const places: Place[] = [place];
+      for (;;) {
+        const more = c.attempt(() => {
+          if (!c.eatAny(['and', '&'])) return null;
+          if (!c.isAny(['next', 'last', 'first', 'foll', '#'])) return null;
+          const found = readPlace(c) ?? readBarePlace(c);
+          return found && !c.isAny(['in']) ? found : null;
+        });
+        if (!more) break;
+        places.push(more);
+      }
+      const behindIt = c.eat('behind');
+      if (behindIt) eatBehind(c);
+      return { type: 'skip', places, behind: behindIt, ...c.span(start) };
+    }
+    const bare = readBarePlace(c);
+    if (bare) {
+      const behindIt = c.eat('behind');
+      if (behindIt) eatBehind(c);
+      return { type: 'skip', places: [bare], behind: behindIt, ...c.span(start) };
+    }
+    if (!(c.done || c.peek()!.kind === 'sign')) return null;
+    return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, ...c.span(start) };
+  });
+}
+
+function eatBehind(c: Cursor): void {
+  c.attempt(() => {
+    c.eatAny(['each', 'the', 'last', 'these', 'this', 'post']);
+    c.eatAny(['post']);
+    return readStitch(c) || c.eatAny(['sts', 'st', 'it', 'them']) ? true : null;
+  });
+}
+
+/** True at the end of the work: nothing follows, or a turn, a join, an end of yarn, a count. */
+export function atRowEnd(c: Cursor): boolean {
+  let ahead = 0;
+  while (c.peek(ahead) && [',', ';', '.', 'and', 'then', '-', '='].includes(c.word(ahead))) ahead++;
+  const next = c.peek(ahead);
+  if (!next) return true;
+  if (next.word in OPENING) {
+    const close = c.partner[c.at + ahead]!;
+    const inner = c.peek(ahead + 1);
+    const counts = inner?.kind === 'number' || inner?.kind === 'figure' || inner?.word === 'total';
+    return (
+      counts &&
+      close >= 0 &&
+      (close + 1 >= c.end || [',', '.', ';', 'turn'].includes(c.tokens[close + 1]!.word))
+    );
+  }
+  if (next.kind === 'number') {
+    // A count after the end: "… – 24 sts."
+    return c.isAny(['# sts', '# st'], ahead) || ['-', '='].includes(c.word(ahead - 1));
+  }
+  return c.isAny(
+    [
+      'turn',
+      'do not turn',
+      'fasten',
+      'finish',
+      'break',
+      'cut',
+      'to join',
+      'ch # turn',
+      'ch # , turn',
+      'without turning',
+      "don't turn",
+      'weave',
+      'end off',
+      'total',
+      'place marker',
+      'pm',
+      'change',
+    ],
+    ahead,
+  );
+}
+
+const CLOSES = [
+  'to join rnd',
+  'to join the rnd',
+  'to join',
+  'to close rnd',
+  'to close the rnd',
+  'to close',
+  'to complete rnd',
+  'to complete the rnd',
+  'to form ring',
+  'join',
+  'to close lp',
+  'to close the lp',
+];
+
+/** A slip stitch that closes the round, if `work` (just read) is one. */
+export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Join | null {
+  const said = c.eatAny(CLOSES) !== null;
+  const place = work.places[0]!;
+  const bare = place.kind === 'next' && place.implied;
+  if (said) {
+    const after = bare ? readPlace(c) : null;
+    return {
+      type: 'join',
+      not: false,
+      stitch: work.stitch,
+      place: after ?? (bare ? null : place),
+      ...c.span(start),
+    };
+  }
+  if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
+  const closes = place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
+  if (!closes || !atRowEnd(c)) return null;
+  return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
+}
