@@ -5,7 +5,15 @@
 import { tradeWords, type Used } from '../trade/abbreviations.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { stitchAbbreviation } from '../trade/terms.ts';
-import { gapAfter, joined, type TermText, type TermToken, termText } from './term-tokens.ts';
+import {
+  gapAfter,
+  keyOf,
+  phraseKey,
+  reachFrom,
+  type TermText,
+  type TermToken,
+  termText,
+} from './term-tokens.ts';
 import { cutRun } from './term-words.ts';
 
 /** An id for what stands glued before a base stitch ("fp", "e", "blo"); null when it adds nothing to name. */
@@ -62,9 +70,7 @@ const FORMS: ReadonlyMap<string, WordForm> = new Map(
   Object.entries(tradeWords).flatMap(([id, word]) =>
     [word.abbr, ...(word.also ?? [])].flatMap((abbr) => {
       const form: WordForm = { id, canonical: abbr, only: word.only ?? null };
-      const key = termText(abbr, 'row')
-        .tokens.map((token) => token.word)
-        .join(' ');
+      const key = phraseKey(abbr);
       return [[key, form] as const, [`${key}s`, form] as const];
     }),
   ),
@@ -98,14 +104,7 @@ export function abbreviationsIn(
     const key = `${id}\n${as}`;
     if (!found.has(key)) found.set(key, { id, as });
   };
-  const mine = new Map(
-    own.map((abbr) => [
-      termText(abbr, 'row')
-        .tokens.map((token) => token.word)
-        .join(' '),
-      abbr,
-    ]),
-  );
+  const mine = new Map(own.map((abbr) => [phraseKey(abbr), abbr]));
   mine.delete('');
   const most = Math.max(2, ...[...mine.keys()].map((key) => key.split(' ').length));
   for (const text of texts) {
@@ -126,11 +125,9 @@ function readAt(
   most: number,
   add: (id: string, as: string) => void,
 ): number {
-  let reach = 1;
-  while (reach < most && adjoins(source, at + reach - 1)) reach++;
-  for (let count = reach; count > 0; count--) {
+  for (let count = reachFrom(source, at, most); count > 0; count--) {
     const tokens = source.tokens.slice(at, at + count);
-    const key = tokens.map((token) => token.word).join(' ');
+    const key = keyOf(tokens);
     const own = mine.get(key) ?? (key.endsWith('s') ? mine.get(key.slice(0, -1)) : undefined);
     if (own !== undefined) {
       add(own, own);
@@ -194,10 +191,4 @@ function togetherAt(source: TermText, at: number): number {
   if (number?.kind !== 'number' || word?.word !== 'tog') return 0;
   const glued = (index: number) => /^(?:|-| )$/.test(gapAfter(source, index));
   return glued(at) && glued(at + 1) && /^\d{1,3}$/.test(number.text) ? Number(number.text) : 0;
-}
-
-/** Joined, or a number and a word written as one. */
-function adjoins(source: TermText, index: number): boolean {
-  const next = source.tokens[index + 1];
-  return next !== undefined && (joined(source, index) || next.from === source.tokens[index]!.to);
 }

@@ -55,6 +55,19 @@ function goesOn(source: TermText, last: number): boolean {
   return next === undefined || GOES_ON.has(next.word);
 }
 
+const LADDER_WORDS = set('single half double treble triple quadruple quintuple and or');
+
+/** "Single, half double and double crochet": the list shares its last word. */
+function sharesCrochet(source: TermText, at: number): boolean {
+  for (let index = at; index < at + 8; index++) {
+    const next = source.tokens[index + 1];
+    if (!next || !/^[ \t\u00a0]*[,/&-]?[ \t\u00a0\n]*$/.test(gapAfter(source, index))) return false;
+    if (/^crochets?$/.test(next.word)) return index > at;
+    if (!LADDER_WORDS.has(next.word)) return false;
+  }
+  return false;
+}
+
 /** A word alone that names a stitch in some texts: "double", "trebles", "single". */
 export function judgeBare(source: TermText, at: number, row: boolean): Verdict {
   const token = source.tokens[at]!;
@@ -63,6 +76,7 @@ export function judgeBare(source: TermText, at: number, row: boolean): Verdict {
   const many = token.word.endsWith('s');
   const treble = token.word.startsWith('treble');
   const touches = next !== undefined && /^[ \t\u00a0\n-]*$/.test(gapAfter(source, at));
+  if (sharesCrochet(source, at)) return 'term';
   if (touches && THINGS.has(next.word) && next.word !== 'stitch') return 'word';
   if (touches && OBJECTS.has(next.word) && !goesOn(source, at)) return 'word';
   const lead = before !== undefined && /^[ \t\u00a0-]*$/.test(gapAfter(source, at - 1));

@@ -120,3 +120,26 @@ export function joined(source: TermText, index: number): boolean {
   if (length === 0 || length > 8) return false;
   return /^(?:[ \t\u00a0]+|[-\u2010\u2011]|[ \t]*\r?\n[ \t]*)$/.test(source.text.slice(left.to, right.from));
 }
+
+/** Joined, or a number and a word written as one ("4ply"). */
+function adjoins(source: TermText, index: number): boolean {
+  const next = source.tokens[index + 1];
+  return next !== undefined && (joined(source, index) || next.from === source.tokens[index]!.to);
+}
+
+/** How many tokens from one on could be one phrase, up to a limit. */
+export function reachFrom(source: TermText, at: number, limit: number): number {
+  let count = 1;
+  while (count < limit && adjoins(source, at + count - 1)) count++;
+  return count;
+}
+
+/** Tokens as the key of a phrase: lower case, single spaces. */
+export function keyOf(tokens: readonly TermToken[]): string {
+  return tokens.map((token) => token.word).join(' ');
+}
+
+/** The key of a phrase given as text; "" when it holds no word. */
+export function phraseKey(words: string): string {
+  return keyOf(termText(words, 'row').tokens);
+}

@@ -17,7 +17,17 @@ import {
   judgeYarnOver,
   type Verdict,
 } from './term-context.ts';
-import { gapAfter, joined, type TermText, type TermToken, type TextKind, termText } from './term-tokens.ts';
+import { abbreviated, compoundAt, likeCase, named } from './term-spelling.ts';
+import {
+  gapAfter,
+  joined,
+  keyOf,
+  phraseKey,
+  reachFrom,
+  type TermText,
+  type TextKind,
+  termText,
+} from './term-tokens.ts';
 import {
   abbreviation,
   beginsPhrase,
@@ -115,13 +125,11 @@ function ownNames(
 ): Map<string, readonly [string, string]> {
   const map = new Map<string, readonly [string, string]>();
   for (const name of names) {
-    const key = keyOf(termText(name[from], 'row').tokens);
+    const key = phraseKey(name[from]);
     if (key !== '' && !map.has(key)) map.set(key, [name[from], name[to]]);
   }
   return map;
 }
-
-const keyOf = (tokens: readonly TermToken[]): string => tokens.map((token) => token.word).join(' ');
 
 /** What stands at a token, the longest first; null when nothing is to be said of it. */
 function matchAt(job: Job, at: number): Match | null {
@@ -130,7 +138,7 @@ function matchAt(job: Job, at: number): Match | null {
   const raised = raisedAt(job, at);
   if (raised) return settle(job, at, raised);
   const begins = beginsPhrase(job.source.tokens[at]!.word, job.from);
-  for (let count = begins ? phraseReach(job.source, at) : 0; count > 0; count--) {
+  for (let count = begins ? reachFrom(job.source, at, LONGEST_PHRASE) : 0; count > 0; count--) {
     const key = keyOf(job.source.tokens.slice(at, at + count));
     const stitch = stitchPhrase(key, job.from);
     if (stitch) return settle(job, at, stitchMatch(job, at, count, key, stitch));
@@ -144,25 +152,10 @@ function matchAt(job: Job, at: number): Match | null {
   return run && settle(job, at, run);
 }
 
-/** How many tokens from here on could be one phrase. */
-function phraseReach(source: TermText, at: number): number {
-  let count = 1;
-  while (count < LONGEST_PHRASE && adjoins(source, at + count - 1)) count++;
-  return count;
-}
-
-/** Joined, or a number and a word written as one ("4ply"). */
-function adjoins(source: TermText, index: number): boolean {
-  const next = source.tokens[index + 1];
-  return next !== undefined && (joined(source, index) || next.from === source.tokens[index]!.to);
-}
-
 function ownAt(job: Job, at: number): Match | null {
   const { source, own } = job;
   if (own.size === 0) return null;
-  let reach = 1;
-  while (reach < job.longestOwn && adjoins(source, at + reach - 1)) reach++;
-  for (let count = reach; count > 0; count--) {
+  for (let count = reachFrom(source, at, job.longestOwn); count > 0; count--) {
     const tokens = source.tokens.slice(at, at + count);
     const key = keyOf(tokens);
     const single = own.get(key);
@@ -198,45 +191,11 @@ function qualified({ source }: Job, at: number, match: Match): boolean {
   );
 }
 
-const PREFIXES = new Set(
-  'post extended foundation linked crossed reverse spike standing invisible raised elongated'.split(' '),
-);
-const SUFFIXES = new Set(
-  (
-    'cluster clusters bobble bobbles popcorn popcorns puff puffs shell shells fan fans decrease decreases ' +
-    'increase increases dec inc v'
-  ).split(' '),
-);
-
-/** Where a base stitch is part of a longer name: the separators on its sides, or null. */
-function compound(
-  source: TermText,
-  at: number,
-  last: number,
-): { before: string; after: string; title: boolean } | null {
-  const before = source.tokens[at - 1];
-  const next = source.tokens[last + 1];
-  const led = before !== undefined && joined(source, at - 1) && PREFIXES.has(before.word);
-  const followed =
-    next !== undefined &&
-    joined(source, last) &&
-    (SUFFIXES.has(next.word) ||
-      (next.kind === 'number' && /^tog(?:ether)?$/.test(source.tokens[last + 2]?.word ?? '')));
-  if (!led && !followed) return null;
-  const word = followed && next.kind === 'number' ? source.tokens[last + 2]! : next;
-  const beside = led ? before : word!;
-  return {
-    before: led ? gapAfter(source, at - 1) : '',
-    after: followed ? gapAfter(source, last) : '',
-    title: /^\p{Lu}/u.test(beside.text),
-  };
-}
-
 function stitchMatch(job: Job, at: number, count: number, key: string, phrase: StitchPhrase): Match {
   const { source, to } = job;
   const tokens = source.tokens.slice(at, at + count);
   const last = at + count - 1;
-  const whole = compound(source, at, last);
+  const whole = compoundAt(source, at, last);
   const row = source.lines[tokens[0]!.line]!.row;
   const verdict =
     phrase.style === 'bare' && !whole ? judgeBare(source, at, row) : judgeName(source, last, key);
@@ -246,47 +205,6 @@ function stitchMatch(job: Job, at: number, count: number, key: string, phrase: S
       ? abbreviated(phrase, tokens, separators, to)
       : named(phrase, tokens, separators, to, whole);
   return { tokens: count, verdict, replacement };
-}
-
-/** "half dc" → "half tr"; "double tr" → "trtr". */
-function abbreviated(
-  phrase: StitchPhrase,
-  tokens: readonly TermToken[],
-  separators: readonly string[],
-  to: Terms,
-): string {
-  const ending = phrase.plural ? 's' : '';
-  const [first, second] = [tokens[0]!, tokens.at(-1)!];
-  const model = second.text.slice(0, second.text.length - ending.length);
-  if (first.word === 'half') {
-    return first.text + separators[0]! + likeCase(model, abbreviation('t3', to)) + ending;
-  }
-  return likeCase(model, abbreviation(phrase.base, to)) + ending;
-}
-
-/** A full name in the other terms, with the author's separators and capitals. */
-function named(
-  phrase: StitchPhrase,
-  tokens: readonly TermToken[],
-  separators: readonly string[],
-  to: Terms,
-  whole: { before: string; after: string; title: boolean } | null,
-): string {
-  const words = [...nameWords(phrase.base, to, whole !== null || phrase.style !== 'name')];
-  if (phrase.plural) words.push(`${words.pop()!}s`);
-  const closes = (word: string): boolean => /^crochets?$/.test(word);
-  const had = closes(tokens.at(-1)!.word);
-  const has = closes(words.at(-1)!);
-  const inner = [...separators];
-  const beforeCrochet = had ? inner.pop() : undefined;
-  const wanted = words.length - (has ? 2 : 1);
-  while (inner.length > wanted) inner.shift();
-  while (inner.length < wanted) inner.unshift(inner[0] ?? beforeCrochet ?? ' ');
-  if (has) inner.push(beforeCrochet ?? (whole?.before || whole?.after || ' '));
-  const text = words.map((word, index) => (index === 0 ? word : inner[index - 1]! + word)).join('');
-  const model = tokens.map((token) => token.text).join(' ');
-  const capital = tokens.length === 1 && /^\p{Lu}/u.test(model);
-  return capital && whole?.title && model !== model.toUpperCase() ? titled(text) : likeCase(model, text);
 }
 
 function wordMatch(job: Job, at: number, count: number, phrase: WordPhrase): Match {
@@ -389,7 +307,7 @@ function raisedAt(job: Job, at: number): Match | null {
 
 /** The ladder stitch named right after a token: how many tokens it takes and its words in the target's terms. */
 function baseAfter({ source, from, to }: Job, at: number): { tokens: number; words: string } | null {
-  for (let count = phraseReach(source, at + 1); count > 0; count--) {
+  for (let count = reachFrom(source, at + 1, LONGEST_PHRASE); count > 0; count--) {
     const tokens = source.tokens.slice(at + 1, at + 1 + count);
     const phrase = stitchPhrase(keyOf(tokens), from);
     if (phrase) return { tokens: count, words: words(phrase.base, to, phrase.plural) };
@@ -401,18 +319,3 @@ function baseAfter({ source, from, to }: Job, at: number): { tokens: number; wor
 
 const words = (base: BaseStitch, to: Terms, plural: boolean): string =>
   nameWords(base, to, true).join(' ') + (plural ? 's' : '');
-
-/** Gives a text the capitals of a model: all capitals, every word, the first letter, or none. */
-function likeCase(model: string, text: string): string {
-  const parts = model.match(/\p{L}[\p{L}\p{M}]*/gu) ?? [];
-  const letters = parts.join('');
-  if (letters.length > 1 && letters === letters.toUpperCase() && letters !== letters.toLowerCase()) {
-    return text.toUpperCase();
-  }
-  if (parts.length > 1 && parts.every((part) => /^\p{Lu}/u.test(part))) return titled(text);
-  if (parts[0] && /^\p{Lu}/u.test(parts[0])) return text.replace(/\p{L}/u, (letter) => letter.toUpperCase());
-  return text;
-}
-
-const titled = (text: string): string =>
-  text.replace(/\p{L}[\p{L}\p{M}]*/gu, (word) => word[0]!.toUpperCase() + word.slice(1));

@@ -53,7 +53,18 @@ export interface WordEntry {
   readonly source: readonly string[];
 }
 
+/** Letters that mean another stitch in the other market; a meaning may be a remark where no id fits. */
+export interface Collision {
+  readonly abbr: string;
+  readonly us: string;
+  readonly uk: string;
+  readonly certainty: Certainty;
+}
+
 interface TermData {
+  readonly collisions: readonly Collision[];
+  readonly usOnly: readonly string[];
+  readonly ukOnly: readonly string[];
   readonly stitches: readonly TermEntry[];
   readonly modifiers: readonly Omit<TermEntry, 'meaning'>[];
   readonly words: readonly WordEntry[];
@@ -72,6 +83,12 @@ export const modifierTerms: readonly TermEntry[] = table.modifiers.map((entry) =
 
 /** Words, spellings and yarn weights that differ between the markets. */
 export const wordTerms: readonly WordEntry[] = table.words;
+
+/** Letters that both markets use for different stitches. */
+export const collisions: readonly Collision[] = table.collisions;
+
+/** Words that only one market uses: the evidence that a text is in its terms. */
+export const onlyIn: Readonly<Record<Terms, readonly string[]>> = { us: table.usOnly, uk: table.ukOnly };
 
 const byId: ReadonlyMap<string, TermEntry> = new Map(
   [...stitchTerms, ...modifierTerms].map((entry) => [entry.id, entry]),

@@ -5,6 +5,7 @@ import { translate } from '../../core/notation/translate.ts';
 import { abbreviationList, termsNote, tradeWords } from '../../core/trade/abbreviations.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { stitchTerms } from '../../core/trade/terms.ts';
+import terms from '../../resources/trade/terms.json' with { type: 'json' };
 
 const list = (text: string, terms: Terms = 'us', own: Record<string, string> = {}) =>
   abbreviationList(abbreviationsIn([text], terms, Object.keys(own)), terms, own).map(
@@ -95,6 +96,16 @@ describe('the list is made from use', () => {
     ]);
   });
 
+  it('explains every abbreviation of the Craft Yarn Council’s list (from memory)', () => {
+    // "m" is also the metre and "yd" a unit; "ch-" is no word of its own.
+    const listed = Object.keys(terms.abbreviations.items).filter(
+      (abbr) => !['m', 'yd', 'ch-'].includes(abbr),
+    );
+    for (const abbr of listed.flatMap((words) => words.split(' or '))) {
+      expect(list(`Row 2: 3 ${abbr} in next st.`).map((line) => line.split(':')[0])).toContain(abbr);
+    }
+  });
+
   it('gives the Craft Yarn Council’s meanings (from memory)', () => {
     for (const [abbr, meaning] of [
       ['foll', 'following'],
@@ -122,10 +133,10 @@ describe('a list from ids', () => {
     );
   });
   it('explains every stitch and word in both markets', () => {
-    for (const terms of ['us', 'uk'] as const) {
+    for (const market of ['us', 'uk'] as const) {
       const ids = stitchTerms.map((entry) => entry.id).filter((id) => id !== 'picot'); // has no abbreviation
       for (const id of [...ids, ...Object.keys(tradeWords)]) {
-        const lines = abbreviationList([id], terms);
+        const lines = abbreviationList([id], market);
         expect(lines.length, id).toBeGreaterThan(0);
         for (const { abbr, meaning } of lines) expect(abbr === '' || meaning === '').toBe(false);
       }

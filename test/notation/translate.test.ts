@@ -94,6 +94,8 @@ describe('forms of writing (common practice, no source)', () => {
       'Skip 2, tr in next 2, working in front tr in the 2 skipped',
       'Miss 2, dtr in next 2, working in front dtr in the 2 missed',
     ],
+    ['Uses single and double crochet stitches.', 'Uses double crochet and treble crochet stitches.'],
+    ['single, half double, and double crochet', 'double crochet, half treble, and treble crochet'],
     // figures stand where numbers do
     ['\uFFFC dc', '\uFFFC tr'],
   ])('US %s becomes %s', (us, uk) => {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { LADDER } from '../../core/trade/stitches.ts';
 import {
+  collisions,
   namesOf,
+  onlyIn,
   plural,
   stitchAbbreviation,
   stitchName,
@@ -92,6 +94,25 @@ it('composes every listed compound of the tall stitches as the table has it', ()
     expect(us.name).toContain(stitchName(base, 'us'));
     expect(us.abbr.toLowerCase()).toContain(stitchAbbreviation(base, 'us'));
   }
+});
+
+describe('letters that mean two stitches', () => {
+  it.each([
+    ['dc', 't3', 't1'],
+    ['tr', 't4', 't3'],
+    ['dtr', 't5', 't4'],
+    ['tr2tog', 'tog2.t4', 'tog2.t3'],
+  ])('%s is US %s, UK %s: published term charts', (abbr, us, uk) => {
+    expect(collisions.find((line) => line.abbr === abbr)).toMatchObject({ us, uk });
+    expect(namesOf(us, 'us').abbr).toBe(abbr);
+    expect(namesOf(uk, 'uk').abbr).toBe(abbr);
+  });
+  it('words of one market are no stitch of the other', () => {
+    for (const terms of ['us', 'uk'] as const) {
+      const others = stitchTerms.map((entry) => entry[terms === 'us' ? 'uk' : 'us'].abbr);
+      for (const word of onlyIn[terms].filter((item) => item !== 'ss')) expect(others).not.toContain(word);
+    }
+  });
 });
 
 it('counts more than one', () => {
