@@ -115,6 +115,7 @@ export interface Figure {
 
 export interface Caution {
   readonly kind: 'caution';
+  /** Says in words that this is a caution ("Caution: cords"), for nobody should have to see a colour. */
   readonly title: string;
   readonly paragraphs: readonly Words[];
 }
@@ -165,6 +166,7 @@ export type Block =
 /** A chapter: its title is a heading of level 1 and a bookmark. */
 export interface Part {
   readonly title: string;
+  /** Begins a page, unless the page before would be left nearly empty; the ink-saving edition runs on. */
   readonly newPage: boolean;
   readonly blocks: readonly Block[];
 }

@@ -45,7 +45,7 @@ export function measureCover(booklet: Booklet, root: Tag, desk: Desk): Slice[] {
 /** The picture to the paper's edges: across the whole width when it is broad, in the right upper corner when it is tall. */
 function bleedSlice(cover: Cover, aspect: number, own: Tag, wordsHeight: number, desk: Desk): Slice {
   const { page, margin } = desk.style;
-  const room = margin.top + desk.height - wordsHeight - 30;
+  const room = margin.top + desk.height - wordsHeight - 54;
   const tallest = Math.max(page.height * 0.25, Math.min(page.height * 0.6, room));
   const width = Math.min(page.width, tallest * aspect);
   const height = width / aspect;

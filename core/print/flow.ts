@@ -8,6 +8,9 @@ import type { Slice } from './slice.ts';
 /** What a page costs for being there: two half pages are worse than one. */
 const PAGE = 3;
 const WASTE = 100;
+/** What it costs not to begin a page where a part asks for one, and how much the emptiness before it counts then. */
+const UNOPENED = 40;
+const OPENING_WASTE = 0.6;
 /** A slice taller than a page has nowhere to go; it stands alone. */
 const OVERFULL = 1e7;
 
@@ -20,15 +23,19 @@ export function breakPages(slices: readonly Slice[], height: number): number[] {
   best[n] = 0;
   for (let i = n - 1; i >= 0; i--) {
     let used = (slices[i]!.carry ?? []).reduce((sum, one) => sum + one.height, 0);
+    let unopened = 0;
     for (let j = i + 1; j <= n; j++) {
       const one = slices[j - 1]!;
       used += one.height + (j - 1 === i ? 0 : one.gap);
+      if (one.opens && j - 1 > i) unopened += UNOPENED;
       const over = used > height + 0.01;
       if (over && j > i + 1) break;
       const after = slices[j];
-      const waste = after && !after.forced ? WASTE * (1 - Math.min(1, used / height)) ** 2 : 0;
-      const cost =
-        PAGE + waste + (after && !after.forced ? after.cost : 0) + (over ? OVERFULL : 0) + best[j]!;
+      const broken = after !== undefined && !after.forced;
+      const waste = broken
+        ? WASTE * (1 - Math.min(1, used / height)) ** 2 * (after.opens ? OPENING_WASTE : 1)
+        : 0;
+      const cost = PAGE + waste + unopened + (broken ? after.cost : 0) + (over ? OVERFULL : 0) + best[j]!;
       if (cost < best[i]!) {
         best[i] = cost;
         next[i] = j;

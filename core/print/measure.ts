@@ -35,7 +35,7 @@ export function measureParts(parts: readonly Part[], root: Tag, desk: Desk): Sli
       own.push(...composer.add({ kind: 'heading', level: 1, words: [plain(part.title)] }));
     for (const block of part.blocks) own.push(...composer.add(block));
     level = composer.level;
-    if (part.newPage && own.length > 0) own[0] = { ...own[0]!, forced: true };
+    if (part.newPage && desk.style.partPages && own.length > 0) own[0] = { ...own[0]!, opens: true };
     slices.push(...own);
   }
   return slices;

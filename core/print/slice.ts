@@ -29,6 +29,8 @@ export interface Slice {
   readonly cost: number;
   /** A page begins with it in any case. */
   readonly forced: boolean;
+  /** A page should begin with it, unless the page before would be left nearly empty. */
+  readonly opens: boolean;
   /** `x` is from the left edge of the paper, `y` from the top of the slice. */
   readonly marks: readonly Mark[];
   /** Repeated above it when a page begins with it: the head of its table. Artifacts. */
@@ -41,6 +43,7 @@ export const slice = (height: number, marks: readonly Mark[], more: Partial<Slic
   gap: 0,
   cost: BREAK.free,
   forced: false,
+  opens: false,
   marks,
   carry: null,
   bookmark: null,

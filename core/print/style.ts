@@ -96,6 +96,8 @@ export interface Style {
   readonly bleed: boolean;
   /** The cover has a page of its own. */
   readonly coverPage: boolean;
+  /** Parts that ask for a page of their own get one. */
+  readonly partPages: boolean;
   /** Pictures: part of the page's height that one may take, and a factor on their width. */
   readonly pictureHeight: number;
   readonly pictureScale: number;
@@ -175,6 +177,7 @@ function standard(paper: Paper): Style {
     fills: true,
     bleed: true,
     coverPage: true,
+    partPages: true,
     pictureHeight: 0.5,
     pictureScale: 1,
   };
@@ -296,6 +299,7 @@ function inkSaving(paper: Paper): Style {
     fills: false,
     bleed: false,
     coverPage: false,
+    partPages: false,
     pictureHeight: 0.27,
     pictureScale: 0.7,
   };

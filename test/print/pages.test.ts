@@ -406,6 +406,12 @@ describe('page breaks', () => {
     expect(breakPages(slices, 100)).toEqual([0, 2]);
   });
 
+  test('come where a part opens, but not after a nearly empty page', () => {
+    const opening = (at: number) => lines(20, 10).map((one, i) => (i === at ? { ...one, opens: true } : one));
+    expect(breakPages(opening(5), 100)).toEqual([0, 5, 15]);
+    expect(breakPages(opening(1), 100)).toEqual([0, 10]);
+  });
+
   test('count the repeated head of a table', () => {
     const carry = lines(3, 10);
     const slices = lines(16, 10).map((one) => ({ ...one, carry }));

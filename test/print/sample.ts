@@ -272,7 +272,7 @@ export function sample(): Booklet {
           'Count at the end of every row that gives a count; the numbers stand in brackets at its end.',
           say('A ch-2 sp holds 2 stitches of the next row, whatever the size.'),
         ]),
-        caution('Cords and small parts', [
+        caution('Caution: cords and small parts', [
           'Children’s sizes of this top must not have a drawstring at the neck, and buttons must be sewn on firmly enough to bear a pull.',
           'Keep finished buttons, and all tools and yarn ends, away from children under three years.',
         ]),
