@@ -408,4 +408,74 @@ export const repeats: readonly RowCase[] = [
     ),
     counts: [20, 18],
   },
+  {
+    name: 'so many times in all',
+    terms: 'uk',
+    text: lines(
+      'Row 1: Work 18 fdc, turn.',
+      'Row 2: 1 ch, *1 dc in next st, 2 dc in next st; rep from * 9 times in all, turn. (27 dc)',
+    ),
+    counts: [18, 27],
+  },
+  {
+    name: 'head, repeat and tail',
+    terms: 'uk',
+    // 2 + 5 * 3 + 3 = 20, 5 increases
+    text: lines(
+      'Row 1: Work 20 fdc, turn.',
+      'Row 2: 1 ch, 1 dc in each of first 2 sts, *2 dc in next st, 1 dc in each of next 2 sts; rep from * to last 3 sts, 1 dc in each of last 3 sts, turn. (25 dc)',
+    ),
+    counts: [20, 25],
+  },
+  {
+    name: 'until 2 sts remain',
+    terms: 'uk',
+    text: lines(
+      'Row 1: Work 20 fdc, turn.',
+      'Row 2: 1 ch, *1 dc in each of next 2 sts, 1 htr in next st; rep from * until 2 sts remain, 1 dc in each of last 2 sts, turn. (20 sts)',
+    ),
+    counts: [20, 20],
+    byKind: [null, { dc: 14, htr: 6 }],
+  },
+  {
+    name: 'twice in words',
+    terms: 'uk',
+    // (3 + 2) twice over 8, 12 more
+    text: lines(
+      'Row 1: Work 20 fdc, turn.',
+      'Row 2: 1 ch, (1 dc in each of next 3 sts, 2 dc in next st) twice, 1 dc in each of next 12 sts, turn. (22 dc)',
+    ),
+    counts: [20, 22],
+  },
+  {
+    name: 'double stars inside stars',
+    terms: 'uk',
+    // (2 + dc2tog) twice over 8 and 1: 9 used, 7 made; 3 times
+    text: lines(
+      'Row 1: Work 27 fdc, turn.',
+      'Row 2: 1 ch, *1 dc in next st, **1 dc in each of next 2 sts, dc2tog; rep from ** once more; rep from * 2 more times, turn. (21 sts)',
+    ),
+    counts: [27, 21],
+    byKind: [null, { dc: 15, dc2tog: 6 }],
+  },
+  {
+    name: 'to end, with a tail that names what it works',
+    terms: 'uk',
+    // 6 * 3 + 2
+    text: lines(
+      'Row 1: Work 20 fdc, turn.',
+      'Row 2: 1 ch, *1 dc in each of next 2 sts, 1 htr in next st; rep from * to end, ending with 1 dc in each of last 2 sts, turn.',
+    ),
+    counts: [20, 20],
+    byKind: [null, { dc: 14, htr: 6 }],
+  },
+  {
+    name: 'two repeats in one row',
+    terms: 'uk',
+    text: lines(
+      'Row 1: Work 20 fdc, turn.',
+      'Row 2: 1 ch, (1 dc in next st, 2 dc in next st) 4 times, 1 dc in each of next 4 sts, (2 dc in next st, 1 dc in next st) 4 times, turn. (28 dc)',
+    ),
+    counts: [20, 28],
+  },
 ];

@@ -161,4 +161,50 @@ export const typed: readonly RowCase[] = [
     ),
     counts: [21, 20, 20],
   },
+  {
+    name: 'blanks that do not break',
+    terms: 'uk',
+    text: lines(
+      'Make\u00a021\u00a0ch.',
+      'Row\u00a01: 1\u00a0dc in 2nd\u00a0ch from hook, 1\u00a0dc in each ch to end, turn. (20\u00a0dc)',
+    ),
+    counts: [21, 20],
+  },
+  {
+    name: 'carriage returns',
+    terms: 'uk',
+    text: 'Make 21 ch.\r\nRow 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (20 dc)\r\nRow 2: 1 ch, 1 dc in each dc to end, turn. (20 dc)',
+    counts: [21, 20, 20],
+  },
+  {
+    name: 'list marks before the rows',
+    terms: 'uk',
+    text: lines(
+      '– Make 21 ch.',
+      '– Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (20 dc)',
+      '– Row 2: 1 ch, 1 dc in each dc to end, turn. (20 dc)',
+    ),
+    counts: [21, 20, 20],
+  },
+  {
+    name: 'star that word processors make of an asterisk',
+    terms: 'uk',
+    text: lines(
+      'Make 21 ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (20 dc)',
+      'Row 2: 1 ch, ∗1 dc in each of next 3 dc, 2 dc in next dc; rep from ∗ to end, turn. (25 dc)',
+    ),
+    counts: [21, 20, 25],
+  },
+  {
+    name: 'no blank after commas',
+    terms: 'uk',
+    text: lines(
+      'Make 21 ch.',
+      'Row 1:1 dc in 2nd ch from hook,1 dc in each ch to end,turn.(20 dc)',
+      'Row 2:1 ch,1 dc in each of next 10 dc,1 htr in each of last 10 dc,turn.(20 sts)',
+    ),
+    counts: [21, 20, 20],
+    byKind: [null, { dc: 20 }, { dc: 10, htr: 10 }],
+  },
 ];

@@ -152,4 +152,58 @@ export const unlabelled: readonly RowCase[] = [
     ),
     counts: [21, 20, 20],
   },
+  {
+    name: 'numbered list of rows',
+    terms: 'uk',
+    text: lines(
+      'Make 16 ch.',
+      '1. 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (15)',
+      '2. 1 ch, 1 dc in each dc to end, turn. (15)',
+      '3. 1 ch, dc2tog, 1 dc in each of next 11 dc, dc2tog, turn. (13)',
+    ),
+    counts: [16, 15, 15, 13],
+  },
+  {
+    name: 'next row, and names instead of numbers',
+    terms: 'uk',
+    text: lines(
+      'Make 21 ch.',
+      'Foundation row: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (20 dc)',
+      'Next row (inc): 1 ch, 2 dc in first dc, 1 dc in each dc to last dc, 2 dc in last dc, turn. (22 dc)',
+      'Inc row: 1 ch, 2 dc in first dc, 1 dc in each dc to last dc, 2 dc in last dc, turn. (24 dc)',
+    ),
+    counts: [21, 20, 22, 24],
+  },
+  {
+    name: 'capitals throughout',
+    terms: 'uk',
+    text: lines(
+      'MAKE 13 CH.',
+      'ROW 1: 1 DC IN 2ND CH FROM HOOK, 1 DC IN EACH CH TO END, TURN. (12 DC)',
+      'ROW 2: 1 CH, *1 DC IN EACH OF NEXT 2 DC, DC2TOG; REP FROM * TO END, TURN. (9 STS)',
+    ),
+    counts: [13, 12, 9],
+  },
+  {
+    name: 'line break inside a row',
+    terms: 'uk',
+    text: lines(
+      'Make 21 ch.',
+      'Row 1: 1 dc in 2nd ch from hook,',
+      '1 dc in each ch to end, turn. (20 dc)',
+      'Row 2: 1 ch, *1 dc in each of next 3 dc,',
+      '2 dc in next dc; rep from * to end, turn. (25 dc)',
+    ),
+    counts: [21, 20, 25],
+  },
+  {
+    name: 'round with a hyphen and the word in full',
+    terms: 'uk',
+    text: lines(
+      'Round 1 - 6 dc into magic ring. 6 dc.',
+      'Round 2 - 2 dc in each dc around. 12 dc.',
+      'Round 3 - *1 dc in next dc, 2 dc in next dc. Repeat from * to end. 18 dc.',
+    ),
+    counts: [6, 12, 18],
+  },
 ];

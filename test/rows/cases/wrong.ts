@@ -210,7 +210,7 @@ export const wrong: readonly RowCase[] = [
     findings: [
       {
         row: 2,
-        code: 'too-many-stitches',
+        code: 'place-does-not-exist',
         severity: 'error',
         words: 'sc in next 25 sts',
         saying: ['25', '20'],
@@ -223,7 +223,7 @@ export const wrong: readonly RowCase[] = [
     // 12 used, 8 there, 10 asked
     text: lines(...usSc(20), 'Row 2: Ch 1, sc in next 12 sts, hdc in next 10 sts, turn.'),
     counts: [21, 20, null],
-    findings: [{ row: 2, code: 'too-many-stitches', words: 'hdc in next 10 sts', saying: ['10', '8'] }],
+    findings: [{ row: 2, code: 'place-does-not-exist', words: 'hdc in next 10 sts', saying: ['10', '8'] }],
   },
   {
     name: 'one time too many',
@@ -234,7 +234,7 @@ export const wrong: readonly RowCase[] = [
     findings: [
       {
         row: 2,
-        code: ['too-many-stitches', 'repeat-does-not-fit'],
+        code: ['place-does-not-exist', 'repeat-does-not-fit'],
         words: '[sc in next 3 sts, 2 sc in next st] 6 times',
       },
     ],
@@ -252,14 +252,16 @@ export const wrong: readonly RowCase[] = [
       [20, 24, 28],
       [20, 24, null],
     ],
-    findings: [{ row: 2, code: 'too-many-stitches', sizes: [2], words: '20 (24, 30)', saying: ['30', '28'] }],
+    findings: [
+      { row: 2, code: 'place-does-not-exist', sizes: [2], words: '20 (24, 30)', saying: ['30', '28'] },
+    ],
   },
   {
     name: 'decrease after the last stitch',
     terms: 'us',
     text: lines(...usSc(20), 'Row 2: Ch 1, sc in next 19 sts, sc2tog over next 2 sts, turn.'),
     counts: [21, 20, null],
-    findings: [{ row: 2, code: 'too-many-stitches', words: 'sc2tog over next 2 sts' }],
+    findings: [{ row: 2, code: 'place-does-not-exist', words: 'sc2tog over next 2 sts' }],
   },
   {
     name: '24 stitches over 20',
@@ -269,12 +271,26 @@ export const wrong: readonly RowCase[] = [
     findings: [
       {
         row: 2,
-        code: 'too-many-stitches',
+        code: 'place-does-not-exist',
         severity: 'error',
         words: '1 dc in each of next 24 dc',
         saying: ['24', '20'],
       },
     ],
+  },
+  {
+    name: 'a count beyond every row is a slip of the keys',
+    terms: 'us',
+    text: lines('Ch 900000000.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn.'),
+    counts: [null, null],
+    findings: [{ row: 0, code: 'too-many-stitches', words: '900000000' }],
+  },
+  {
+    name: 'a count beyond every row is a slip of the keys',
+    terms: 'uk',
+    text: lines(...ukDc(20), 'Row 2: 1 ch, 900000000 dc in next dc, 1 dc in each of next 19 dc, turn.'),
+    counts: [21, 20, null],
+    findings: [{ row: 2, code: 'too-many-stitches', words: '900000000' }],
   },
   // Less than is there
   {
@@ -391,7 +407,7 @@ export const wrong: readonly RowCase[] = [
     terms: 'us',
     text: lines('Ch 6.', 'Row 1: Dc in 8th ch from hook, turn.'),
     counts: [6, null],
-    findings: [{ row: 1, code: ['place-does-not-exist', 'too-many-stitches'], words: '8th ch from hook' }],
+    findings: [{ row: 1, code: 'place-does-not-exist', words: '8th ch from hook' }],
   },
   {
     name: 'space in a row without spaces',
@@ -728,5 +744,191 @@ export const wrong: readonly RowCase[] = [
       { row: 2, code: 'stated-count-wrong', words: '21 sc', saying: ['21', '20'] },
       { row: 3, code: 'repeat-does-not-fit', saying: ['20', '18', '21'] },
     ],
+  },
+  {
+    name: 'a tail of 1 over an even number',
+    terms: 'uk',
+    // 1 + 2n: 20 = 1 + 9 * 2 + 1; 19 and 21 fit
+    text: lines(
+      ...ukDc(20),
+      'Row 2: 1 ch, 1 dc in first dc, *1 ch, miss 1 dc, 1 dc in next dc; rep from * to end, turn.',
+    ),
+    counts: [21, 20, null],
+    findings: [
+      {
+        row: 2,
+        code: 'repeat-does-not-fit',
+        words: '*1 ch, miss 1 dc, 1 dc in next dc; rep from * to end',
+        saying: ['9', '2', '20', '19', '21'],
+      },
+    ],
+  },
+  {
+    name: 'chevron of 14 over 40',
+    terms: 'uk',
+    // 2 * 14 = 28, 12 left; 28 and 42 fit
+    text: lines(
+      ...ukDc(40),
+      'Row 2: 1 ch, *1 dc in each of next 5 dc, 3 dc in next dc, 1 dc in each of next 5 dc, dc3tog; rep from * to end, turn.',
+    ),
+    counts: [41, 40, null],
+    findings: [{ row: 2, code: 'repeat-does-not-fit', saying: ['2', '12', '14', '40', '28', '42'] }],
+  },
+  {
+    name: 'increase round does not fit in one size',
+    terms: 'uk',
+    // over 6: 72 fits, 80 = 13 * 6 + 2, 90 fits
+    text: lines(
+      'Make 72 (80, 90) ch, join with ss in first ch to form a ring.',
+      'Rnd 1: 1 ch, 1 dc in each ch around, join with ss in first dc.',
+      'Rnd 2: 1 ch, *1 dc in each of next 5 dc, 2 dc in next dc; rep from * around, join with ss in first dc.',
+    ),
+    counts: [null, [72, 80, 90], [84, null, 105]],
+    findings: [
+      { row: 2, code: 'repeat-does-not-fit', sizes: [1], saying: ['13', '2', '6', '80', '78', '84'] },
+    ],
+  },
+  {
+    name: 'mesh on a chain that is two too long',
+    terms: 'uk',
+    // 31 - 8 = 23 = 7 * 3 + 2; 29 and 32 fit
+    text: lines(
+      'Make 31 ch.',
+      'Row 1: 1 tr in 8th ch from hook, *2 ch, miss 2 ch, 1 tr in next ch; rep from * to end, turn.',
+    ),
+    counts: [31, null],
+    findings: [{ row: 1, code: 'repeat-does-not-fit', saying: ['29', '32'] }],
+  },
+  {
+    name: 'one time too few',
+    terms: 'uk',
+    // 5 * 4 = 20 of 24
+    text: lines(...ukDc(24), 'Row 2: 1 ch, (1 dc in each of next 2 dc, dc2tog) 5 times, turn.'),
+    counts: [25, 24, 15],
+    findings: [{ row: 2, code: 'stitches-left-unworked', saying: ['4'] }],
+  },
+  {
+    name: 'left in the two larger sizes',
+    terms: 'uk',
+    text: lines(
+      'Make 21 (25, 29) ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn.',
+      'Row 2: 1 ch, 1 dc in each of next 20 dc, turn.',
+    ),
+    counts: [
+      [21, 25, 29],
+      [20, 24, 28],
+      [20, 20, 20],
+    ],
+    findings: [{ row: 2, code: 'stitches-left-unworked', sizes: [1, 2], saying: ['4', '8'] }],
+  },
+  {
+    name: 'top of the turning chain forgotten',
+    terms: 'uk',
+    text: lines(
+      'Make 22 ch.',
+      'Row 1: 1 tr in 4th ch from hook, 1 tr in each ch to end, turn. (20 tr)',
+      'Row 2: 3 ch (counts as 1 tr), miss first tr, 1 tr in each of next 18 tr, turn.',
+    ),
+    counts: [22, 20, 19],
+    findings: [{ row: 2, code: 'stitches-left-unworked' }],
+  },
+  {
+    name: 'too many in the smallest size',
+    terms: 'uk',
+    text: lines(
+      'Make 21 (25, 29) ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn.',
+      'Row 2: 1 ch, 1 dc in each of next 22 (24, 28) dc, turn.',
+    ),
+    counts: [
+      [21, 25, 29],
+      [20, 24, 28],
+      [null, 24, 28],
+    ],
+    findings: [
+      { row: 2, code: 'place-does-not-exist', sizes: [0], words: '22 (24, 28)', saying: ['22', '20'] },
+    ],
+  },
+  {
+    name: 'space of the wrong length',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(13),
+      'Row 2: 1 ch, 1 dc in first dc, *3 ch, miss 2 dc, 1 dc in next dc; rep from * to end, turn. (5 dc, 4 ch-sps)',
+      'Row 3: 1 ch, 1 dc in first dc, 3 dc in next 6ch-sp, turn.',
+    ),
+    counts: [14, 13, 5, null],
+    findings: [{ row: 3, code: 'place-does-not-exist', words: 'next 6ch-sp' }],
+  },
+  {
+    name: 'a word nobody knows; the next row is still read',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(20),
+      'Row 2: 1 ch, 1 brindle in each st to end, turn.',
+      'Row 3: 1 ch, 1 dc in each st to end, turn.',
+    ),
+    counts: [21, 20, null, null],
+    read: [true, true, false, true],
+    findings: [{ row: 2, code: 'word-not-read', words: 'brindle' }],
+  },
+  {
+    name: 'a first row that speaks of a chain nobody made',
+    terms: 'uk',
+    text: 'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn.',
+    counts: [null],
+    findings: [{ row: 0, code: ['nothing-to-work-into', 'place-does-not-exist'] }],
+  },
+  {
+    name: 'a row number left out',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(20),
+      'Row 2: 1 ch, 1 dc in each dc to end, turn.',
+      'Row 5: 1 ch, 1 dc in each dc to end, turn. (20 dc)',
+    ),
+    counts: [21, 20, 20, 20],
+    findings: [{ row: 3, code: 'row-number-out-of-order', words: 'Row 5' }],
+  },
+  {
+    name: 'as a row that is not there',
+    terms: 'uk',
+    text: lines(...ukDc(20), 'Row 2: 1 ch, 1 dc in each dc to end, turn.', 'Row 3: As Row 8.'),
+    counts: [21, 20, 20, null],
+    findings: [{ row: 3, code: 'row-not-known', words: 'Row 8', saying: ['8'] }],
+  },
+  {
+    name: 'dtr in 6th ch leaves an odd chain',
+    terms: 'uk',
+    // 6 - 1 - 4 = 1
+    text: lines('Make 22 ch.', 'Row 1: 1 dtr in 6th ch from hook, 1 dtr in each ch to end, turn.'),
+    counts: [22, null],
+    findings: [{ row: 1, code: 'edge-chain-unclear', words: '6th ch from hook' }],
+  },
+  {
+    name: 'band of raised stitches, odd',
+    terms: 'uk',
+    // 22 * 2 = 44, 1 left
+    text: lines(
+      'Make 45 ch, join with ss in first ch to form a ring.',
+      'Rnd 1: 3 ch (does not count as a st), 1 tr in each ch around, join with ss in first tr. (45 tr)',
+      'Rnd 2: 2 ch (does not count as a st), *1 FPtr around next tr, 1 BPtr around next tr; rep from * around, join with ss in first FPtr.',
+    ),
+    counts: [null, 45, null],
+    findings: [{ row: 2, code: 'repeat-does-not-fit', saying: ['22', '2', '45', '44', '46'] }],
+    source: 'common practice, no source: a band of alternating posts needs an even number',
+  },
+  {
+    name: 'V-st taken in its usual meaning is a note',
+    terms: 'uk',
+    // 20 = 3 + 5 * 3 + 2: 6 Vs and 2 tr
+    text: lines(
+      ...ukDc(20),
+      'Row 2: 3 ch (counts as 1 tr), miss first 2 dc, V-st in next dc, *miss 2 dc, V-st in next dc; rep from * to last 2 dc, miss 1 dc, 1 tr in last dc, turn.',
+    ),
+    counts: [21, 20, 14],
+    spaces: [0, 0, 6],
+    findings: [{ row: 2, code: 'definition-assumed', severity: 'note', words: 'V-st' }],
   },
 ];
