@@ -21,6 +21,8 @@ export interface Voice {
   readonly words: string;
   /** Name of a stitch id ("t3", "tog2.t3", "sp") in the author's terms, for n of them. */
   readonly stitch: (id: string, n: number) => string;
+  /** "skip" or "miss". */
+  readonly skip: string;
 }
 
 export interface FindingKind {

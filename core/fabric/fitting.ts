@@ -1,0 +1,263 @@
+/**
+ * Open ends: "across", "around", "to last 3 sts". The number of passes is the one for which the repeat and
+ * everything after it use exactly what is left; it is found by working the passes, then trying what follows
+ * from each moment, the most passes first. When none comes out even, the finding tells by how much.
+ */
+import type { Again, Group, Item, Repeat, Stop, Work } from '../notation/tree.ts';
+import { demand, type Unit } from './demand.ts';
+import type { Moment, Progress } from './progress.ts';
+import { one, run, steps, workOnce } from './work.ts';
+
+/** How many of the last passes are tried, from the most passes down. */
+const TRIED = 40;
+
+type Open = Repeat | Again | Work | Group;
+
+function stopOf(item: Open): Stop | null {
+  if (item.type === 'repeat' || item.type === 'again')
+    return item.times.kind === 'to' ? item.times.stop : null;
+  const place = item.places[0]!;
+  return place.kind === 'across' || place.kind === 'of-unit' ? place.stop : null;
+}
+
+/** Whether later items use any of the row below: if none does, a stop short of the end means to leave the rest. */
+function worksOn(items: readonly Item[]): boolean {
+  return items.some(
+    (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat' || item.type === 'skip',
+  );
+}
+
+interface Tried {
+  readonly passes: number;
+  readonly moment: Moment;
+}
+
+/**
+ * Works the open item and then `rest`, the items after it, through `then`. In a trial answers whether it all
+ * came out; otherwise always leaves the row worked as far as it goes and reports.
+ */
+export function fitOpen(
+  p: Progress,
+  item: Open,
+  rest: readonly Item[],
+  then: () => boolean,
+  top: boolean,
+): boolean {
+  const stop = stopOf(item);
+  const body = item.type === 'repeat' || item.type === 'again' ? steps(item.items) : null;
+  const pass = (): boolean => (body === null ? workOnce(p, item as Work | Group) : run(p, body, 0, false));
+  const start = p.moment();
+  const before = { st: p.stitchesAhead(), sp: p.spacesAhead() };
+  let used: { st: number; sp: number } | null = null;
+  const tried: Tried[] = [{ passes: 0, moment: start }];
+  let passes = 0;
+  const limit = stop?.kind === 'before-last' ? lastIndexes(p, stop) : null;
+
+  for (;;) {
+    if (limit?.reached(p)) break;
+    if (stop !== null && stop.kind === 'before-next' && p.seek([stop.noun]) === p.pos) break;
+    if (stop !== null && stop.kind === 'marker' && p.below[p.pos]?.marked) break;
+    const { pos, inner, covered } = p;
+    const moment = p.moment();
+    p.trials += 1;
+    const ok = pass() && !(p.pos === pos && p.inner === inner && p.covered === covered);
+    p.trials -= 1;
+    if (p.exhausted) {
+      if (p.trials === 0) p.note('too-many-stitches', item, { limit: p.made.length });
+      return false;
+    }
+    if (!ok) {
+      p.restore(moment);
+      break;
+    }
+    passes += 1;
+    if (passes === 1) used = { st: before.st - p.stitchesAhead(), sp: before.sp - p.spacesAhead() };
+    tried.push({ passes, moment: p.moment() });
+    if (tried.length > TRIED * 2) tried.splice(1, TRIED);
+  }
+
+  const tail = worksOn(rest);
+  const leavesHere = stop?.kind === 'before-last' && top && !tail;
+  const accept = (k: number): boolean => {
+    if (p.repeats === null && p.depth === 0 && body !== null && top) p.repeats = k;
+    return true;
+  };
+
+  /** Works on from a moment; on success everything stays done. */
+  const attempt = (from: Tried, ending: (() => boolean) | null): boolean => {
+    p.restore(from.moment);
+    const { leaves, repeats } = p;
+    if (leavesHere) p.leaves = true;
+    if (body !== null && top && p.repeats === null && p.depth === 0)
+      p.repeats = from.passes + (ending === null ? 0 : 1);
+    p.trials += 1;
+    const ok = (ending === null || ending()) && then();
+    p.trials -= 1;
+    if (!ok) {
+      p.restore(from.moment);
+      p.leaves = leaves;
+      p.repeats = repeats;
+    }
+    return ok;
+  };
+
+  const last = item.type === 'repeat' ? item.last : null;
+  const candidates = chosen(p, stop, limit, tried);
+  for (const from of candidates) {
+    if (last === null) {
+      if (from.passes === 0 && body !== null && candidates.length > 1) continue;
+      if (attempt(from, null)) return accept(from.passes);
+      continue;
+    }
+    for (const ending of endings(p, item as Repeat, body!))
+      if (attempt(from, ending)) return accept(from.passes + 1);
+  }
+  if (p.trials > 0) return false;
+
+  // Nothing comes out even: work it as far as it goes, and say by how much it misses.
+  const best = candidates[0] ?? tried[tried.length - 1]!;
+  const misses = body === null ? null : shortfall(p, item, rest, before, used, limit);
+  if (misses === null || misses.fits) {
+    const from = (misses === null ? null : tried.find((t) => t.passes === misses.passes)) ?? best;
+    p.restore(from.moment);
+    if (leavesHere) p.leaves = true;
+    accept(from.passes);
+    if (last !== null) endings(p, item as Repeat, body!)[0]!();
+    return then();
+  }
+  const whole = tried.find((t) => t.passes === misses.passes) ?? best;
+  p.restore(whole.moment);
+  accept(whole.passes);
+  p.note('repeat-does-not-fit', item, {
+    passes: misses.passes,
+    left: misses.left,
+    unit: misses.unit === 'st' && p.bare ? 'ch' : misses.unit,
+    multiple: misses.multiple,
+    plus: misses.plus,
+    have: misses.have,
+    lower: misses.lower,
+    upper: misses.upper,
+  });
+  p.misfit = true;
+  p.muted += 1;
+  then();
+  p.muted -= 1;
+  return true;
+}
+
+interface Limit {
+  /** Has everything before the last n been used? */
+  reached(p: Progress): boolean;
+  exactly(pos: number): boolean;
+  /** One more than asked is left, the last being the turning chain, which "last 3 sts" may leave out. */
+  withTurning(pos: number): boolean;
+  readonly n: number;
+}
+
+function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>): Limit {
+  const n = p.amount(stop.amount) ?? 0;
+  const indexes: number[] = [];
+  for (let i = p.seek([stop.noun]); i >= 0; i = p.seek([stop.noun], i + 1)) indexes.push(i);
+  const size = p.below.length;
+  const at = indexes.length - n;
+  const first = n === 0 ? size : (indexes[at] ?? -1);
+  const previous = at > 0 ? indexes[at - 1]! : -1;
+  const earlier = at > 1 ? indexes[at - 2]! : -1;
+  const turning = p.below[size - 1]?.turning === true && p.below[size - 1]?.kind === 'stitch';
+  return {
+    n,
+    reached: (now) => now.pos > previous && now.inner === 0,
+    exactly: (pos) => first >= 0 && pos > previous && pos <= first,
+    withTurning: (pos) => turning && pos > earlier && pos <= previous,
+  };
+}
+
+/** The moments worth trying, best first. */
+function chosen(
+  p: Progress,
+  stop: Stop | null,
+  limit: Limit | null,
+  tried: readonly Tried[],
+): readonly Tried[] {
+  const newest = tried[tried.length - 1]!;
+  if (limit !== null) {
+    const exact = tried.filter((t) => limit.exactly(t.moment.pos));
+    const turning = tried.filter((t) => limit.withTurning(t.moment.pos));
+    const both = [...exact, ...turning];
+    // Stitches that the last pass overshot are told as a repeat that does not fit.
+    return both.length > 0 ? both : [newest];
+  }
+  if (stop !== null && (stop.kind === 'before-next' || stop.kind === 'marker')) return [newest];
+  p.step(tried.length);
+  return tried.slice(-TRIED).reverse();
+}
+
+/** Ways in which the last pass may end, most literal first. */
+function endings(p: Progress, item: Repeat, body: readonly Item[]): readonly (() => boolean)[] {
+  const last = item.last!;
+  if (last.kind === 'stop-at') {
+    const cut = steps(item.items.slice(0, last.index));
+    return [() => run(p, cut, 0, false)];
+  }
+  if (last.kind === 'omitting') {
+    const cut = body.slice(0, Math.max(0, body.length - Math.max(1, last.items.length)));
+    return [() => run(p, cut, 0, false)];
+  }
+  const extra = steps(last.items);
+  const ways: (() => boolean)[] = [() => run(p, extra, 0, false)];
+  for (let j = body.length; j > 0; j--) {
+    const head = body.slice(0, j);
+    ways.push(() => head.every((part) => one(p, part)) && run(p, extra, 0, false));
+  }
+  return ways;
+}
+
+interface Shortfall {
+  readonly fits: boolean;
+  readonly passes: number;
+  readonly left: number;
+  readonly unit: Unit;
+  readonly multiple: number;
+  readonly plus: number;
+  readonly have: number;
+  readonly lower: number | null;
+  readonly upper: number;
+}
+
+/** The arithmetic of a repeat that does not come out: what it works on and what there is. */
+function shortfall(
+  p: Progress,
+  item: Open,
+  rest: readonly Item[],
+  before: { st: number; sp: number },
+  used: { st: number; sp: number } | null,
+  limit: Limit | null,
+): Shortfall | null {
+  const amount = (a: Parameters<Progress['amount']>[0]) => p.amount(a) ?? 0;
+  const asked = {
+    st: demand(item.type === 'repeat' || item.type === 'again' ? item.items : [item], 'st', p.bare, amount),
+    sp: demand(item.type === 'repeat' || item.type === 'again' ? item.items : [item], 'sp', p.bare, amount),
+  };
+  const each = used ?? asked;
+  const unit: Unit = each.st > 0 ? 'st' : 'sp';
+  const multiple = each[unit];
+  if (multiple <= 1) return null;
+  const total = unit === 'st' ? p.stitchesAhead(0) : p.spacesAhead(0);
+  const tail = Math.max(limit?.n ?? 0, demand(rest, unit, p.bare, amount));
+  const plus = total - before[unit] + tail;
+  const free = total - plus;
+  const passes = Math.max(0, Math.floor(free / multiple));
+  const left = free - passes * multiple;
+  const lower = plus + passes * multiple;
+  return {
+    fits: left === 0 && passes >= 1,
+    passes,
+    left,
+    unit,
+    multiple,
+    plus,
+    have: total,
+    lower: passes >= 1 ? lower : null,
+    upper: plus + (passes + 1) * multiple,
+  };
+}

@@ -1,0 +1,22 @@
+export { amountOf, type Env, type Figures, PLAIN_ENV } from './env.ts';
+export {
+  chainFabric,
+  type Fabric,
+  fabric,
+  type Opening,
+  plainFabric,
+  ringFabric,
+  sameFabric,
+  type Tally,
+  tally,
+} from './fabric.ts';
+export {
+  MOST_ROWS,
+  type PieceRecord,
+  PieceWork,
+  type RowResult,
+  type RowWorker,
+  type Written,
+} from './piece.ts';
+export { type Worked, workRow } from './row.ts';
+export { CHAIN_SITE, ROW_END_SITE, SEAM_SITE, type Site, stitchSite } from './site.ts';

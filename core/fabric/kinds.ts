@@ -1,0 +1,121 @@
+/**
+ * Which stitch of the trade a written stitch is, and whether a site is what a noun asks for. Reads the tree,
+ * holds no state and knows nothing of order or position.
+ */
+import type { Noun, Place, StitchRef } from '../notation/tree.ts';
+import type { BaseStitch } from '../trade/stitches.ts';
+import type { Site } from './site.ts';
+
+/** Forms that make one stitch out of several loops or stitches, whatever is inside. */
+export const GATHERED: ReadonlySet<string> = new Set(['cluster', 'bobble', 'popcorn', 'puff']);
+
+const PREFIX: Readonly<Record<string, string>> = {
+  extended: 'ext.',
+  foundation: 'fnd.',
+  linked: 'lnk.',
+  reverse: 'rev.',
+  spike: 'spike.',
+};
+
+/** Trade id of the stitch ("t3", "fp.t3", "tog2.t1", "cluster.t3"); `prevailing` stands in where no height is named. */
+export function stitchId(ref: StitchRef, place: Place | null, prevailing: BaseStitch): string {
+  if (GATHERED.has(ref.form)) return `${ref.form}.${ref.base ?? (ref.form === 'puff' ? 't2' : 't3')}`;
+  const base = ref.base ?? prevailing;
+  const post = ref.post ?? place?.post ?? null;
+  const side = post === null ? '' : post === 'front' ? 'fp.' : 'bp.';
+  if (ref.together > 1) return `${side}tog${ref.together}.${base}`;
+  return `${side}${PREFIX[ref.form] ?? ''}${base}`;
+}
+
+/** Other spellings under which a pattern may define a unit the trade names. */
+const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
+  'v-stitch': ['v-stitch', 'v-st', 'v st', 'vst', 'v stitch'],
+  shell: ['shell', 'sh', 'shell stitch', 'shell st', 'fan'],
+  cluster: ['cluster', 'cl', 'cluster stitch', 'cluster st'],
+  bobble: ['bobble', 'bo', 'mb', 'bobble stitch', 'bobble st'],
+  popcorn: ['popcorn', 'pc', 'pop', 'popcorn stitch', 'popcorn st'],
+  puff: ['puff', 'ps', 'pst', 'puff stitch', 'puff st'],
+  picot: ['picot', 'p'],
+  inc: ['inc', 'increase'],
+  dec: ['dec', 'decrease'],
+};
+
+/** Names to look a written unit up by, best first. */
+export function namesOf(ref: StitchRef): readonly string[] {
+  const own = ref.special !== null ? [ref.special] : (SYNONYMS[ref.form] ?? [ref.form]);
+  const qualified: string[] = [];
+  for (const name of own) {
+    if (ref.beginning) qualified.push(`beg ${name}`, `beginning ${name}`);
+    if (ref.half) qualified.push(`half ${name}`);
+  }
+  return [...qualified, ...own];
+}
+
+/** The name that a unit is tallied and looked for under. */
+export function unitName(ref: StitchRef): string {
+  return ref.special ?? ref.form;
+}
+
+function sameUnit(site: Site, ref: StitchRef): boolean {
+  if (site.unit === null) return false;
+  if (site.unit.name === unitName(ref)) return true;
+  return namesOf(ref).includes(site.unit.name);
+}
+
+/** Does this site begin the unit asked for? A group made in one place passes for a shell that has no name. */
+export function beginsUnit(site: Site, ref: StitchRef, loosely: boolean): boolean {
+  if (site.unit === null || site.unit.at !== 0) return false;
+  return sameUnit(site, ref) || (loosely && site.unit.name === 'group');
+}
+
+/** Is this ref a unit (something of several sites) rather than one stitch? */
+export function isUnit(ref: StitchRef): boolean {
+  return ref.form === 'shell' || ref.form === 'v-stitch' || ref.form === 'special';
+}
+
+function namedMatches(site: Site, ref: StitchRef): boolean {
+  if (ref.form === 'picot') return site.kind === 'picot';
+  if (isUnit(ref)) return beginsUnit(site, ref, false) || site.stitch === `special.${unitName(ref)}`;
+  if (site.kind !== 'stitch' || site.stitch === null) return false;
+  if (GATHERED.has(ref.form)) {
+    return site.stitch.startsWith(`${ref.form}.`) || (ref.form === 'cluster' && site.stitch.includes('tog'));
+  }
+  if (ref.form === 'dec') return site.stitch.includes('tog');
+  if (ref.together > 1)
+    return site.stitch.includes(`tog${ref.together}.`) && (ref.base === null || site.base === ref.base);
+  if (ref.post !== null) {
+    return (
+      site.stitch.startsWith(ref.post === 'front' ? 'fp.' : 'bp.') &&
+      (ref.base === null || site.base === ref.base)
+    );
+  }
+  if (ref.base === null) return true;
+  return site.base === ref.base;
+}
+
+/**
+ * Is the site what the noun asks for? `chains` is the noun's own number for a space ("ch-2 sp"), already
+ * taken for the size; `bare` says that the fabric is a foundation chain, whose chains serve as stitches.
+ */
+export function matches(site: Site, noun: Noun, chains: number | null, bare: boolean): boolean {
+  switch (noun.kind) {
+    case 'stitch':
+      return site.kind === 'stitch' || site.kind === 'seam' || (bare && site.kind === 'chain');
+    case 'named':
+      return namedMatches(site, noun.stitch);
+    case 'chain':
+    case 'loop-of-chain':
+      return site.kind === 'chain' || site.kind === 'space';
+    case 'space':
+      if (site.kind === 'ring') return true;
+      return site.kind === 'space' && (chains === null || site.chains === chains || site.turning);
+    case 'row-end':
+      return site.kind === 'row-end';
+    case 'seam':
+      return site.kind === 'seam';
+    case 'turning-chain':
+      return site.turning;
+    case 'between':
+      return false;
+  }
+}

@@ -1,0 +1,652 @@
+/**
+ * Works the written rows of a piece in the order of their numbers: ranges, lists of rows, "rep Rows 2 and 3",
+ * even rows, shaping told in words. Keeps the history that later rows refer to. One `PieceWork` per piece and
+ * size; the study and the plain-text report both drive it. Sentences are not made here.
+ */
+import type { Fact, Span } from '../finding.ts';
+import type {
+  AsPiece,
+  Even,
+  Item,
+  RowNumbers,
+  RowsAgain,
+  RowsRef,
+  RowTree,
+  Shaping,
+} from '../notation/tree.ts';
+import { type BaseStitch, height } from '../trade/stitches.ts';
+import { amountOf, type Env, type Figures } from './env.ts';
+import { type Fabric, type Opening, plainFabric, sameFabric, type Tally, tally } from './fabric.ts';
+import { type Worked, workRow } from './row.ts';
+
+/** Rows of a piece beyond which it is not worked further. */
+export const MOST_ROWS = 20_000;
+
+/** How a row is worked; the study passes one that remembers. */
+export type RowWorker = (row: RowTree, below: Fabric | null, env: Env, figures: Figures) => Worked;
+
+/** A written row with what its figures are worth in this size. */
+export interface Written {
+  readonly row: RowTree;
+  readonly figures: Figures;
+}
+
+/** What a written row came to, after its last working. */
+export interface RowResult {
+  readonly tally: Tally | null;
+  readonly repeats: number | null;
+  readonly facts: readonly Fact[];
+  /** Numbers of the first and last row that it made; null when it made none that is numbered. */
+  readonly first: number | null;
+  readonly last: number | null;
+  /** Rows worked. */
+  readonly times: number;
+  readonly fabric: Fabric | null;
+}
+
+interface Done {
+  readonly written: Written;
+  readonly number: number | null;
+}
+
+/** The rows of a piece that others may refer to ("work as for Back"). */
+export interface PieceRecord {
+  readonly name: string;
+  readonly rows: readonly Done[];
+}
+
+/** Whether a row speaks of row-ends. */
+const edges = new WeakMap<RowTree, boolean>();
+
+export class PieceWork {
+  fabric: Fabric | null;
+  /** Number of the last numbered row. */
+  number = 0;
+  /** Rows worked, numbered or not, the foundation apart. */
+  rows = 0;
+  foundation = 0;
+  readonly openings: Opening[] = [];
+  private readonly history: Done[] = [];
+  private readonly byNumber = new Map<number, Written>();
+  private readonly ahead = new Map<number, { written: Written; entry: number }>();
+  private readonly onward: { from: number; step: number; written: Written; entry: number }[] = [];
+  private readonly env: Env;
+
+  constructor(
+    start: Fabric | null,
+    env: Env,
+    private readonly worker: RowWorker = workRow,
+    private readonly others: ReadonlyMap<string, PieceRecord> = new Map(),
+  ) {
+    this.fabric = start;
+    this.env = env;
+  }
+
+  tallyOf(fabric: Fabric): Tally {
+    return tally(fabric);
+  }
+
+  record(name: string): PieceRecord {
+    return { name, rows: this.history };
+  }
+
+  /** The env of the row to come: what the piece so far adds. */
+  private envNow(only: readonly number[] | null): Env {
+    return { ...this.env, rowEnds: this.rows, foundation: this.foundation, only, of: this.env };
+  }
+
+  /** Works one row once. `span` moves its facts, for a row worked again at other words. */
+  private once(
+    written: Written,
+    only: readonly number[] | null,
+    numbered: boolean,
+    span: Span | null,
+  ): Worked {
+    const lean = this.usesEdge(written.row)
+      ? this.envNow(only)
+      : only === null
+        ? this.env
+        : { ...this.env, only, of: this.env };
+    const worked = this.worker(written.row, this.fabric, lean, written.figures);
+    this.fabric = worked.fabric;
+    if (worked.foundation > 0) this.foundation = worked.foundation;
+    if (!worked.idle) this.rows += 1;
+    if (numbered) {
+      this.number += 1;
+      this.byNumber.set(this.number, written);
+    }
+    if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
+    for (const opening of worked.openings) this.openings.push(opening);
+    if (span === null || worked.facts.length === 0) return worked;
+    const row = numbered ? this.number : null;
+    return {
+      ...worked,
+      facts: worked.facts.map((fact) => ({
+        ...fact,
+        from: span.from,
+        to: span.to,
+        data: { ...fact.data, row },
+      })),
+    };
+  }
+
+  /** Only rows that speak of row-ends depend on how many rows there are. */
+  private usesEdge(row: RowTree): boolean {
+    const known = edges.get(row);
+    if (known !== undefined) return known;
+    const uses = JSON.stringify(row.items).includes('row-end');
+    edges.set(row, uses);
+    return uses;
+  }
+
+  private result(
+    facts: readonly Fact[],
+    worked: Worked | null,
+    first: number | null,
+    rowsBefore: number,
+  ): RowResult {
+    return {
+      tally: this.fabric === null ? null : tally(this.fabric),
+      repeats: worked?.repeats ?? null,
+      facts,
+      first,
+      last: first === null ? null : this.number,
+      times: this.rows - rowsBefore,
+      fabric: this.fabric,
+    };
+  }
+
+  /**
+   * Works the written rows in order. Answers one result per entry; a row left for later by its number ("Rows
+   * 4, 6 and 8") has the result of its last working.
+   */
+  workAll(
+    entries: readonly Written[],
+    only: (row: RowTree) => readonly number[] | null | 'none',
+  ): readonly RowResult[] {
+    const results: (RowResult | null)[] = entries.map(() => null);
+    entries.forEach((written, entry) => {
+      const sizes = only(written.row);
+      if (sizes === 'none') {
+        results[entry] = {
+          tally: null,
+          repeats: null,
+          facts: [],
+          first: null,
+          last: null,
+          times: 0,
+          fabric: this.fabric,
+        };
+        return;
+      }
+      this.workEntry(written, entry, sizes, results);
+    });
+    return results.map(
+      (result) =>
+        result ?? { tally: null, repeats: null, facts: [], first: null, last: null, times: 0, fabric: null },
+    );
+  }
+
+  private workEntry(
+    written: Written,
+    entry: number,
+    only: readonly number[] | null,
+    results: (RowResult | null)[],
+  ): void {
+    const label = written.row.label;
+    const numbers = label?.numbers ?? null;
+    const rowsBefore = this.rows;
+    if (numbers === null || label === null) {
+      const numbered =
+        label !== null && (label.kind === 'next' || label.kind === 'row' || label.kind === 'round');
+      results[entry] = this.workHere(written, only, numbered ? 1 : null, rowsBefore);
+      return;
+    }
+    const facts: Fact[] = [];
+    const wanted = this.numbersOf(numbers, written.figures);
+    if (wanted.length === 0) {
+      results[entry] = {
+        tally: null,
+        repeats: null,
+        facts,
+        first: null,
+        last: null,
+        times: 0,
+        fabric: this.fabric,
+      };
+      return;
+    }
+    if (numbers.kind === 'onward') {
+      this.onward.push({ from: wanted[0]!, step: numbers.step, written, entry });
+    }
+    if (numbers.kind === 'list') {
+      for (const n of wanted) this.ahead.set(n, { written, entry });
+      const reached = this.runAhead(results, only);
+      if (!reached && results[entry] === null && wanted[0]! > this.number + 1) {
+        // Its rows come later, between others still to be read; nothing to work yet.
+        results[entry] = {
+          tally: null,
+          repeats: null,
+          facts: [],
+          first: null,
+          last: null,
+          times: 0,
+          fabric: this.fabric,
+        };
+      }
+      return;
+    }
+    const first = wanted[0]!;
+    this.runAhead(results, only, first);
+    if (first !== this.number + 1 && (this.number > 0 || first < 1)) {
+      if (this.history.length > 0) {
+        facts.push({
+          code: 'row-number-out-of-order',
+          from: numbers.from,
+          to: numbers.to,
+          data: { number: first, expected: this.number + 1 },
+        });
+      }
+    }
+    this.number = first - 1;
+    const result = this.workHere(written, only, wanted.length, rowsBefore);
+    results[entry] = { ...result, facts: [...facts, ...result.facts] };
+    this.runAhead(results, only);
+  }
+
+  /** Works rows that earlier entries announced, as long as they are next; up to `before` exclusive. */
+  private runAhead(
+    results: (RowResult | null)[],
+    only: readonly number[] | null,
+    before = Number.POSITIVE_INFINITY,
+  ): boolean {
+    let ran = false;
+    while (this.number + 1 < before && this.rows < MOST_ROWS) {
+      const next = this.number + 1;
+      const listed = this.ahead.get(next);
+      const steady = this.onward.findLast((o) => next >= o.from && (next - o.from) % o.step === 0);
+      const found = listed ?? steady;
+      if (found === undefined) break;
+      if (listed === undefined && before === Number.POSITIVE_INFINITY && next !== steady!.from) break;
+      this.ahead.delete(next);
+      const rowsBefore = this.rows;
+      const result = this.workHere(found.written, only, 1, rowsBefore);
+      const earlier = results[found.entry];
+      results[found.entry] = {
+        ...result,
+        facts: distinct([...(earlier?.facts ?? []), ...result.facts]),
+        first: earlier?.first ?? result.first,
+        times: (earlier?.times ?? 0) + result.times,
+      };
+      ran = true;
+    }
+    return ran;
+  }
+
+  /** Works an entry now: `span` rows by its number, or null when it has none. */
+  private workHere(
+    written: Written,
+    only: readonly number[] | null,
+    rowsWanted: number | null,
+    rowsBefore: number,
+  ): RowResult {
+    const items = written.row.items;
+    const whole = items.filter(
+      (item) =>
+        item.type === 'rows-again' ||
+        item.type === 'even' ||
+        item.type === 'shaping' ||
+        item.type === 'as-piece',
+    );
+    const first = rowsWanted === null ? null : this.number + 1;
+    if (whole.length > 0) {
+      const facts: Fact[] = [];
+      let worked: Worked | null = null;
+      whole.forEach((item, i) => {
+        const rest =
+          rowsWanted === null || rowsWanted <= 1
+            ? null
+            : i === whole.length - 1
+              ? rowsWanted - (this.rows - rowsBefore)
+              : null;
+        worked = this.directive(item, written, only, rest, facts) ?? worked;
+      });
+      const after = tally(this.fabric ?? plainFabric(0, 't1', 'flat'));
+      if (this.fabric !== null) {
+        const counted = this.worker({ ...written.row, items: [] }, this.fabric, this.env, written.figures);
+        facts.push(...counted.facts);
+      }
+      // A row told only by its number counts as that number even when it could not be worked.
+      if (rowsWanted !== null && this.rows === rowsBefore) this.number += rowsWanted;
+      return { ...this.result(distinct(facts), worked, first ?? this.number, rowsBefore), tally: after };
+    }
+    const times = rowsWanted ?? 1;
+    const facts: Fact[] = [];
+    let worked: Worked | null = null;
+    for (let k = 0; k < times; k++) {
+      if (this.rows >= MOST_ROWS) {
+        facts.push({
+          code: 'too-many-rows',
+          from: written.row.from,
+          to: written.row.to,
+          data: { limit: MOST_ROWS },
+        });
+        break;
+      }
+      const before = this.fabric;
+      worked = this.once(written, only, rowsWanted !== null, null);
+      if (worked.facts.length > 0) facts.push(...worked.facts);
+      if (k > 0 && sameFabric(before, this.fabric) && k < times - 1) {
+        this.jump([written], times - 1 - k, rowsWanted !== null);
+        break;
+      }
+    }
+    return this.result(distinct(facts), worked, first, rowsBefore);
+  }
+
+  /** Counts rows that are known to leave the fabric as it is, without working them. */
+  private jump(group: readonly Written[], passes: number, numbered: boolean): void {
+    for (let k = 0; k < passes && this.rows < MOST_ROWS; k++) {
+      for (const written of group) {
+        this.rows += 1;
+        if (numbered) {
+          this.number += 1;
+          this.byNumber.set(this.number, written);
+        }
+        this.history.push({ written, number: numbered ? this.number : null });
+      }
+    }
+  }
+
+  /** Works a group of rows again and again; stops working, and only counts, once it leaves what it found. */
+  again(
+    group: readonly Written[],
+    passes: number,
+    rowsAtMost: number,
+    span: Span,
+    facts: Fact[],
+  ): Worked | null {
+    let worked: Worked | null = null;
+    const end = this.rows + rowsAtMost;
+    if (group.length === 0) return null;
+    for (let k = 0; k < passes && this.rows < end; k++) {
+      const before = this.fabric;
+      for (const written of group) {
+        if (this.rows >= end) break;
+        if (this.rows >= MOST_ROWS) {
+          facts.push({ code: 'too-many-rows', from: span.from, to: span.to, data: { limit: MOST_ROWS } });
+          return worked;
+        }
+        const rowsBefore = this.rows;
+        worked = this.once(written, null, true, span);
+        facts.push(...worked.facts);
+        // A row that works nothing still takes its turn, or the loop would not end.
+        if (this.rows === rowsBefore) this.rows += 1;
+      }
+      if (sameFabric(before, this.fabric)) {
+        const left = Math.min(passes - 1 - k, Math.max(0, Math.floor((end - this.rows) / group.length)));
+        this.jump(group, left, true);
+        const remainder = Math.min(end - this.rows, k + left + 1 < passes ? group.length - 1 : 0);
+        for (let i = 0; i < remainder; i++) worked = this.once(group[i]!, null, true, span);
+        break;
+      }
+    }
+    return worked;
+  }
+
+  private numbersOf(numbers: RowNumbers, figures: Figures): readonly number[] {
+    const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, this.env, figures);
+    switch (numbers.kind) {
+      case 'one': {
+        const n = value(numbers.number);
+        return n === null ? [] : [n];
+      }
+      case 'range': {
+        const from = value(numbers.first);
+        const to = value(numbers.last);
+        if (from === null || to === null || to < from) return [];
+        const n = Math.min(to - from + 1, MOST_ROWS);
+        return Array.from({ length: n }, (_, i) => from + i);
+      }
+      case 'list': {
+        const found: number[] = [];
+        for (const amount of numbers.numbers) {
+          const n = value(amount);
+          if (n !== null) found.push(n);
+        }
+        return found;
+      }
+      case 'onward': {
+        const n = value(numbers.from);
+        return n === null ? [] : [n];
+      }
+    }
+  }
+
+  private directive(
+    item: Item,
+    written: Written,
+    only: readonly number[] | null,
+    rest: number | null,
+    facts: Fact[],
+  ): Worked | null {
+    switch (item.type) {
+      case 'rows-again':
+        return this.rowsAgain(item, written, only, rest, facts);
+      case 'even':
+        return this.even(item, written, only, rest, facts);
+      case 'shaping':
+        this.shape(item, written, only);
+        return null;
+      case 'as-piece':
+        return this.asPiece(item, written, only, facts);
+      default:
+        return null;
+    }
+  }
+
+  private referred(
+    ref: RowsRef,
+    written: Written,
+    only: readonly number[] | null,
+    facts: Fact[],
+  ): readonly Written[] {
+    const env = { ...this.env, only };
+    const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
+    if (ref.kind === 'pattern') return this.history.slice(-1).map((done) => done.written);
+    if (ref.kind === 'last') {
+      const n = value(ref.amount);
+      if (n > this.history.length) {
+        facts.push({
+          code: 'row-not-known',
+          from: ref.from,
+          to: ref.to,
+          data: { number: n, rows: this.history.length, last: true },
+        });
+      }
+      return n < 1 ? [] : this.history.slice(-n).map((done) => done.written);
+    }
+    const numbers: number[] = [];
+    if (ref.kind === 'numbers') {
+      const from = value(ref.first);
+      const to = Math.min(value(ref.last), from + MOST_ROWS);
+      for (let n = from; n <= to; n++) numbers.push(n);
+    } else for (const amount of ref.numbers) numbers.push(value(amount));
+    const found: Written[] = [];
+    for (const n of numbers) {
+      const known = this.byNumber.get(n) ?? this.ahead.get(n)?.written;
+      if (known !== undefined) found.push(known);
+      else if (facts.length < 20) {
+        facts.push({
+          code: 'row-not-known',
+          from: ref.from,
+          to: ref.to,
+          data: { number: n, rows: this.number, last: false },
+        });
+      }
+    }
+    return found;
+  }
+
+  private rowsAgain(
+    item: RowsAgain,
+    written: Written,
+    only: readonly number[] | null,
+    rest: number | null,
+    facts: Fact[],
+  ): Worked | null {
+    const group = this.referred(item.rows, written, only, facts);
+    if (group.length === 0) return null;
+    const env = { ...this.env, only };
+    const times = item.times === null ? null : amountOf(item.times, env, written.figures);
+    if (item.times !== null && times === null) return null;
+    const passes = times ?? (rest === null ? 1 : Math.ceil(rest / group.length));
+    const rowsAtMost = times !== null || rest === null ? passes * group.length : rest;
+    return this.again(group, passes, rowsAtMost, item, facts);
+  }
+
+  private even(
+    item: Even,
+    written: Written,
+    only: readonly number[] | null,
+    rest: number | null,
+    facts: Fact[],
+  ): Worked | null {
+    const env = { ...this.env, only };
+    const n = item.rows === null ? (rest ?? 1) : (amountOf(item.rows, env, written.figures) ?? 0);
+    const last = this.history[this.history.length - 1];
+    if (last === undefined || this.fabric === null || n <= 0) return null;
+    const before = tally(this.fabric);
+    const trial = this.worker(last.written.row, this.fabric, this.env, last.written.figures);
+    const steady =
+      trial.facts.length === 0 &&
+      trial.tally.stitches === before.stitches &&
+      trial.tally.spaces === before.spaces;
+    const row = steady
+      ? last.written
+      : { row: plainRow(item, mainBase(this.fabric), last.written.row), figures: [] };
+    return this.again([row], n, n, item, facts);
+  }
+
+  /** Shaping told in words: only the counts are followed, as the text gives no rows to work. */
+  private shape(item: Shaping, written: Written, only: readonly number[] | null): void {
+    if (this.fabric === null) return;
+    const env = { ...this.env, only };
+    const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
+    const per = value(item.amount) * (item.ends === 'each' ? 2 : 1);
+    const sign = item.change === 'inc' ? 1 : -1;
+    let stitches = tally(this.fabric).stitches;
+    let rows = 0;
+    if (item.now || item.schedule.length === 0) {
+      stitches += sign * per;
+      rows += 1;
+    }
+    for (const part of item.schedule) {
+      const times = part.times === null ? 1 : value(part.times);
+      stitches += sign * per * times;
+      rows += value(part.every) * times;
+    }
+    const form = this.fabric.form === 'chain' ? 'flat' : this.fabric.form;
+    const base = mainBase(this.fabric);
+    this.fabric = plainFabric(Math.max(0, Math.min(stitches, MOST_ROWS)), base, form);
+    const even = { row: plainRow(item, base, written.row), figures: [] };
+    this.jump([even], Math.min(rows, MOST_ROWS), true);
+  }
+
+  private asPiece(
+    item: AsPiece,
+    written: Written,
+    only: readonly number[] | null,
+    facts: Fact[],
+  ): Worked | null {
+    const other = this.others.get(item.piece.toLowerCase());
+    if (other === undefined) {
+      facts.push({ code: 'piece-not-known', from: item.from, to: item.to, data: { name: item.piece } });
+      return null;
+    }
+    let rows = other.rows;
+    if (item.upTo === 'mark') {
+      const at = rows.findIndex((done) => done.written.row.items.some((inner) => inner.type === 'mark'));
+      if (at >= 0) rows = rows.slice(0, at + 1);
+    } else if (item.upTo !== null) {
+      const env = { ...this.env, only };
+      const upTo =
+        item.upTo.kind === 'numbers' ? (amountOf(item.upTo.last, env, written.figures) ?? 0) : null;
+      if (upTo !== null) {
+        const at = rows.findIndex((done) => done.number === upTo);
+        if (at >= 0) rows = rows.slice(0, at + 1);
+        else
+          facts.push({
+            code: 'row-not-known',
+            from: item.from,
+            to: item.to,
+            data: { number: upTo, rows: rows.length, last: false },
+          });
+      }
+    }
+    let worked: Worked | null = null;
+    for (const done of rows) {
+      if (this.rows >= MOST_ROWS) break;
+      worked = this.once(done.written, null, done.number !== null, item);
+      facts.push(...worked.facts);
+    }
+    return worked;
+  }
+}
+
+function mainBase(of: Fabric): BaseStitch {
+  for (const site of of.sites)
+    if (site.kind === 'stitch' && site.base !== null && site.base !== 'slip') return site.base;
+  return 't1';
+}
+
+/** "st in each st across" in the given height, at the words that asked for it. */
+function plainRow(at: Span, base: BaseStitch, like: RowTree): RowTree {
+  const span = { from: at.from, to: at.to };
+  const stitch = {
+    ...span,
+    form: 'plain',
+    base,
+    post: null,
+    together: 1,
+    parts: null,
+    special: null,
+    beginning: false,
+    half: false,
+  } as const;
+  const one = { ...span, kind: 'one', value: 1 } as const;
+  const place = {
+    ...span,
+    kind: 'across',
+    loop: null,
+    post: null,
+    below: 0,
+    nouns: [{ ...span, kind: 'stitch' }],
+    every: 1,
+    stop: { ...span, kind: 'end', word: 'across' },
+  } as const;
+  return {
+    ...span,
+    label: like.label === null ? null : { ...like.label, numbers: null },
+    items: [
+      { ...span, type: 'chain', amount: { ...one, value: height(base) }, counts: null },
+      { ...span, type: 'work', stitch, amount: one, places: [place], over: null },
+    ],
+    counts: [],
+    only: null,
+    read: true,
+    facts: [],
+  };
+}
+
+/** Facts without those that say the same of the same words again. */
+function distinct(facts: readonly Fact[]): readonly Fact[] {
+  if (facts.length < 2) return facts;
+  const seen = new Set<string>();
+  return facts.filter((fact) => {
+    const key = `${fact.code}:${fact.from}:${fact.to}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

@@ -1,0 +1,308 @@
+/**
+ * Finding the place that words name, and using it up. Each function moves the row's position and answers the
+ * index of the site to work into, or null when there is none (the reason is then reported, or, in a trial,
+ * the trial refused). Makes no stitches.
+ */
+import type { Span } from '../finding.ts';
+import type { Noun, Place } from '../notation/tree.ts';
+import { beginsUnit } from './kinds.ts';
+import { NOWHERE, type Progress } from './progress.ts';
+
+/** A short id of what was looked for, which the sentence layer puts into the author's terms. */
+export function nounId(noun: Noun | undefined): string {
+  if (noun === undefined) return 'st';
+  switch (noun.kind) {
+    case 'stitch':
+      return 'st';
+    case 'named': {
+      const ref = noun.stitch;
+      if (ref.special !== null) return `"${ref.special}"`;
+      if (ref.together > 1)
+        return `${ref.post === null ? '' : ref.post === 'front' ? 'fp.' : 'bp.'}tog${ref.together}.${ref.base ?? 't1'}`;
+      if (ref.post !== null) return `${ref.post === 'front' ? 'fp' : 'bp'}.${ref.base ?? 't3'}`;
+      if (ref.form !== 'plain' || ref.base === null) return `"${ref.form}"`;
+      return ref.base;
+    }
+    case 'chain':
+      return 'ch';
+    case 'space':
+      return noun.chains !== null && noun.chains.kind === 'one' ? `sp${noun.chains.value}` : 'sp';
+    case 'between':
+      return 'gap';
+    case 'row-end':
+      return 'row-end';
+    case 'seam':
+      return 'seam';
+    case 'loop-of-chain':
+      return 'ch';
+    case 'turning-chain':
+      return 'tch';
+  }
+}
+
+/** Nouns that are reached over stitches without a word: the trade says "3 dc in next sp" and means it. */
+function reachedOver(nouns: readonly Noun[]): boolean {
+  return nouns.every((noun) => {
+    if (noun.kind === 'named') {
+      const form = noun.stitch.form;
+      return (
+        form === 'shell' ||
+        form === 'v-stitch' ||
+        form === 'special' ||
+        form === 'picot' ||
+        form === 'cluster' ||
+        form === 'bobble' ||
+        form === 'popcorn' ||
+        form === 'puff'
+      );
+    }
+    return (
+      noun.kind === 'space' || noun.kind === 'between' || noun.kind === 'row-end' || noun.kind === 'seam'
+    );
+  });
+}
+
+/** Takes the next place that the nouns ask for; null when none is left. */
+export function take(p: Progress, nouns: readonly Noun[], span: Span): number | null {
+  p.uncover();
+  if (nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
+  const chainwise = nouns.length === 1 && (nouns[0]!.kind === 'chain' || nouns[0]!.kind === 'loop-of-chain');
+  if (chainwise && p.inner > 0) {
+    const at = p.pos;
+    p.inner += 1;
+    if (p.inner >= p.below[at]!.chains) p.advance(at);
+    p.intoSpace = false;
+    return at;
+  }
+  const from = p.inner > 0 ? p.pos + 1 : p.pos;
+  const i = p.seek(nouns, from);
+  if (i < 0) return null;
+  if (!reachedOver(nouns) && !passOver(p, from, i, nouns[0], span)) return null;
+  const site = p.below[i]!;
+  if (chainwise && site.kind === 'space' && site.chains > 1) {
+    p.pos = i;
+    p.inner = 1;
+  } else if (site.kind === 'ring') {
+    p.pos = i;
+  } else p.advance(i);
+  p.intoSpace = site.kind === 'space' && !chainwise;
+  if (site.kind === 'space') p.usedSpace = true;
+  return i;
+}
+
+/** Reports stitches between `from` and `to` that nobody said are skipped. False when that refuses a trial. */
+export function passOver(p: Progress, from: number, to: number, noun: Noun | undefined, span: Span): boolean {
+  let passed = 0;
+  for (let i = from; i < to; i++) if (p.owed(p.below[i]!)) passed += 1;
+  if (passed === 0) return true;
+  return p.problem('stitches-passed-over', span, { passed, noun: nounId(noun) });
+}
+
+/** Reports that a place is not there. Answers null, for `return missing(…)`. */
+export function missing(
+  p: Progress,
+  span: Span,
+  noun: Noun | undefined,
+  wanted: number,
+  found: number,
+): null {
+  p.problem('place-does-not-exist', span, {
+    noun: nounId(noun),
+    wanted,
+    found,
+    left: p.stitchesAhead(),
+    have: p.stitchesAhead(0),
+  });
+  return null;
+}
+
+/** The turning chain of the row before, reached over spaces. */
+export function takeTurningChain(p: Progress, span: Span): number | null {
+  p.uncover();
+  let i = -1;
+  for (let at = p.pos; at < p.below.length; at++) {
+    const site = p.below[at]!;
+    if (site.turning && site.kind !== 'space') {
+      i = at;
+      break;
+    }
+  }
+  if (i < 0) {
+    for (let at = p.pos; at < p.below.length && i < 0; at++) if (p.below[at]!.turning) i = at;
+  }
+  if (i < 0) {
+    p.problem('place-does-not-exist', span, {
+      noun: 'tch',
+      wanted: 1,
+      found: 0,
+      left: p.stitchesAhead(),
+      have: p.stitchesAhead(0),
+    });
+    return null;
+  }
+  if (!passOver(p, p.pos, i, undefined, span)) return null;
+  p.advance(i);
+  p.intoSpace = p.below[i]!.kind === 'space';
+  return i;
+}
+
+/** The last `n` places of a kind; answers their indexes in working order. */
+export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readonly number[] | null {
+  p.uncover();
+  if (noun.kind === 'row-end') p.layRowEnds();
+  const found: number[] = [];
+  let to = p.below.length;
+  while (found.length < n) {
+    let i = -1;
+    for (let at = to - 1; at >= p.pos; at--) {
+      if (p.seek([noun], at) === at) {
+        i = at;
+        break;
+      }
+    }
+    if (i < 0) break;
+    found.unshift(i);
+    to = i;
+  }
+  if (found.length < n) {
+    missing(p, span, noun, n, found.length);
+    return null;
+  }
+  if (!reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
+  p.advance(found[found.length - 1]!);
+  p.intoSpace = p.below[found[0]!]!.kind === 'space';
+  if (p.intoSpace) p.usedSpace = true;
+  return found;
+}
+
+/** The first place of a kind, wherever the work stands; used up only when the work has not passed it. */
+export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): number | null {
+  let i = -1;
+  for (let k = 0; k <= nth; k++) {
+    i = p.seek([noun], i + 1);
+    if (i < 0) return missing(p, span, noun, nth + 1, k);
+  }
+  if (p.pos <= i) {
+    if (!reachedOver([noun]) && nth === 0 && !passOver(p, p.pos, i, noun, span)) return null;
+    p.advance(i);
+  }
+  p.intoSpace = p.below[i]!.kind === 'space';
+  if (p.intoSpace) p.usedSpace = true;
+  return i;
+}
+
+/** The gap after the next stitch, or, between groups, the next gap outside a group. */
+export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
+  p.uncover();
+  if (noun.kind === 'between' || noun.kind === 'space') {
+    for (let i = Math.max(p.pos, 1); i < p.below.length; i++) {
+      p.spent += 1;
+      const site = p.below[i]!;
+      if (site.kind === 'space' || !site.more) {
+        p.pos = site.kind === 'space' ? i + 1 : i;
+        p.inner = 0;
+        p.intoSpace = true;
+        return i;
+      }
+    }
+    return missing(p, span, noun, 1, 0);
+  }
+  const first = p.seek([noun]);
+  const second = first < 0 ? -1 : p.seek([noun], first + 1);
+  if (second < 0) return missing(p, span, noun, 2, first < 0 ? 0 : 1);
+  p.pos = first + 1;
+  p.inner = 0;
+  p.intoSpace = true;
+  return second;
+}
+
+/** A site inside the next unit: its centre, its n-th of a kind. The rest of the unit is passed. */
+export function takeInUnit(
+  p: Progress,
+  place: Extract<Place, { kind: 'of-unit' }>,
+  span: Span,
+): number | null {
+  p.uncover();
+  const unit = place.unit;
+  const ref = unit.kind === 'named' ? unit.stitch : null;
+  let at = -1;
+  const again = place.which === 'same' || place.which === 'first';
+  const from = again ? 0 : p.inner > 0 ? p.pos + 1 : p.pos;
+  for (const loosely of [false, true]) {
+    for (let i = from; i < p.below.length; i++) {
+      p.spent += 1;
+      const site = p.below[i]!;
+      if (ref !== null ? beginsUnit(site, ref, loosely) : loosely && site.unit?.at === 0) {
+        at = i;
+        if (place.which !== 'last') break;
+      }
+    }
+    if (at >= 0) break;
+  }
+  if (at < 0) {
+    // A repeat may hold its places in a plain run: "3rd ch of next ch-5 sp".
+    const i = again ? p.seek([unit], 0) : p.seek([unit], from);
+    if (i < 0) return missing(p, span, unit, 1, 0);
+    p.advance(i);
+    p.intoSpace = p.below[i]!.kind === 'space';
+    if (p.intoSpace) p.usedSpace = true;
+    return i;
+  }
+  const of = p.below[at]!.unit!.of;
+  const end = at + of;
+  const inside: number[] = [];
+  for (let i = at; i < end; i++) if (p.seek([place.noun], i) === i) inside.push(i);
+  let index: number | null = null;
+  if (place.nth === 'centre') {
+    const space = p.below.findIndex((site, i) => i >= at && i < end && site.kind === 'space');
+    const odd = of % 2 === 1;
+    index = odd ? at + (of - 1) / 2 : space >= 0 ? space : at + of / 2;
+  } else if (place.nth === 'last') index = inside[inside.length - 1] ?? null;
+  else index = inside[(p.amount(place.nth) ?? 1) - 1] ?? null;
+  if (index === null)
+    return missing(
+      p,
+      span,
+      place.noun,
+      place.nth === 'last' || place.nth === 'centre' ? 1 : (p.amount(place.nth) ?? 1),
+      inside.length,
+    );
+  if (!again) p.advance(end - 1);
+  p.intoSpace = true;
+  if (p.below[index]!.kind === 'space') p.usedSpace = true;
+  return index;
+}
+
+/** The marked stitch that lies ahead, or else anywhere. */
+export function takeMarked(p: Progress, span: Span): number | null {
+  let i = -1;
+  for (let at = p.pos; at < p.below.length && i < 0; at++) if (p.below[at]!.marked) i = at;
+  if (i < 0) i = p.below.findIndex((site) => site.marked);
+  if (i < 0) {
+    p.problem('place-does-not-exist', span, {
+      noun: 'marked',
+      wanted: 1,
+      found: 0,
+      left: p.stitchesAhead(),
+      have: p.stitchesAhead(0),
+    });
+    return null;
+  }
+  if (i >= p.pos) p.advance(i);
+  p.intoSpace = false;
+  return i;
+}
+
+/** Where the last work went; at a row's start, the first place, which is then used. */
+export function takeSame(p: Progress): number {
+  if (p.here !== null) return p.here;
+  if (p.last === NOWHERE && p.pos < p.below.length) {
+    let i = p.pos;
+    while (i < p.below.length - 1 && p.below[i]!.kind === 'turning') i += 1;
+    if (p.below[i]!.kind !== 'ring') p.advance(i);
+    p.last = i;
+    p.intoSpace = p.below[i]!.kind === 'space';
+    if (p.intoSpace) p.usedSpace = true;
+  }
+  return p.last;
+}

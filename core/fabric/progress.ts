@@ -1,0 +1,296 @@
+/**
+ * A row being worked: where the hook stands over the sites below, what has been made, and what was noticed.
+ * It can be put back to an earlier moment, which is how repeats are fitted. Mutable, and never leaves the
+ * folder: what comes out of a row is immutable.
+ */
+import type { Fact, FactValue, Span } from '../finding.ts';
+import type { Amount, CountsAs, Noun } from '../notation/tree.ts';
+import type { BaseStitch } from '../trade/stitches.ts';
+import { amountOf, type Env, type Figures } from './env.ts';
+import type { Opening } from './fabric.ts';
+import { matches } from './kinds.ts';
+import { counts, ROW_END_SITE, type Site, spaceSite, withMark, withMore, withUnit } from './site.ts';
+
+/** Stitches of one row beyond which it is not worked further. */
+export const MOST_STITCHES = 20_000;
+/** Steps of work (places found, stitches made, trials) beyond which a row is given up. */
+const MOST_STEPS = 400_000;
+
+/** Everything that a trial may have to put back. */
+export interface Moment {
+  readonly pos: number;
+  readonly inner: number;
+  readonly last: number;
+  readonly madeAt: number;
+  readonly made: number;
+  readonly pending: number;
+  readonly skipped: readonly number[];
+  readonly facts: number;
+  readonly openings: number;
+  readonly covered: number;
+  readonly intoSpace: boolean;
+  readonly usedSpace: boolean;
+  readonly waiting: readonly Site[];
+  readonly ended: boolean;
+}
+
+/** Pseudo index of a place that is no site below: a ring, the air. */
+export const NOWHERE = -1;
+
+export class Progress {
+  /** Sites below in working order. */
+  below: Site[];
+  /** Next site to be met, and chains of it already used when it is a space. */
+  pos = 0;
+  inner = 0;
+  /** Site that the last work went into. */
+  last = NOWHERE;
+  /** Site that the last *made* stitch went into, to tell stitches of one place. */
+  madeAt = -2;
+  readonly made: Site[] = [];
+  /** For each made site, what it went into (index below), when tracing. */
+  readonly into: number[] = [];
+  /** Chains made and not closed by a stitch yet. */
+  pending = 0;
+  /** Sites passed over by the last skip, for "in skipped st". */
+  skipped: readonly number[] = [];
+  /** Stitches worked lower down whose stitch behind is still to be passed. */
+  covered = 0;
+  /** Was the last place a space or a gap? Then stitches up to the next one are passed over as a matter of course. */
+  intoSpace = false;
+  usedSpace = false;
+  /** Sites skipped under a chain not closed yet. */
+  waiting: readonly Site[] = [];
+  readonly openings: Opening[] = [];
+  readonly facts: Fact[] = [];
+  /** Place that everything goes into while a group is worked; null outside groups. */
+  here: number | null = null;
+  /** In the body of a definition even a written "next st" means the group's place. */
+  hereAlways = false;
+  trials = 0;
+  muted = 0;
+  /** A repeat did not fit: what is left at the end is already told. */
+  misfit = false;
+  /** The row says that it leaves stitches unworked, or where it stops. */
+  leaves = false;
+  ended = false;
+  spent = 0;
+  repeats: number | null = null;
+  /** Height last named in the row, for words that name none ("inc"). */
+  prevailing: BaseStitch = 't1';
+  /** What the row says of the chains that its first stitch into a foundation chain skips. */
+  edgeSaid: CountsAs | null = null;
+  edgeBase: BaseStitch | null = null;
+  /** Whether a turning chain of doubtful standing is to count, when the row's own count has shown it. */
+  forced: boolean | null = null;
+  /** A decision that no word of the text supports, to be told. */
+  edgeAssumed: ({ chains: number; stitch: BaseStitch; counts: boolean } & Span) | null = null;
+  /** Below is a chain closed into a ring and worked chain by chain. */
+  ringed = false;
+  /** How deep in definitions of definitions the work is. */
+  depth = 0;
+
+  constructor(
+    below: readonly Site[],
+    /** Below is a foundation chain: its chains serve as stitches. */
+    public bare: boolean,
+    readonly round: boolean,
+    readonly env: Env,
+    readonly figures: Figures,
+  ) {
+    this.below = below.slice();
+  }
+
+  amount(of: Amount): number | null {
+    return amountOf(of, this.env, this.figures);
+  }
+
+  moment(): Moment {
+    return {
+      pos: this.pos,
+      inner: this.inner,
+      last: this.last,
+      madeAt: this.madeAt,
+      made: this.made.length,
+      pending: this.pending,
+      skipped: this.skipped,
+      facts: this.facts.length,
+      openings: this.openings.length,
+      covered: this.covered,
+      intoSpace: this.intoSpace,
+      usedSpace: this.usedSpace,
+      waiting: this.waiting,
+      ended: this.ended,
+    };
+  }
+
+  /** Back to an earlier moment. Only moments still on the way here can be returned to. */
+  restore(to: Moment): void {
+    this.pos = to.pos;
+    this.inner = to.inner;
+    this.last = to.last;
+    this.madeAt = to.madeAt;
+    this.made.length = to.made;
+    if (this.env.trace) this.into.length = to.made;
+    this.pending = to.pending;
+    this.skipped = to.skipped;
+    this.facts.length = to.facts;
+    this.openings.length = to.openings;
+    this.covered = to.covered;
+    this.intoSpace = to.intoSpace;
+    this.usedSpace = to.usedSpace;
+    this.waiting = to.waiting;
+    this.ended = to.ended;
+  }
+
+  /** One more step; false when the row has taken more work than any real row does. */
+  step(n = 1): boolean {
+    this.spent += n;
+    return this.spent <= MOST_STEPS && this.made.length <= MOST_STITCHES;
+  }
+
+  get exhausted(): boolean {
+    return this.spent > MOST_STEPS || this.made.length > MOST_STITCHES;
+  }
+
+  /** Reports; in a trial it is refused instead (false), so that the trial counts as failed. */
+  problem(code: string, span: Span, data: Record<string, FactValue>): boolean {
+    if (this.trials > 0) return false;
+    this.note(code, span, data);
+    return true;
+  }
+
+  /** Reports something that is no reason to call a trial failed. */
+  note(code: string, span: Span, data: Record<string, FactValue>): void {
+    if (this.muted > 0) return;
+    if (this.facts.some((f) => f.code === code && f.from === span.from && f.to === span.to)) return;
+    this.facts.push({ code, from: span.from, to: span.to, data });
+  }
+
+  private fits(site: Site, nouns: readonly Noun[]): boolean {
+    for (const noun of nouns) {
+      const chains = noun.kind === 'space' && noun.chains !== null ? this.amount(noun.chains) : null;
+      if (matches(site, noun, chains, this.bare)) return true;
+    }
+    return false;
+  }
+
+  /** Index of the next site from `from` that is what the nouns ask for, or -1. Uses up nothing. */
+  seek(nouns: readonly Noun[], from = this.pos): number {
+    for (let i = from; i < this.below.length; i++) {
+      this.spent += 1;
+      if (this.fits(this.below[i]!, nouns)) return i;
+    }
+    return -1;
+  }
+
+  /** The same from the far end. */
+  seekLast(nouns: readonly Noun[], from = this.pos): number {
+    for (let i = this.below.length - 1; i >= from; i--) {
+      this.spent += 1;
+      if (this.fits(this.below[i]!, nouns)) return i;
+    }
+    return -1;
+  }
+
+  /** How many places that the nouns ask for are still ahead. */
+  ahead(nouns: readonly Noun[]): number {
+    let n = 0;
+    for (let i = this.pos; i < this.below.length; i++) {
+      const site = this.below[i]!;
+      if (!this.fits(site, nouns)) continue;
+      const chainwise = nouns.some((noun) => noun.kind === 'chain') && site.kind === 'space';
+      n += chainwise ? site.chains - (i === this.pos ? this.inner : 0) : 1;
+    }
+    this.spent += 1;
+    return n;
+  }
+
+  /** Stitches still ahead; of a foundation chain, its chains. */
+  stitchesAhead(from = this.pos): number {
+    let n = 0;
+    for (let i = from; i < this.below.length; i++) if (this.owed(this.below[i]!)) n += 1;
+    return n;
+  }
+
+  spacesAhead(from = this.pos): number {
+    let n = 0;
+    for (let i = from; i < this.below.length; i++) if (this.below[i]!.kind === 'space') n += 1;
+    return n;
+  }
+
+  /** Is it something that a row must account for? */
+  owed(site: Site): boolean {
+    return (
+      counts(site) || site.kind === 'seam' || site.kind === 'row-end' || (this.bare && site.kind === 'chain')
+    );
+  }
+
+  /** Passes the stitches that work lower down has covered. */
+  uncover(): void {
+    while (this.covered > 0) {
+      this.covered -= 1;
+      let i = this.pos;
+      while (i < this.below.length && !this.owed(this.below[i]!)) i += 1;
+      if (i < this.below.length) this.advance(i);
+    }
+  }
+
+  advance(index: number): void {
+    this.pos = index + 1;
+    this.inner = 0;
+  }
+
+  /** Row-ends are met only when a row says that it works along them; then the piece's own edge is laid out. */
+  layRowEnds(): void {
+    if (this.env.rowEnds === 0 || this.below.some((site) => site.kind === 'row-end')) return;
+    const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);
+    this.below.splice(this.pos, 0, ...ends);
+  }
+
+  /** Closes pending chains into a space. */
+  closeSpace(): void {
+    if (this.pending === 0) return;
+    this.push(spaceSite(this.pending), NOWHERE, false);
+    if (this.waiting.length > 0) {
+      this.openings.push({ sites: this.waiting, chains: this.pending });
+      this.waiting = [];
+    }
+    this.pending = 0;
+  }
+
+  private push(site: Site, at: number, more: boolean): void {
+    this.made.push(more ? withMore(site) : site);
+    if (this.env.trace) this.into.push(at);
+  }
+
+  /** Makes `n` of a site into the place `at`. False when the row has grown past all sense. */
+  make(site: Site, n: number, at: number): boolean {
+    this.closeSpace();
+    this.waiting = [];
+    for (let i = 0; i < n; i++) {
+      if (!this.step()) return false;
+      const more = this.madeAt === at && at !== NOWHERE && this.made.length > 0;
+      this.push(site, at, more || (i > 0 && at === NOWHERE));
+      this.madeAt = at;
+    }
+    this.last = at;
+    return true;
+  }
+
+  /** Marks the last stitch made. */
+  mark(): void {
+    const i = this.made.length - 1;
+    if (i >= 0) this.made[i] = withMark(this.made[i]!, true);
+  }
+
+  /** Makes a unit of what has been made since `from`, a moment's `made`. Chains left pending stay outside. */
+  gather(name: string, from: number): void {
+    const of = this.made.length - from;
+    for (let i = 0; i < of; i++) {
+      const site = this.made[from + i]!;
+      if (name === 'group' && site.unit !== null && site.unit.name !== 'group') continue;
+      this.made[from + i] = withUnit(site, name, i, of);
+    }
+  }
+}

@@ -1,0 +1,130 @@
+/**
+ * Checks the counts that an author states against what a row really leaves. Tolerates what houses differ in
+ * (the turning chain counted or not where the text says which; chains counted as stitches), never a wrong number.
+ */
+import type { Fact } from '../finding.ts';
+import type { CountPart, Noun, StatedCount, StitchRef } from '../notation/tree.ts';
+import { amountOf, type Env, type Figures } from './env.ts';
+import type { Tally } from './fabric.ts';
+import { GATHERED, isUnit, namesOf, unitName } from './kinds.ts';
+import { nounId } from './places.ts';
+
+function baseOf(id: string): string {
+  return id.slice(id.lastIndexOf('.') + 1);
+}
+
+function ofNamed(ref: StitchRef, of: Tally): readonly number[] | null {
+  if (ref.form === 'picot') return [of.picots];
+  if (isUnit(ref)) {
+    let n = of.units.get(unitName(ref)) ?? 0;
+    if (n === 0) for (const name of namesOf(ref)) n = Math.max(n, of.units.get(name) ?? 0);
+    return [
+      n,
+      n + (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0),
+    ];
+  }
+  // Increases are told for the reader's ease; the stitches they make are counted as what they are.
+  if (ref.form === 'inc' || ref.form === 'dec') return null;
+  const sum = (test: (id: string) => boolean) => {
+    let n = 0;
+    for (const [id, count] of of.byKind) if (test(id)) n += count;
+    return n;
+  };
+  if (GATHERED.has(ref.form)) {
+    return [
+      sum((id) => id.startsWith(`${ref.form}.`)),
+      sum((id) => id.startsWith(`${ref.form}.`) || id.includes('tog')),
+    ];
+  }
+  if (ref.together > 1)
+    return [
+      sum((id) => id.includes(`tog${ref.together}.`) && (ref.base === null || baseOf(id) === ref.base)),
+    ];
+  if (ref.post !== null) {
+    const side = ref.post === 'front' ? 'fp.' : 'bp.';
+    return [sum((id) => id.startsWith(side) && (ref.base === null || baseOf(id) === ref.base))];
+  }
+  if (ref.base === null) return null;
+  const base = ref.base;
+  return [
+    sum((id) => id === base),
+    sum((id) => baseOf(id) === base && !/^[a-z]+\.[a-z]/.test(id)),
+    sum((id) => baseOf(id) === base),
+  ];
+}
+
+/** Numbers that would be right for the noun, the plainest first; null = nothing that can be checked. */
+function right(noun: Noun | null, of: Tally, env: Env, figures: Figures): readonly number[] | null {
+  if (noun === null || noun.kind === 'stitch') {
+    // Some houses count every chain, or every chain-space, as a stitch.
+    return of.spaces > 0 ? [of.stitches, of.stitches + of.chains, of.stitches + of.spaces] : [of.stitches];
+  }
+  switch (noun.kind) {
+    case 'named':
+      return ofNamed(noun.stitch, of);
+    case 'chain':
+      return of.spaces === 0 && of.byKind.has('chain') ? [of.stitches] : [of.chains, of.spaces];
+    case 'space': {
+      const chains = noun.chains === null ? null : amountOf(noun.chains, env, figures);
+      if (chains === null) return [of.spaces];
+      const n = of.spacesOf.get(chains) ?? 0;
+      return n === of.spaces ? [n] : [n, of.spaces];
+    }
+    default:
+      return null;
+  }
+}
+
+function checkPart(
+  part: CountPart,
+  stated: StatedCount,
+  of: Tally,
+  apart: boolean,
+  env: Env,
+  figures: Figures,
+): Fact | null {
+  const said = amountOf(part.amount, env, figures);
+  if (said === null) return null;
+  const numbers = right(part.noun, of, env, figures);
+  if (numbers === null) return null;
+  const stitches = part.noun === null || part.noun.kind === 'stitch' || part.noun.kind === 'named';
+  const without = stitches && (stated.turningChain === 'without' || apart) && of.turning;
+  const withExtra = stitches && stated.turningChain === 'with' && !of.turning;
+  for (const n of numbers) {
+    if (said === n && !(without && stated.turningChain === 'without')) return null;
+    if (without && said === n - 1) return null;
+    if (withExtra && said === n + 1) return null;
+  }
+  return {
+    code: 'stated-count-wrong',
+    from: stated.from,
+    to: stated.to,
+    data: {
+      stated: said,
+      worked: without ? numbers[0]! - 1 : numbers[0]!,
+      noun: part.noun === null ? 'st' : nounId(part.noun),
+      turning: of.turning && said === numbers[0]! - 1,
+    },
+  };
+}
+
+/** What the stated counts of a row say that is not so. */
+export function checkStated(
+  stated: readonly StatedCount[],
+  of: Tally,
+  env: Env,
+  figures: Figures,
+): readonly Fact[] {
+  const facts: Fact[] = [];
+  for (const count of stated) {
+    const apart = count.parts.some((part) => part.noun?.kind === 'turning-chain');
+    for (const part of count.parts) {
+      const fact = checkPart(part, count, of, apart, env, figures);
+      if (fact !== null) {
+        facts.push(fact);
+        break;
+      }
+    }
+  }
+  return facts;
+}

@@ -1,0 +1,201 @@
+/**
+ * Does a turning chain (or the chains skipped at the start of a foundation row) count as a stitch? Weighs, in
+ * order: what the row says, what the pattern says once for all rows, what the row's own words show, and last
+ * the trade's usual table. Decides only; the row driver acts on it.
+ *
+ * Usual table: sc 1 no, hdc 2 either, dc 3 yes, tr 4 yes (published; sources differ only on hdc, see
+ * resources/trade/stitch-geometry.json). A longer chain is the stitch and a space.
+ */
+import type { CountsAs, Item, Place } from '../notation/tree.ts';
+import { type BaseStitch, height } from '../trade/stitches.ts';
+import { amountOf, type Env, type Figures } from './env.ts';
+import type { Carried } from './fabric.ts';
+import { namesOf } from './kinds.ts';
+
+/** What the words of a row show about its turning chain. */
+export interface Evidence {
+  /** Height of the first stitch worked, by which the chain is judged. */
+  readonly base: BaseStitch | null;
+  /** The round joins to the top of its beginning chain. */
+  readonly joinsChain: boolean;
+  /** The round joins to its first stitch, named. */
+  readonly joinsStitch: boolean;
+  /** The first stitch goes into the place that the chain stands on. */
+  readonly firstSame: boolean;
+  /** The row passes that place over in words. */
+  readonly firstSkipped: boolean;
+}
+
+export interface Decision {
+  readonly counts: boolean;
+  readonly base: BaseStitch;
+  /** Chains of space beside the stitch; with `counts` false, a space that the whole chain makes. */
+  readonly space: number;
+  /** Nothing in the text says so: the usual table, or less, decided. */
+  readonly assumed: boolean;
+}
+
+/** First height in the items, through groups, repeats and definitions; travelling slip stitches left aside. */
+export function leadBase(items: readonly Item[], env: Env, depth = 0): BaseStitch | null {
+  if (depth > 8) return null;
+  for (const item of items) {
+    if (item.type === 'work' || (item.type === 'attach' && item.stitch !== null)) {
+      const ref = item.stitch!;
+      if (ref.base !== null && ref.base !== 'slip') return ref.base;
+      if (ref.base === 'slip') continue;
+      for (const name of namesOf(ref)) {
+        const known = env.names.get(name);
+        const inside = known === undefined ? null : leadBase(known.items, env, depth + 1);
+        if (inside !== null) return inside;
+      }
+      if (ref.form === 'shell' || ref.form === 'v-stitch' || ref.form === 'popcorn' || ref.form === 'bobble')
+        return 't3';
+    } else if (item.type === 'group' || item.type === 'repeat' || item.type === 'again') {
+      const inside = leadBase(item.items, env, depth + 1);
+      if (inside !== null) return inside;
+    }
+  }
+  return null;
+}
+
+function firstPlace(items: readonly Item[]): { place: Place; skip: boolean } | null {
+  for (const item of items) {
+    if (item.type === 'skip') return item.places[0] ? { place: item.places[0], skip: true } : null;
+    if (item.type === 'work') {
+      if (item.stitch.base === 'slip' && item.stitch.form === 'plain') continue;
+      return item.places[0] ? { place: item.places[0], skip: false } : null;
+    }
+    if (item.type === 'group') return item.places[0] ? { place: item.places[0], skip: false } : null;
+    if (item.type === 'repeat') return firstPlace(item.items);
+  }
+  return null;
+}
+
+/** Reads the evidence out of a row. */
+export function evidenceOf(items: readonly Item[], env: Env): Evidence {
+  let joinsChain = false;
+  let joinsStitch = false;
+  for (const item of items) {
+    const place =
+      item.type === 'join' && !item.not
+        ? item.place
+        : item.type === 'work' && item.stitch.base === 'slip'
+          ? (item.places[0] ?? null)
+          : null;
+    if (place === null) continue;
+    if (place.kind === 'turning-chain') joinsChain = true;
+    else if (place.kind === 'first' && place.noun.kind === 'named' && item.type === 'join')
+      joinsStitch = true;
+  }
+  const first = firstPlace(items);
+  const at = first?.place.kind;
+  return {
+    base: leadBase(items, env),
+    joinsChain,
+    joinsStitch,
+    firstSame: first !== null && !first.skip && (at === 'same' || at === 'first'),
+    firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
+  };
+}
+
+/** What a convention says of a chain of `n`, if one does. */
+function conventionFor(n: number, base: BaseStitch, env: Env, figures: Figures): CountsAs | null {
+  let found: CountsAs | null = null;
+  for (const convention of env.conventions) {
+    const chains = convention.chains === null ? null : amountOf(convention.chains, env, figures);
+    if (chains !== null && chains !== n) continue;
+    if (chains === null && convention.counts.kind === 'stitch') {
+      const named = convention.counts.stitch?.base ?? null;
+      if (named !== null && named !== base && height(named) !== n) continue;
+      // "turning chains count" says nothing of the single chain of a sc row, which nobody counts
+      if (n < 2) continue;
+    }
+    found = convention.counts;
+  }
+  return found;
+}
+
+function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: Figures): Decision {
+  if (said.kind === 'nothing') return { counts: false, base, space: 0, assumed: false };
+  if (said.kind === 'space') return { counts: false, base, space: n, assumed: false };
+  const named = said.stitch?.base ?? base;
+  const chains = said.chains === null ? null : amountOf(said.chains, env, figures);
+  return { counts: true, base: named, space: chains ?? Math.max(0, n - height(named)), assumed: false };
+}
+
+/**
+ * Decides about a turning chain of `n` chains. `said` is what stands beside it in the row; `forced` overrides
+ * everything that is not said (the row's own stated count has shown which it is).
+ */
+export function decide(
+  n: number,
+  said: CountsAs | null,
+  carried: Carried | null,
+  evidence: Evidence,
+  round: boolean,
+  env: Env,
+  figures: Figures,
+  forced: boolean | null,
+): Decision {
+  const base = evidence.base ?? 't1';
+  const tall = height(base);
+  if (said !== null) return asSaid(said, n, base, env, figures);
+  if (carried?.said === 'nothing') return { counts: false, base, space: 0, assumed: false };
+  if (carried?.said === 'stitch') {
+    const named = carried.saidBase ?? base;
+    return {
+      counts: true,
+      base: named,
+      space: carried.saidChains ?? Math.max(0, n - height(named)),
+      assumed: false,
+    };
+  }
+  const convention = conventionFor(n, base, env, figures);
+  if (convention !== null) return asSaid(convention, n, base, env, figures);
+  const space = n > tall && tall >= 2 ? n - tall : 0;
+  if (forced !== null) return { counts: forced, base, space, assumed: true };
+  if (tall <= 1) {
+    // One or two chains are only height; a longer chain before a short stitch is a loop of its own.
+    return { counts: false, base, space: n >= 3 ? n : 0, assumed: false };
+  }
+  if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false };
+  if (evidence.joinsStitch) return { counts: false, base, space: 0, assumed: false };
+  if (n < tall) return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped };
+  if (n > tall) return { counts: true, base, space, assumed: false };
+  if (evidence.firstSkipped) return { counts: true, base, space, assumed: false };
+  if (evidence.firstSame && !round && !env.turningChainWorked)
+    return { counts: false, base, space: 0, assumed: true };
+  return { counts: true, base, space, assumed: tall === 2 || evidence.firstSame };
+}
+
+/**
+ * The edge that the first row leaves when it is worked into the k-th chain from the hook: k − 1 chains, of
+ * which the turning height is the edge stitch (where it counts) and the rest half skipped base, half space
+ * (common practice, no source). `odd` = the rest cannot be halved.
+ */
+export function edgeChains(
+  k: number,
+  said: CountsAs | null,
+  base: BaseStitch,
+  round: boolean,
+  env: Env,
+  figures: Figures,
+  forced: boolean | null,
+): Decision & { readonly odd: boolean } {
+  const n = k - 1;
+  const tall = height(base);
+  const rest = n - tall;
+  if (said !== null && said.kind !== 'stitch') {
+    return { counts: false, base, space: said.kind === 'space' ? n : 0, assumed: false, odd: false };
+  }
+  const convention = said ?? (rest === 0 ? conventionFor(n, base, env, figures) : null);
+  if (convention !== null && rest <= 0) {
+    const told = asSaid(convention, n, base, env, figures);
+    return { ...told, space: rest <= 0 ? 0 : told.space, odd: false };
+  }
+  if (forced !== null && rest <= 0) return { counts: forced, base, space: 0, assumed: true, odd: false };
+  if (tall <= 1) return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false };
+  if (rest < 0) return { counts: false, base, space: 0, assumed: false, odd: false };
+  if (rest === 0) return { counts: true, base, space: 0, assumed: tall === 2 || round, odd: false };
+  return { counts: true, base, space: Math.floor(rest / 2), assumed: false, odd: rest % 2 === 1 };
+}

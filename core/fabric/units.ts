@@ -1,0 +1,132 @@
+/**
+ * Units that a pattern defines in its own words (shell, cluster, its own stitches): what their definition
+ * takes of the row below, and making one. Definitions are read by `core/notation`; nothing is assumed here.
+ */
+import type { Definition, Group, Item, StitchRef, Work } from '../notation/tree.ts';
+import { GATHERED, namesOf, unitName } from './kinds.ts';
+import type { Progress } from './progress.ts';
+import { stitchSite } from './site.ts';
+import { run, steps } from './work.ts';
+
+/** Definitions inside definitions beyond this are taken for a circle. */
+const DEEPEST = 12;
+
+export interface Defined {
+  readonly definition: Definition;
+  /**
+   * 'placed': all of it goes into one place, which the row names ("5 dc in next st").
+   * 'running': it takes several places by itself ("sk 1, dc in next st, dc in skipped st").
+   * 'words': told in steps of the hook; it makes one stitch.
+   */
+  readonly kind: 'placed' | 'running' | 'words';
+}
+
+const kinds = new WeakMap<Definition, Defined>();
+
+function takes(items: readonly Item[]): number {
+  let n = 0;
+  for (const item of items) {
+    if (item.type === 'skip') n += 2;
+    else if (item.type === 'repeat') n += takes(item.items);
+    else if (item.type === 'group') n += item.places.some((place) => place.kind !== 'same') ? 1 : 0;
+    else if (item.type === 'work') {
+      if (item.over !== null) n += 2;
+      else if (item.stitch.together > 1) n += item.stitch.together;
+      for (const place of item.places) {
+        if (place.kind === 'next' && !place.implied)
+          n += place.amount.kind === 'one' ? place.amount.value : 2;
+        else if (place.kind === 'skipped' || place.kind === 'across' || place.kind === 'of-unit') n += 2;
+        else if (place.kind === 'turning-chain' || place.kind === 'last') n += 1;
+      }
+    }
+  }
+  return n;
+}
+
+function works(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      item.type === 'work' ||
+      item.type === 'chain' ||
+      ((item.type === 'group' || item.type === 'repeat') && works(item.items)),
+  );
+}
+
+function classify(definition: Definition): Defined {
+  const known = kinds.get(definition);
+  if (known !== undefined) return known;
+  const unread = definition.items.some((item) => item.type === 'unread');
+  const kind =
+    !works(definition.items) || unread ? 'words' : takes(definition.items) > 1 ? 'running' : 'placed';
+  const made: Defined = { definition, kind };
+  kinds.set(definition, made);
+  return made;
+}
+
+/** The pattern's own definition of what the word names, or null. */
+export function definitionOf(p: Progress, ref: StitchRef): Defined | null {
+  if (p.env.names.size === 0 || ref.form === 'plain') return null;
+  // "5-dc shell" and "3-dc cluster" say themselves what they are.
+  if (ref.parts !== null && ref.base !== null) return null;
+  for (const name of namesOf(ref)) {
+    const definition = p.env.names.get(name);
+    if (definition !== undefined) return classify(definition);
+  }
+  return null;
+}
+
+/** Makes one unit by its definition; `index` is the place for a 'placed' one. */
+export function expand(
+  p: Progress,
+  ref: StitchRef,
+  defined: Defined,
+  index: number | null,
+  item: Work | Group,
+): boolean {
+  if (p.depth >= DEEPEST) return p.problem('definition-in-circle', item, { name: unitName(ref) });
+  const gathered = GATHERED.has(ref.form);
+  const from = p.made.length;
+  const open = p.pending;
+  const start = from + (open > 0 ? 1 : 0);
+  if (defined.kind === 'words') {
+    const base = ref.base ?? 't3';
+    const site = stitchSite(gathered ? `${ref.form}.${base}` : `special.${unitName(ref)}`, base);
+    if (!gathered) p.note('definition-assumed', ref, { name: unitName(ref), stitch: base, parts: 1 });
+    if (!p.make(site, 1, index ?? p.last)) return false;
+    if (!gathered) p.gather(unitName(ref), start);
+    return true;
+  }
+  const { here, hereAlways, prevailing } = p;
+  p.depth += 1;
+  if (defined.kind === 'placed') {
+    p.here = index ?? p.last;
+    p.hereAlways = true;
+  } else {
+    p.here = null;
+    p.hereAlways = false;
+  }
+  const facts = p.facts.length;
+  const ok = run(p, steps(defined.definition.items), 0, false);
+  // What goes wrong inside a definition is told at the words that used it.
+  for (let i = facts; i < p.facts.length; i++) p.facts[i] = { ...p.facts[i]!, from: ref.from, to: ref.to };
+  p.depth -= 1;
+  p.here = here;
+  p.hereAlways = hereAlways;
+  if (!ok) return false;
+  if (defined.kind === 'placed') p.last = index ?? p.last;
+  p.prevailing = prevailing;
+  if (ref.form === 'inc' || ref.form === 'dec') return true;
+  if (gathered && p.made.length - start !== 1) {
+    // Whatever it is built of, a cluster or a bobble is one stitch to the row above.
+    const base = ref.base ?? p.made[start]?.base ?? 't3';
+    const pending = p.pending;
+    p.made.length = start;
+    if (p.env.trace) p.into.length = start;
+    p.pending = 0;
+    if (!p.make(stitchSite(`${ref.form}.${base}`, base), 1, p.last)) return false;
+    p.pending = pending;
+    return true;
+  }
+  if (!gathered && ref.form !== 'picot') p.gather(unitName(ref), start);
+  return true;
+}

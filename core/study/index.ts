@@ -1,0 +1,6 @@
+export { edgeCount, edgeSites } from './edges.ts';
+export { findMultiple, type Multiple } from './multiple.ts';
+export type { BlockInSize, BlockStudy, PieceStudy, Side } from './pieces.ts';
+export { type Readings, rowBlocks } from './reading.ts';
+export { type ReportFinding, type ReportRow, type RowsReport, reportRows } from './rows.ts';
+export { type Study, study } from './study.ts';

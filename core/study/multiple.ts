@@ -1,0 +1,113 @@
+/**
+ * Which foundation chains a stitch pattern works on, found by working its rows over chains of every length:
+ * nothing is declared, and no number is read off the text. Plain text only; the study has its own entry.
+ */
+import { type Env, PieceWork, type Written } from '../fabric/index.ts';
+import type { Fact } from '../finding.ts';
+import { kindOf } from '../findings/index.ts';
+import { readText } from '../notation/index.ts';
+import type { Amount, Chain, Item, PieceTree, RowTree } from '../notation/tree.ts';
+import type { Terms } from '../trade/stitches.ts';
+import { conventionsIn, worksTurningChain } from './rows.ts';
+
+export interface Multiple {
+  /** Chains that one repeat takes. */
+  readonly multiple: number;
+  /** Chains beyond the repeats. */
+  readonly plus: number;
+  /** Smallest chain that works and makes at least one whole repeat. */
+  readonly from: number;
+}
+
+/** Longest chain tried, and how many that work are enough to see the rule. */
+const LONGEST = 400;
+const ENOUGH = 12;
+
+/** Facts about the foundation's own number and the counts stated for it say nothing of other numbers. */
+const ABOUT_ONE_NUMBER = new Set(['stated-count-wrong']);
+
+function spoils(fact: Fact): boolean {
+  return kindOf(fact.code).severity !== 'note' && !ABOUT_ONE_NUMBER.has(fact.code);
+}
+
+/** The rows with the foundation chain's number replaced by `n`; null when they have no foundation chain. */
+function withChain(rows: readonly RowTree[], n: number): readonly RowTree[] | null {
+  const at = rows.findIndex((row) => row.items.some((item) => item.type === 'chain'));
+  if (at < 0) return null;
+  const row = rows[at]!;
+  const index = row.items.findIndex((item) => item.type === 'chain');
+  if (
+    row.items
+      .slice(0, index)
+      .some((item) => item.type === 'work' || item.type === 'repeat' || item.type === 'group')
+  )
+    return null;
+  const chain = row.items[index] as Chain;
+  const amount: Amount = { from: chain.amount.from, to: chain.amount.to, kind: 'one', value: n };
+  const items: Item[] = row.items.slice();
+  items[index] = { ...chain, amount };
+  return rows.map((other, i) => (i === at ? { ...row, items, counts: [] } : other));
+}
+
+function works(piece: PieceTree, n: number, env: Env): { ok: boolean; stitches: number } {
+  const rows = withChain(piece.rows, n);
+  if (rows === null) return { ok: false, stitches: 0 };
+  const work = new PieceWork(null, env);
+  const entries: Written[] = rows.map((row) => ({ row, figures: [] }));
+  const results = work.workAll(entries, () => null);
+  const worked = results.find((result) => result.times > 0);
+  return {
+    ok: results.every((result) => !result.facts.some(spoils)),
+    stitches: worked?.tally?.stitches ?? 0,
+  };
+}
+
+/**
+ * Finds the multiple of a plain text's first piece with rows. Null when the piece does not begin with a chain,
+ * or when no chain, or no regular series of chains, works. Chains are counted as written, turning chain and all.
+ */
+export function findMultiple(text: string, terms: Terms): Multiple | null {
+  const tree = readText(text, { terms });
+  const piece = tree.pieces.find((p) => p.rows.length > 0);
+  if (piece === undefined) return null;
+  const definitions = tree.pieces.flatMap((p) => p.definitions);
+  const env: Env = {
+    size: 0,
+    sizes: 1,
+    only: null,
+    names: new Map(
+      definitions.flatMap((definition) => definition.names.map((name) => [name, definition] as const)),
+    ),
+    conventions: [...conventionsIn(piece.rows), ...tree.pieces.flatMap((p) => p.conventions)],
+    turningChainWorked: piece.rows.some((row) => worksTurningChain(row.items)),
+    rowEnds: 0,
+    foundation: 0,
+    trace: false,
+    of: null,
+  };
+  const found: { n: number; stitches: number }[] = [];
+  for (let n = 1; n <= LONGEST && found.length < ENOUGH; n++) {
+    const { ok, stitches } = works(piece, n, env);
+    if (ok) found.push({ n, stitches });
+  }
+  if (found.length < 3) return null;
+  // The first one or two may be chance: a chain so short that a row never reaches its repeat.
+  for (let skip = 0; skip <= 2 && found.length - skip >= 3; skip++) {
+    const series = found.slice(skip);
+    const multiple = series[1]!.n - series[0]!.n;
+    if (!series.every((entry, i) => i === 0 || entry.n - series[i - 1]!.n === multiple)) continue;
+    const plus = plusOf(multiple, series[0]!.n, series[0]!.stitches);
+    const from = series.find((entry) => entry.n >= multiple + plus)!.n;
+    return { multiple, plus, from };
+  }
+  return null;
+}
+
+/**
+ * The number after "plus" as the trade gives it: what is left when whole repeats are taken off. With every
+ * number working, it is the chains that make no stitch of their own.
+ */
+function plusOf(multiple: number, from: number, stitches: number): number {
+  if (multiple === 1) return Math.max(0, from - stitches);
+  return from > multiple ? from - multiple : from;
+}

@@ -1,0 +1,259 @@
+/**
+ * Plain written rows, read, worked and reported: what the command line prints for a text that is no pattern
+ * file yet. Runs the same reader and the same engine as a pattern; holds no rule of its own.
+ */
+import { type Env, type PieceRecord, PieceWork, type RowResult, type Written } from '../fabric/index.ts';
+import type { Finding } from '../finding.ts';
+import { type SizedFact, tell } from '../findings/index.ts';
+import { readText } from '../notation/index.ts';
+import type { Amount, Convention, Definition, Item, PieceTree, RowTree, TextTree } from '../notation/tree.ts';
+import type { Terms } from '../trade/stitches.ts';
+import { stitchAbbreviation } from '../trade/terms.ts';
+
+/** A finding with its place in the text; `sizes` are indexes in the order in which sizes are listed. */
+export interface ReportFinding {
+  readonly code: string;
+  readonly severity: Finding['severity'];
+  readonly from: number;
+  readonly to: number;
+  readonly sizes: readonly number[];
+  readonly message: string;
+}
+
+export interface ReportRow {
+  /** The label as written, or "" when the row has none. */
+  readonly label: string;
+  readonly kind: 'row' | 'round' | 'foundation' | 'set-up' | 'next' | 'none';
+  /** Where the row stands in the text. */
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+  /** First and last row number it makes, one pair a size; null where it makes none. */
+  readonly numbers: readonly (readonly [number, number] | null)[];
+  /** False when a part of the row was not understood. */
+  readonly read: boolean;
+  /** Stitches of the finished row, one number a size; null where the size does not work it. */
+  readonly counts: readonly (number | null)[];
+  /** Stitches by the author's abbreviation; they add up to `counts`. */
+  readonly byKind: Readonly<Record<string, readonly number[]>>;
+  /** Chain-spaces. */
+  readonly spaces: readonly (number | null)[];
+  /** Passes of the row's main repeat. */
+  readonly repeats: readonly (number | null)[];
+  /** Special stitches (shells, V-stitches …) by name. */
+  readonly units: Readonly<Record<string, readonly number[]>>;
+  readonly findings: readonly ReportFinding[];
+}
+
+export interface RowsReport {
+  readonly terms: Terms;
+  readonly rows: readonly ReportRow[];
+  /** Findings that belong to no row. */
+  readonly findings: readonly ReportFinding[];
+}
+
+/** Reads `text` in the given terms and works every row in every size written in it. Total. */
+export function reportRows(text: string, terms: Terms): RowsReport {
+  const tree = readText(text, { terms });
+  const sizes = sizesOf(tree);
+  const labels = tree.sizes ?? Array.from({ length: sizes }, (_, i) => String(i + 1));
+  const telling = { terms, labels, node: null, text };
+  const rows: ReportRow[] = [];
+  const records: Map<string, PieceRecord>[] = Array.from({ length: sizes }, () => new Map());
+  const loose: SizedFact[] = tree.facts.map((fact) => ({ size: null, fact }));
+  const definitions: Definition[] = [];
+  const conventions: Convention[] = [];
+  for (const piece of tree.pieces) {
+    definitions.push(...piece.definitions);
+    conventions.push(...piece.conventions);
+    for (const definition of piece.definitions)
+      for (const fact of definition.facts) loose.push({ size: null, fact });
+    const worked = Array.from({ length: sizes }, (_, size) =>
+      workPiece(piece, size, sizes, labels, definitions, conventions, records[size]!),
+    );
+    piece.rows.forEach((row, i) => {
+      rows.push(
+        reportRow(
+          row,
+          worked.map((results) => results[i]!),
+          text,
+          terms,
+          telling,
+          sizes,
+        ),
+      );
+    });
+  }
+  return { terms, rows, findings: tell(loose, telling).map(placed) };
+}
+
+/** How many sizes a text is written for: as many as its size line names, else its longest list. */
+export function sizesOf(tree: TextTree): number {
+  if (tree.sizes !== null && tree.sizes.length > 0) return tree.sizes.length;
+  let most = 1;
+  const seen = new Set<object>();
+  const visit = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null || seen.has(value)) return;
+    seen.add(value);
+    if (Array.isArray(value)) {
+      for (const inner of value) visit(inner);
+      return;
+    }
+    const amount = value as Partial<Amount>;
+    if (
+      amount.kind === 'sizes' &&
+      'values' in value &&
+      Array.isArray((value as { values: unknown }).values)
+    ) {
+      most = Math.max(most, (value as { values: readonly unknown[] }).values.length);
+    }
+    for (const inner of Object.values(value)) visit(inner);
+  };
+  visit(tree.pieces);
+  return Math.min(most, 100);
+}
+
+function namesIn(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
+  const names = new Map<string, Definition>();
+  for (const definition of definitions) for (const name of definition.names) names.set(name, definition);
+  return names;
+}
+
+/** What rows themselves settle for the rows after them: "(counts as dc here and throughout)". */
+export function conventionsIn(rows: readonly RowTree[]): readonly Convention[] {
+  const found: Convention[] = [];
+  for (const row of rows) {
+    for (const item of row.items) {
+      if (item.type === 'chain' && item.counts !== null) {
+        found.push({ from: item.from, to: item.to, chains: item.amount, counts: item.counts });
+      }
+    }
+  }
+  return found;
+}
+
+/** Does some row work into the top of a turning chain? Then turning chains count in this piece. */
+export function worksTurningChain(items: readonly Item[]): boolean {
+  return items.some((item) => {
+    if (item.type === 'work')
+      return item.stitch.base !== 'slip' && item.places.some((place) => place.kind === 'turning-chain');
+    if (item.type === 'group') return item.places.some((place) => place.kind === 'turning-chain');
+    if (item.type === 'repeat')
+      return (
+        worksTurningChain(item.items) || (item.last?.kind === 'ending' && worksTurningChain(item.last.items))
+      );
+    return item.type === 'again' && worksTurningChain(item.items);
+  });
+}
+
+/** Indexes of the sizes a row is for; null = all; 'none' = not this size. */
+export function sizesFor(
+  row: RowTree,
+  size: number,
+  labels: readonly string[],
+): readonly number[] | null | 'none' {
+  if (row.only === null) return null;
+  const wanted = row.only.labels.map((label) => label.toLowerCase());
+  const named = labels.flatMap((label, i) => (wanted.includes(label.toLowerCase()) ? [i] : []));
+  const chosen = row.only.except ? labels.map((_, i) => i).filter((i) => !named.includes(i)) : named;
+  return chosen.includes(size) ? chosen : 'none';
+}
+
+function workPiece(
+  piece: PieceTree,
+  size: number,
+  sizes: number,
+  labels: readonly string[],
+  definitions: readonly Definition[],
+  conventions: readonly Convention[],
+  records: Map<string, PieceRecord>,
+): readonly RowResult[] {
+  const env: Env = {
+    size,
+    sizes,
+    only: null,
+    names: namesIn(definitions),
+    conventions: [...conventionsIn(piece.rows), ...conventions],
+    turningChainWorked: piece.rows.some((row) => worksTurningChain(row.items)),
+    rowEnds: 0,
+    foundation: 0,
+    trace: false,
+    of: null,
+  };
+  const work = new PieceWork(null, env, undefined, records);
+  const entries: Written[] = piece.rows.map((row) => ({ row, figures: [] }));
+  const results = work.workAll(entries, (row) => sizesFor(row, size, labels));
+  if (piece.heading !== null) records.set(piece.heading.text.toLowerCase(), work.record(piece.heading.text));
+  return results;
+}
+
+function placed(finding: Finding): ReportFinding {
+  const { code, severity, where, sizes, message } = finding;
+  return { code, severity, from: where.from, to: where.to, sizes, message };
+}
+
+function reportRow(
+  row: RowTree,
+  results: readonly RowResult[],
+  text: string,
+  terms: Terms,
+  telling: Parameters<typeof tell>[1],
+  sizes: number,
+): ReportRow {
+  const facts: SizedFact[] = row.facts.map((fact) => ({ size: null, fact }));
+  results.forEach((result, size) => {
+    for (const fact of result.facts) facts.push({ size: sizes === 1 ? null : size, fact });
+  });
+  const byKind: Record<string, number[]> = {};
+  const units: Record<string, number[]> = {};
+  results.forEach((result, size) => {
+    for (const [id, n] of result.tally?.byKind ?? []) {
+      const name = kindName(id, terms);
+      byKind[name] ??= new Array<number>(sizes).fill(0);
+      byKind[name][size]! += n;
+    }
+    for (const [name, n] of result.tally?.units ?? []) {
+      units[name] ??= new Array<number>(sizes).fill(0);
+      units[name][size]! += n;
+    }
+  });
+  const label = row.label;
+  return {
+    label: label === null ? '' : text.slice(label.from, label.to).trim(),
+    kind:
+      label === null
+        ? startsPiece(row)
+          ? 'foundation'
+          : 'none'
+        : label.kind === 'numbered'
+          ? 'row'
+          : label.kind,
+    from: row.from,
+    to: row.to,
+    text: text.slice(row.from, row.to),
+    numbers: results.map((result) =>
+      result.first === null || result.last === null ? null : [result.first, result.last],
+    ),
+    read: row.read,
+    counts: results.map((result) => result.tally?.stitches ?? null),
+    byKind,
+    spaces: results.map((result) => result.tally?.spaces ?? null),
+    repeats: results.map((result) => result.repeats),
+    units,
+    findings: tell(facts, telling).map(placed),
+  };
+}
+
+/** The author's word for a kind: special stitches by their names, all else by abbreviation. */
+function kindName(id: string, terms: Terms): string {
+  if (id === 'chain') return 'ch';
+  if (id.startsWith('special.')) return id.slice('special.'.length);
+  return stitchAbbreviation(id, terms);
+}
+
+function startsPiece(row: RowTree): boolean {
+  return (
+    row.items.some((item) => item.type === 'chain' || item.type === 'ring') &&
+    !row.items.some((item) => item.type === 'work' || item.type === 'repeat' || item.type === 'group')
+  );
+}
