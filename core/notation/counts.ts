@@ -155,8 +155,9 @@ export function readCountParts(c: Cursor): StatedCount | null {
       parts.push(part);
       turningChain ??= readWithTurning(c);
       const more = c.attempt(() => {
-        const joined = c.eatAny([', and', ', plus', ',', ':', ';', 'and', '&', '+', 'plus', '-', '=', '/']);
-        return joined && (c.peek()?.kind === 'number' || c.peek()?.kind === 'figure') ? true : null;
+        const joined = c.eatAny([', and', ', plus', ',', ':', ';', 'and', '&', '+', 'plus', '=', '/']);
+        if (!joined && !(parts[0]?.noun?.kind === 'stitch' && c.eat('-'))) return null;
+        return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
       });
       if (!more) break;
     }

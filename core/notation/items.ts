@@ -8,7 +8,7 @@ import { bracketValues } from './numbers.ts';
 import { readLoop, readPlace, readPlaces } from './places.ts';
 import { isMark, readBracket, readLooseRepeat, readRepBracket, readStar } from './repeats.ts';
 import { isAside, readSimple } from './simple.ts';
-import type { Convention, CountsAs, Item, Place } from './tree.ts';
+import type { Convention, CountsAs, Item, Noun, Place } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { suggestion } from './words.ts';
 import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
@@ -140,23 +140,16 @@ function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       if (!countMayEnd(c)) return null;
       if (!firm) {
         // ". 24 sc" is a count only where nothing but the end follows and something stood before it.
-        const plainWork = count.parts.length === 1 && sign !== '.' && sign !== ';' && sign !== ':';
-        if (plainWork) return null;
+        if (sign !== '.' && sign !== ';' && sign !== ':') return null;
         if (count.parts[0]!.noun?.kind === 'chain') return null;
         const bare = count.parts.some((part) => part.noun === null);
         if (bare && count.parts.length > 1) return null;
-        if (!closed(items)) return null;
       }
       if (c.at === start) return null;
       c.counts.push(count);
       return true;
     }) === true
   );
-}
-
-/** A row whose work seems finished: it turned, joined, repeated to the end or worked across. */
-function closed(items: readonly Item[]): boolean {
-  return items.length > 0;
 }
 
 function countMayEnd(c: Cursor): boolean {
@@ -325,6 +318,7 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
       if (only?.type === 'group') return group;
       return [{ type: 'group', items: insideGroup(group), places, ...c.span(start) }];
     }
+    if (places[0]!.kind === 'ring') return ringWork(c, start, places);
     const items: Item[] = [];
     let end = c.at;
     while (!c.done && items.length < 40) {
@@ -353,6 +347,34 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
     }
     return [{ type: 'group', items: made, places, ...c.span(start) }];
   });
+}
+
+/** "In ring work ch 3, 11 dc": all that follows up to a join, a turn or a full stop goes into the ring. */
+function ringWork(c: Cursor, start: number, places: readonly Place[]): Item[] | null {
+  const lead: Item[] = [];
+  const items: Item[] = [];
+  const first = c.at;
+  let body = c.at;
+  while (!c.done && items.length < 200) {
+    const more = c.attempt(() => {
+      while (c.eatAny([',', ';', ':', 'and', 'then']));
+      if (c.done || c.isAny(['.', 'turn', 'join', 'do not', 'sl st', 'ss', 'fasten', 'close', 'pull', 'place marker', 'pm'])) return null;
+      return readItem(c, items);
+    });
+    if (!more || more.length === 0) break;
+    if (items.length === 0 && more.every((item) => item.type === 'chain' || item.type === 'aside')) {
+      lead.push(...more);
+      body = c.at;
+    } else items.push(...more);
+  }
+  if (c.at === first) return null;
+  attachSaid(c, lead);
+  const made = insideGroup(items);
+  const [only] = made;
+  if (made.length === 0) return lead;
+  const span = { from: c.tokens[body]?.from ?? c.tokens[start]!.from, to: c.tokens[c.at - 1]!.to };
+  if (made.length === 1 && only!.type === 'work') return [...lead, { ...only!, places, ...span } as Item];
+  return [...lead, { type: 'group', items: made, places, ...span }];
 }
 
 /** "dc, ch 1, dc all in next st": the items before it belong together. */
@@ -449,7 +471,21 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     }
   }
   const join = asJoin(c, work, start, c.round);
-  return [join ?? work];
+  return [join ?? (c.otherSide ? onOtherSide(work) : work)];
+}
+
+/** "working along opposite side of foundation ch": from here the chains met are the free loops of it. */
+function onOtherSide(work: Extract<Item, { type: 'work' }>): Item {
+  const free = (noun: Noun): Noun =>
+    noun.kind === 'chain' || noun.kind === 'stitch' ? { kind: 'loop-of-chain', from: noun.from, to: noun.to } : noun;
+  return {
+    ...work,
+    places: work.places.map((place) => {
+      if (place.kind === 'next' || place.kind === 'across') return { ...place, nouns: place.nouns.map(free) };
+      if (place.kind === 'last' || place.kind === 'first') return { ...place, noun: free(place.noun) };
+      return place;
+    }),
+  };
 }
 
 /** "The 3 skipped ch count as a dc", "turning ch counts as st" said in the row itself. */
@@ -460,7 +496,7 @@ function readSentence(c: Cursor): Item[] | null {
     const counts: CountsAs | null = said ? said.convention.counts : readCountsAs(c);
     if (!counts || (counts.kind === 'stitch' && !said && c.words(c.span(start)).length < 5)) return null;
     c.said.push(counts);
-    return [{ type: 'aside', ...c.span(start) }];
+    return [asideOf(c, start)];
   });
 }
 
@@ -480,7 +516,7 @@ function readRemark(c: Cursor): Item[] | null {
     if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
     c.at++;
   }
-  return c.at > start ? [{ type: 'aside', ...c.span(start) }] : null;
+  return c.at > start ? [asideOf(c, start)] : null;
 }
 
 function readBracketCountAhead(c: Cursor): boolean {
@@ -540,4 +576,13 @@ export function readConvention(c: Cursor): Convention | null {
     if (!said || said.skipped) return null;
     return c.done ? said.convention : null;
   });
+}
+
+const OTHER_SIDE =
+  /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b/iu;
+
+/** An aside, unless it sends the work to the other side of the foundation chain. */
+function asideOf(c: Cursor, start: number): Item {
+  const span = c.span(start);
+  return { type: OTHER_SIDE.test(c.words(span)) ? 'other-side' : 'aside', ...span };
 }

@@ -286,6 +286,13 @@ function readTurningPlace(c: Cursor, nth: Amount | null): Bare | null {
       if (c.isAny(['sp', '- sp', 'lp'])) return null;
       return { kind: 'turning-chain', nth, beginning: chain.beginning };
     }
+    const counted = c.attempt(() => {
+      if (!readAmount(c, false)) return null;
+      c.eat('-');
+      c.eat('turning');
+      return c.eatAny(['ch', 'chs']) && !c.isAny(['sp', '- sp', 'lp', 'sps']) ? true : null;
+    });
+    if (counted) return { kind: 'turning-chain', nth, beginning: false };
     if (c.eat('ch')) {
       if (c.word() === '-') c.at++;
       if (!readAmount(c, false)) return null;
@@ -596,8 +603,8 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
     readMarked(c) ??
     readBetween(c) ??
     readTopOf(c) ??
-    readNext(c) ??
     readEdge(c) ??
+    readNext(c) ??
     readNth(c) ??
     readCenter(c) ??
     readAcross(c);
@@ -726,6 +733,8 @@ export function readPlace(c: Cursor): Place | null {
       return readPlaceFrom(c, start, true, {});
     }
     const stop = c.attempt(() => {
+      // "sl st to next st" goes into it; "sc to next corner" stops before it.
+      if (c.isAny(['to next st', 'to the next st', 'to foll st'])) return null;
       const found = readStop(c);
       if (!found) return null;
       const nouns = [anyStitch(c)];

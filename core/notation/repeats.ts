@@ -10,7 +10,7 @@ import { readPlaces } from './places.ts';
 import { readStop } from './stops.ts';
 import { type Often, readTimes } from './times.ts';
 import type { Item, LastPass, Times } from './tree.ts';
-import { atRowEnd, insideGroup } from './work.ts';
+import { atRowEnd, insideGroup, readWork } from './work.ts';
 
 /** Brackets and stars nested deeper than this are not read. */
 export const DEEPEST = 24;
@@ -327,6 +327,17 @@ function readLast(c: Cursor, items: readonly Item[]): Ending {
           ]);
           return { last: { kind: 'omitting', items: omitted, ...c.span(start) }, tail: [] };
         }
+        const final = c.attempt(() => {
+          // "working last dc in top of turning ch": the last pass ends there.
+          if (!c.eatAny(['working', 'work', 'with', 'placing', 'making', 'end with', 'end'])) return null;
+          c.eat('the');
+          if (!c.isAny(['last', 'final']) || c.isAny(['last rep', 'last patt', 'final rep', 'last time'])) return null;
+          c.at++;
+          const work = readWork(c);
+          if (!work || Array.isArray(work)) return null;
+          return work.places[0]!.kind === 'next' && work.places[0]!.implied ? null : work;
+        });
+        if (final) return { last: { kind: 'ending', items: [final], ...c.span(start) }, tail: [] };
         if (!c.eatAny(['end', 'ends', 'stop', 'finish', 'finishing', 'stopping'])) return null;
         const rep =
           c.eatAny([

@@ -270,6 +270,11 @@ export interface Ring extends Span {
   readonly chains: Amount | null;
 }
 
+/** "working along the opposite side of the chain": the work goes on into the other side of the foundation. */
+export interface OtherSide extends Span {
+  readonly type: 'other-side';
+}
+
 /** Words understood to change nothing in the counts: "pull ring tight", "(see note)", "do not cut yarn". */
 export interface Aside extends Span {
   readonly type: 'aside';
@@ -354,6 +359,7 @@ export type Item =
   | Colour
   | Loops
   | Ring
+  | OtherSide
   | Aside
   | Unread
   | RowsAgain

@@ -359,6 +359,7 @@ function readPostSuffix(c: Cursor, found: Found, raised: boolean): void {
       if (c.eatAny(['fp', 'rf']) || (raised && c.eat('f'))) found.post = 'front';
       else if (c.eatAny(['bp', 'rb']) || (raised && c.eat('b'))) found.post = 'back';
       else return null;
+      if (found.form === 'reverse') found.form = 'plain';
       return true;
     }
     if (c.eatAny(['front post', 'fp'])) found.post = 'front';

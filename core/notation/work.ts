@@ -62,6 +62,14 @@ function readNextTogether(c: Cursor): { over: Amount; together: number; noun: No
 export function readWork(c: Cursor): Work | Item[] | null {
   return c.attempt(() => {
     const start = c.at;
+    // "last dc in top of turning ch": says which, not how many.
+    c.attempt(() => {
+      if (!c.eatAny(['the last', 'last', 'the first', 'first', 'final', 'the final'])) return null;
+      const at = c.at;
+      const named = readStitch(c) && c.isAny(['in', 'around', 'on']) ? true : null;
+      c.at = at;
+      return named;
+    });
     let loop: Into['loop'] = c.attempt(() => {
       const found = readLoop(c);
       return found && !c.isAny([',', 'of']) ? found : null;
@@ -178,7 +186,12 @@ function finishWork(
   const places = readPlaces(c);
   if (places) {
     const only = places.length === 1 ? places[0]! : null;
-    if (only?.kind === 'next' && !only.implied && decreases) {
+    const overSeveral = saidOver && before === null && ['cluster', 'bobble', 'popcorn', 'puff'].includes(stitch.form);
+    if ((only?.kind === 'first' || only?.kind === 'last') && (decreases || overSeveral)) {
+      if (only.amount.kind !== 'one' || only.amount.value > 1) over = only.amount;
+      return made(places);
+    }
+    if (only?.kind === 'next' && !only.implied && (decreases || overSeveral)) {
       const many = only.amount.kind !== 'one' || only.amount.value > 1;
       if (many || saidOver) {
         over = only.amount;
