@@ -283,14 +283,14 @@ export const wrong: readonly RowCase[] = [
     terms: 'us',
     text: lines('Ch 900000000.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn.'),
     counts: [null, null],
-    findings: [{ row: 0, code: 'too-many-stitches', words: '900000000' }],
+    findings: [{ row: 0, code: ['too-many-stitches', 'number-too-large'], words: '900000000' }],
   },
   {
     name: 'a count beyond every row is a slip of the keys',
     terms: 'uk',
     text: lines(...ukDc(20), 'Row 2: 1 ch, 900000000 dc in next dc, 1 dc in each of next 19 dc, turn.'),
     counts: [21, 20, null],
-    findings: [{ row: 2, code: 'too-many-stitches', words: '900000000' }],
+    findings: [{ row: 2, code: ['too-many-stitches', 'number-too-large'], words: '900000000' }],
   },
   // Less than is there
   {
