@@ -49,7 +49,8 @@ class Composer {
   readonly #desk: Desk;
   #previous: Block | null = null;
   #rows: Tag | null = null;
-  #bound = false;
+  /** Cost of parting the next block from what is above it. */
+  #bound: number = BREAK.free;
   #extra = 0;
   #forced = false;
 
@@ -68,7 +69,7 @@ class Composer {
       }
       case 'with-next': {
         const slices = this.add(block.block);
-        this.#bound ||= slices.length > 0;
+        if (slices.length > 0) this.#bound = BREAK.strand;
         return slices;
       }
       case 'space':
@@ -87,12 +88,14 @@ class Composer {
     if (slices.length === 0) return [];
     const gap = gapBetween(this.#previous, block, this.#desk) + this.#extra;
     slices = withGap(slices, gap);
-    if (this.#bound) slices = bindFirst(slices, BREAK.strand);
+    slices = bindFirst(slices, this.#bound);
     if (this.#forced) slices = slices.map((one, i) => (i === 0 ? { ...one, forced: true } : one));
     this.#previous = block;
     this.#extra = 0;
     this.#forced = false;
-    this.#bound = block.kind === 'heading';
+    // A line or two under a heading introduce what follows: better not left alone with it.
+    const introduces = this.#bound === BREAK.strand && block.kind === 'paragraph' && slices.length <= 2;
+    this.#bound = block.kind === 'heading' ? BREAK.strand : introduces ? BREAK.together : BREAK.free;
     return slices;
   }
 
