@@ -372,7 +372,7 @@ export function readSaid(c: Cursor): Said | null {
       if (c.eat('skipped') || c.eat('unworked')) skipped = true;
       c.eat('beg');
       if (!c.eatAny(['turning ch', 'foundation ch', 'ch', 'chs', 'foundation chs', 'base chs'])) return null;
-    } else if (c.is('turning ch') || c.is('tch') || c.is('turn ch') || c.is('t ch')) {
+    } else if (c.is('turning ch') || c.is('turning chs') || c.is('tch') || c.is('turn ch') || c.is('t ch')) {
       chains = readTurningChain(c)?.chains ?? null;
     } else if (c.eatAny(['foundation ch', 'foundation chs', 'chs', 'ch'])) {
       const dash = c.word() === '-';

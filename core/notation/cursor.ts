@@ -54,7 +54,8 @@ export class Cursor {
     readonly text: string,
     readonly tokens: readonly Token[],
     readonly lexicon: Lexicon,
-    readonly sizes: number | null,
+    /** Sizes that lists of numbers should have; null = not known. */
+    public sizes: number | null,
   ) {
     this.end = tokens.length;
     this.partner = partners(tokens);

@@ -14,6 +14,11 @@ import { suggestion } from './words.ts';
 import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
 
 const FILLERS = [
+  'end with',
+  'ends with',
+  'finishing with',
+  'finish with',
+  'end',
   ', and then',
   'and then',
   'then',
@@ -358,7 +363,23 @@ function ringWork(c: Cursor, start: number, places: readonly Place[]): Item[] | 
   while (!c.done && items.length < 200) {
     const more = c.attempt(() => {
       while (c.eatAny([',', ';', ':', 'and', 'then']));
-      if (c.done || c.isAny(['.', 'turn', 'join', 'do not', 'sl st', 'ss', 'fasten', 'close', 'pull', 'place marker', 'pm'])) return null;
+      if (
+        c.done ||
+        c.isAny([
+          '.',
+          'turn',
+          'join',
+          'do not',
+          'sl st',
+          'ss',
+          'fasten',
+          'close',
+          'pull',
+          'place marker',
+          'pm',
+        ])
+      )
+        return null;
       return readItem(c, items);
     });
     if (!more || more.length === 0) break;
@@ -477,7 +498,9 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
 /** "working along opposite side of foundation ch": from here the chains met are the free loops of it. */
 function onOtherSide(work: Extract<Item, { type: 'work' }>): Item {
   const free = (noun: Noun): Noun =>
-    noun.kind === 'chain' || noun.kind === 'stitch' ? { kind: 'loop-of-chain', from: noun.from, to: noun.to } : noun;
+    noun.kind === 'chain' || noun.kind === 'stitch'
+      ? { kind: 'loop-of-chain', from: noun.from, to: noun.to }
+      : noun;
   return {
     ...work,
     places: work.places.map((place) => {
@@ -530,6 +553,12 @@ function readBracketCountAhead(c: Cursor): boolean {
 
 /** Words that nothing above knows: up to a separator, or to where something known begins. */
 function readUnread(c: Cursor): Item[] {
+  if (c.peek()!.kind === 'number' && c.peek(1)?.kind === 'word' && c.at + 1 < c.end) {
+    // The number before an unknown stitch is understood; the finding is about the stitch.
+    const number = c.at;
+    c.at++;
+    return [{ type: 'aside', ...c.span(number) }, ...readUnread(c)];
+  }
   const start = c.at;
   c.at++;
   let words = 1;

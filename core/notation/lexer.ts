@@ -124,13 +124,17 @@ const SAME: Readonly<Record<string, string>> = {
 
 /** Canonical form of one written word. */
 export function canonical(written: string): string {
-  const low = written.toLowerCase().replaceAll('’', "'");
+  const low = written
+    .toLowerCase()
+    .replaceAll('’', "'")
+    .replace(/\p{Cf}/gu, '');
   return Object.hasOwn(SAME, low) ? SAME[low]! : low;
 }
 
-const SPACE = /\s+/uy;
+// Invisible signs (a soft hyphen, a zero-width space) part nothing.
+const SPACE = /(?:\s|\p{Cf})+/uy;
 const ACRONYM = /(?:\p{L}\.){2,}(?!\p{L})/uy;
-const WORD = /\p{L}\p{M}*(?:\p{L}|\p{M})*(?:['’](?:\p{L}|\p{M})+)*/uy;
+const WORD = /\p{L}(?:\p{L}|\p{M}|\p{Cf})*(?:['’](?:\p{L}|\p{M}|\p{Cf})+)*/uy;
 const PLURAL = /\(s\)/iy;
 const ORDINAL = /(\d{1,9})(?:st|nd|rd|th)(?!\p{L})/iuy;
 const NUMBER = /\d+(?:\.\d+)?/uy;

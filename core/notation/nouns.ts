@@ -70,7 +70,19 @@ const OTHER_SIDE = [
   'base ch',
 ];
 
-const TURNING = ['turning ch', 'turn ch', 't ch', 'tch', 'beg turning ch', 'beg tch', 'beg ch', 'beg chs'];
+const TURNING = [
+  'turning chs',
+  'tchs',
+  't chs',
+  'turning ch',
+  'turn ch',
+  't ch',
+  'tch',
+  'beg turning ch',
+  'beg tch',
+  'beg ch',
+  'beg chs',
+];
 
 /** Takes "-" glued between two parts of one word. */
 export function eatDash(c: Cursor): void {

@@ -164,8 +164,12 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
     c.at++;
     return { kind: 'one', value: word, ...c.span(start) };
   }
+  const behindDash = token.word === '-' && lists ? bracketValues(c, c.at + 1) : null;
   const dash =
-    token.word === '-' && lists && bracketValues(c, c.at + 1) !== null && c.sizes !== null && c.sizes > 1;
+    behindDash !== null &&
+    (c.sizes === null
+      ? behindDash.next < c.end && c.tokens[behindDash.next]!.kind === 'word'
+      : c.sizes === behindDash.values.length + 1);
   if (!dash && (token.kind !== 'number' || !Number.isInteger(token.value))) return null;
   const first = dash ? null : clipped(c, token.value, c.at);
   c.at++;

@@ -3,7 +3,8 @@
  * next shell". It yields places in the order written and judges none of them.
  */
 import type { Span } from '../finding.ts';
-import type { Cursor } from './cursor.ts';
+import { readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
 import { one, readAmount, readOrdinal } from './numbers.ts';
 import { readStop, toTheEnd } from './stops.ts';
@@ -91,6 +92,15 @@ function readTail(c: Cursor, draft: Draft): void {
           'of row below',
           'from row below',
           'of previous',
+          'as indicated',
+          'indicated',
+          'specified',
+          'as specified',
+          'designated',
+          'stated',
+          'as stated',
+          'given',
+          'shown',
           'just made',
           'just worked',
           'made',
@@ -200,6 +210,7 @@ function readSame(c: Cursor): Bare | null {
     if (!c.eat('same')) return null;
     c.eatAny(['place', 'spot']);
     readNoun(c);
+    c.attempt(() => (c.eat('or') && readNoun(c) ? true : null));
     c.eatAny(['place', 'spot']);
     c.eatAny(JOINS);
     readAs(c);
@@ -361,6 +372,16 @@ function readEdge(c: Cursor): Bare | null {
     if (turning && !c.isAny(['sp', '- sp']))
       return { kind: 'turning-chain', nth: null, beginning: turning.beginning };
     const noun = readNoun(c);
+    // "first of these 3 ch": a chain of the work's own.
+    const chain = noun
+      ? null
+      : c.attempt(() => {
+          if (!c.eatAny(['of these', 'of the', 'of those'])) return null;
+          readAmount(c, false);
+          const found = readNoun(c);
+          return found?.kind === 'chain' ? found : null;
+        });
+    if (chain) return { kind, amount: amount ?? one(c), noun: chain };
     const of = c.attempt(() => {
       if (!c.eat('of')) return null;
       if (c.isAny(['prev', 'the prev', 'row', 'rnd', 'last row', 'last rnd', 'the row', 'the rnd', 'this']))
@@ -612,7 +633,8 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
   return (
     c.attempt(() => {
       c.eat('corresponding');
-      if (!c.eatAny(['row below', 'st below', 'row directly below', 'rnd below'])) return null;
+      if (!c.eatAny(['place indicated', 'place', 'row below', 'st below', 'row directly below', 'rnd below']))
+        return null;
       return { kind: 'next', amount: one(c), nouns: [anyStitch(c)], every: 1, implied: false };
     }) ??
     readPartOf(c) ??
@@ -728,7 +750,13 @@ export function readPlace(c: Cursor): Place | null {
       c.at++;
       return readPlaceFrom(c, start, true, {});
     }
-    if (c.is('across') && c.isAny(['next', 'each', 'the next', 'last', '#'], 1)) {
+    const round = c.attempt(() => {
+      if (!c.eatAny(['around', 'rnd'])) return null;
+      if (!c.isAny(['#', 'skipped', 'both', 'all', 'any', 'same'])) return null;
+      return readPlaceFrom(c, start, true, {});
+    });
+    if (round) return round;
+    if (c.is('across') && c.isAny(['next', 'each', 'the next', 'last', 'first', '#'], 1)) {
       c.at++;
       return readPlaceFrom(c, start, true, {});
     }
@@ -771,6 +799,7 @@ export function readPlaces(c: Cursor): Place[] | null {
   if (!first) return null;
   const places = [first];
   while (places.length < 50) {
+    saidBetween(c, places);
     const more = c.attempt(() => {
       const comma = c.eat(',');
       const and = c.eatAny(['and then', 'and', '&']) !== null;
@@ -794,6 +823,23 @@ export function readPlaces(c: Cursor): Place[] | null {
     places.push(more);
   }
   return places;
+}
+
+/** "(skipped ch count as a dc)" between two places of one stitch: said of the chains passed over. */
+function saidBetween(c: Cursor, places: Place[]): void {
+  const last = places.at(-1)!;
+  if (last.kind !== 'from-hook' || !(c.word() in OPENING)) return;
+  c.attempt(() => {
+    const close = c.partner[c.at]!;
+    if (close < 0 || close >= c.end) return null;
+    c.at++;
+    const counts = c.within(close, () => readSaid(c)?.convention.counts ?? readCountsAs(c));
+    if (!counts || c.at !== close) return null;
+    c.at = close + 1;
+    if (!c.isAny(['and', ', and', '& ', '&'])) return null;
+    places[places.length - 1] = { ...last, counts };
+    return true;
+  });
 }
 
 /** True when "in next sp" here is followed by work for it ("in next sp work 3 dc", "in next sp (2 dc)"). */

@@ -7,7 +7,7 @@ import { Cursor, type ReadOptions } from './cursor.ts';
 import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
-import type { Item, Label, RowTree } from './tree.ts';
+import type { Item, Label, RowTree, SizeFilter } from './tree.ts';
 import { lexiconOf } from './words.ts';
 
 export type { ReadOptions } from './cursor.ts';
@@ -17,13 +17,19 @@ export function cursorOver(text: string, tokens: readonly Token[], options: Read
   return new Cursor(text, tokens, lexiconOf(options.terms, options.names ?? []), options.sizes ?? null);
 }
 
-/** Reads the row that the cursor holds, from its position to its end. */
-export function readRowAt(c: Cursor, label: boolean): RowTree {
+/**
+ * Reads the row that the cursor holds, from its position to its end. `above`: sizes that a line before it
+ * named for it; its span is then outside the row's.
+ */
+export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = null): RowTree {
   const start = c.at;
   const first = c.peek();
   let filter = readSizeFilter(c);
   const typed: Label | null = readLabel(c);
   if (!filter && typed) filter = readSizeFilter(c);
+  // "Sizes M (L) only: … 30 (34) sc" lists its own sizes only.
+  filter ??= above;
+  if (filter && filter !== 'all' && c.sizes !== null) c.sizes = filter.except ? null : filter.labels.length;
   if (typed && !label) c.fact('label-not-expected', typed, { words: c.words(typed) });
   c.round = typed?.kind === 'round' || /\b(?:rnd|round)/iu.test(typed ? c.words(typed) : '');
   const items = readItems(c);

@@ -331,7 +331,8 @@ function readLast(c: Cursor, items: readonly Item[]): Ending {
           // "working last dc in top of turning ch": the last pass ends there.
           if (!c.eatAny(['working', 'work', 'with', 'placing', 'making', 'end with', 'end'])) return null;
           c.eat('the');
-          if (!c.isAny(['last', 'final']) || c.isAny(['last rep', 'last patt', 'final rep', 'last time'])) return null;
+          if (!c.isAny(['last', 'final']) || c.isAny(['last rep', 'last patt', 'final rep', 'last time']))
+            return null;
           c.at++;
           const work = readWork(c);
           if (!work || Array.isArray(work)) return null;

@@ -27,7 +27,7 @@ function readTurn(c: Cursor): Item[] | null {
   ) {
     return [{ type: 'turn', not: true, ...c.span(start) }];
   }
-  if (c.isAny(['turning ch', 'turn ch', 'turn each'])) return null;
+  if (c.isAny(['turning ch', 'turn ch', 'turn each', 'turn back'])) return null;
   if (c.eatAny(['turn the work', 'turn your work', 'turn work', 'turned', 'turning', 'turn'])) {
     c.eatAny([
       'around',
@@ -474,6 +474,13 @@ export function readSimple(c: Cursor): Item[] | null {
 }
 
 const ASIDES = [
+  'turn back',
+  'at marker',
+  'work in sc',
+  'work in dc',
+  'work in hdc',
+  'work in tr',
+  'work in htr',
   'pull',
   'tighten',
   'draw up',

@@ -10,7 +10,7 @@ import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { cursorOver, readRowAt } from './read.ts';
-import type { Convention, Definition, Item, PieceTree, RowTree, TextTree } from './tree.ts';
+import type { Convention, Definition, Item, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
 import { lexiconOf, normaliseName } from './words.ts';
 
 /** A run of tokens: one line, or one row within a line. */
@@ -28,6 +28,7 @@ type Part =
       readonly range: Range;
       readonly body: Range;
     }
+  | { readonly kind: 'filter'; readonly filter: SizeFilter | null }
   | { readonly kind: 'convention'; readonly convention: Convention }
   | { readonly kind: 'row'; readonly range: Range; readonly labelled: boolean; readonly first: boolean }
   | { readonly kind: 'prose'; readonly range: Range };
@@ -310,13 +311,14 @@ class Sorter {
     const body = this.cursor(named.body);
     if (onTheHook(body)) return [{ kind: 'definition', names: named.names, range, body: named.body }];
     const items = readItems(body);
-    if (!isWork(items)) return [];
+    const stitchlike = STITCHLIKE.test(name);
+    const some = items.some((item) => WORKING.includes(item.type));
+    if (!isWork(items) && !(some && (named.sure || stitchlike))) return [];
     // "sc = single crochet", "ch: chain": an explanation of a trade word, which defines nothing.
     if (isBareName(items)) return [];
     if (readSaid(this.cursor(range))) return [];
     const inSection = /special|stitch|abbrev/iu.test(section);
-    if (!named.sure && !inSection && !STITCHLIKE.test(name) && !this.usedElsewhere(named.names, range))
-      return [];
+    if (!named.sure && !inSection && !stitchlike && !this.usedElsewhere(named.names, range)) return [];
     // "ch 3: …" is no name.
     if (/^ch \d/u.test(named.names[0] ?? '')) return [];
     return [{ kind: 'definition', names: named.names, range, body: named.body }];
@@ -380,6 +382,13 @@ class Sorter {
         this.open = false;
         return;
       }
+    }
+    const alone = this.cursor(line);
+    const filter = readSizeFilter(alone);
+    if (filter && alone.done) {
+      this.parts.push({ kind: 'filter', filter: filter === 'all' ? null : filter });
+      this.open = false;
+      return;
     }
     const labelled = this.labelAt(line);
     if (!labelled) {
@@ -596,6 +605,8 @@ export function readText(text: string, options: ReadOptions): TextTree {
     to: tokens[0]!.from,
   };
   let afterBlank = false;
+  /** Sizes that a line of its own names for the rows below it. */
+  let filter: SizeFilter | null = null;
   const begin = (from: number): void => {
     if (
       draft.rows.length > 0 ||
@@ -613,7 +624,12 @@ export function readText(text: string, options: ReadOptions): TextTree {
     }
     const blank = afterBlank;
     afterBlank = false;
+    if (part.kind === 'filter') {
+      filter = part.filter;
+      continue;
+    }
     if (part.kind === 'heading') {
+      filter = null;
       if (part.section) continue;
       const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
       if (draft.rows.length > 0) begin(span.from);
@@ -631,7 +647,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
       facts.push({ code: 'prose-passed-over', ...span, data: { words: text.slice(span.from, span.to) } });
     } else {
       const c = over(text, tokens, part.range, full);
-      const row = readRowAt(c, true);
+      const row = readRowAt(c, true, filter);
       if (blank && beginsAfresh(row) && isUnderway(draft, row)) begin(row.from);
       draft.rows.push(row);
       draft.to = Math.max(draft.to, row.to);

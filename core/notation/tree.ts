@@ -327,6 +327,8 @@ export interface Shaping extends Span {
   /** Now on this row, when the text says "this row and every 4th row …". */
   readonly now: boolean;
   readonly schedule: readonly { readonly every: Amount; readonly times: Amount | null }[];
+  /** "… until 8 sts rem": stitches left when the shaping is done; null when it does not say. */
+  readonly until: Amount | null;
 }
 
 /** "Work as for Back to **", "work as for Front to Row 20, reversing shaping". */

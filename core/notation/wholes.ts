@@ -7,6 +7,7 @@ import { bracketValues, one, readAmount, readOrdinal } from './numbers.ts';
 import { isMark } from './repeats.ts';
 import { readTimes } from './times.ts';
 import type { Amount, AsPiece, Even, Item, Length, RowsAgain, RowsRef, Shaping } from './tree.ts';
+import { readStitch } from './words.ts';
 
 const ROW = ['rows', 'row', 'rnds', 'rnd'];
 
@@ -159,7 +160,8 @@ export function readLength(c: Cursor): Length | null {
     const unit = c.word();
     if (!Object.hasOwn(UNITS, unit)) return null;
     c.at++;
-    if (
+    if (c.word() === '.' && c.peek(1) && c.peek(1)!.word in OPENING) c.at++;
+    else if (
       c.word() === '.' &&
       unit !== '"' &&
       !c.done &&
@@ -450,7 +452,8 @@ export function readEven(c: Cursor): Even | null {
       return c.eatAny(ROW) ? amount : null;
     });
     const until = after ? null : readUntil(c);
-    if (!after && !until && !(c.done || c.word() === '.')) return null;
+    c.attempt(() => (c.eat('in') && readStitch(c) ? true : null));
+    if (!after && !until && !(c.done || c.peek()!.kind === 'sign')) return null;
     readEndingWith(c);
     return { type: 'even', rows: after, until, ...c.span(start) };
   });
@@ -566,11 +569,20 @@ export function readShaping(c: Cursor): Shaping | null {
       if (!next) break;
       schedule.push(next);
     }
+    const until = c.attempt(() => {
+      c.eat(',');
+      if (!c.eatAny(['until there are', 'until', 'to'])) return null;
+      const left = readAmount(c);
+      if (!left) return null;
+      c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
+      c.eatAny(['are', 'is']);
+      return c.eatAny(['rem', 'left']) ? left : null;
+    });
     if (schedule.length === 0 && !now) {
       now = true;
       c.attempt(() => (c.eat('of') && c.eatAny(ROW) ? true : null));
     }
-    return { type: 'shaping', change, amount, ends, now, schedule, ...c.span(start) };
+    return { type: 'shaping', change, amount, ends, now, schedule, until, ...c.span(start) };
   });
 }
 

@@ -8,6 +8,7 @@ import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, eatDash } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
 import { readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
+import { readStop } from './stops.ts';
 import { readTimes } from './times.ts';
 import type {
   Amount,
@@ -107,6 +108,31 @@ export function readWork(c: Cursor): Work | Item[] | null {
   });
 }
 
+/** ", taking up the back loop only, to end" behind the place. */
+function readLoopBehind(c: Cursor): Into['loop'] {
+  return c.attempt(() => {
+    c.eat(',');
+    if (
+      !c.eatAny([
+        'taking up',
+        'taking',
+        'picking up',
+        'through',
+        'using',
+        'going through',
+        'going in',
+        'inserting hook in',
+        'inserting hook through',
+      ])
+    )
+      return null;
+    const found = readLoop(c);
+    if (!found) return null;
+    c.attempt(() => (c.eat(','), readStop(c)?.kind === 'end' ? true : null));
+    return found;
+  });
+}
+
 function withLoop(places: readonly Place[], loop: Into['loop']): readonly Place[] {
   return loop === null ? places : places.map((place) => (place.loop === null ? { ...place, loop } : place));
 }
@@ -184,9 +210,11 @@ function finishWork(
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
   const places = readPlaces(c);
+  if (places) loop ??= readLoopBehind(c);
   if (places) {
     const only = places.length === 1 ? places[0]! : null;
-    const overSeveral = saidOver && before === null && ['cluster', 'bobble', 'popcorn', 'puff'].includes(stitch.form);
+    const overSeveral =
+      saidOver && before === null && ['cluster', 'bobble', 'popcorn', 'puff'].includes(stitch.form);
     if ((only?.kind === 'first' || only?.kind === 'last') && (decreases || overSeveral)) {
       if (only.amount.kind !== 'one' || only.amount.value > 1) over = only.amount;
       return made(places);
@@ -336,6 +364,7 @@ export function readChain(c: Cursor): Chain | null {
   return c.attempt(() => {
     const start = c.at;
     let amount: Amount | null = null;
+    c.eatAny(['commence with', 'cast on']);
     if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
       amount = readAmount(c, true, true);
       if (!amount) return null;
