@@ -1,4 +1,6 @@
 export { edgeCount, edgeSites } from './edges.ts';
+export { type BlockLabel, blockLabel, formOf, onlySizes, sharedList, sizeKeyOf } from './labels.ts';
+export { type Measurement, measurementsOf } from './measurements.ts';
 export { findMultiple, type Multiple } from './multiple.ts';
 export type { BlockInSize, BlockStudy, PieceStudy, Side } from './pieces.ts';
 export { type Readings, rowBlocks } from './reading.ts';
