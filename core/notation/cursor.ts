@@ -38,8 +38,6 @@ export class Cursor {
   depth = 0;
   /** True in a row labelled as a round. */
   round = false;
-  /** True once the work has gone round to the other side of the foundation chain. */
-  otherSide = false;
   facts: Fact[] = [];
   /** Counts stated so far in this row. */
   readonly counts: StatedCount[] = [];

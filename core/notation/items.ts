@@ -4,11 +4,19 @@
  */
 import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
+import { readNoun } from './nouns.ts';
 import { bracketValues } from './numbers.ts';
 import { readLoop, readPlace, readPlaces } from './places.ts';
-import { isMark, readBracket, readLooseRepeat, readRepBracket, readStar } from './repeats.ts';
+import {
+  isMark,
+  readBracket,
+  readLooseRepeat,
+  readRepBracket,
+  readRepeatOfAll,
+  readStar,
+} from './repeats.ts';
 import { isAside, readSimple } from './simple.ts';
-import type { Convention, CountsAs, Item, Noun, Place } from './tree.ts';
+import type { Convention, CountsAs, Item, Place } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { suggestion } from './words.ts';
 import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
@@ -207,6 +215,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readRepBracket(c, before) ??
     readWhole(c) ??
     (c.isAny(['rep', 'cont', 'from', 'work from']) ? readLooseRepeat(c) : null) ??
+    readRepeatOfAll(c, before) ??
     readSimple(c) ??
     readPlaceFirst(c, before) ??
     readRing(c) ??
@@ -286,6 +295,23 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
       c.eatAny(['in', 'through', 'under', 'using', 'across']);
       const found = readLoop(c);
       if (!found) return null;
+      c.attempt(() => {
+        if (!c.eat('of')) return null;
+        c.eatAny(['each', 'every', 'all', 'the']);
+        if (!readNoun(c)) return null;
+        c.eatAny([
+          'of prev row',
+          'of prev rnd',
+          'on prev row',
+          'on prev rnd',
+          'from prev row',
+          'from prev rnd',
+          'of row below',
+          'in prev row',
+        ]);
+        c.eatAny(['across', 'around', 'only']);
+        return c.done || c.peek()!.kind === 'sign' || c.is('sc') || c.is('work') ? true : null;
+      });
       c.eatAny([
         'throughout',
         'of each st across',
@@ -492,23 +518,7 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     }
   }
   const join = asJoin(c, work, start, c.round);
-  return [join ?? (c.otherSide ? onOtherSide(work) : work)];
-}
-
-/** "working along opposite side of foundation ch": from here the chains met are the free loops of it. */
-function onOtherSide(work: Extract<Item, { type: 'work' }>): Item {
-  const free = (noun: Noun): Noun =>
-    noun.kind === 'chain' || noun.kind === 'stitch'
-      ? { kind: 'loop-of-chain', from: noun.from, to: noun.to }
-      : noun;
-  return {
-    ...work,
-    places: work.places.map((place) => {
-      if (place.kind === 'next' || place.kind === 'across') return { ...place, nouns: place.nouns.map(free) };
-      if (place.kind === 'last' || place.kind === 'first') return { ...place, noun: free(place.noun) };
-      return place;
-    }),
-  };
+  return [join ?? work];
 }
 
 /** "The 3 skipped ch count as a dc", "turning ch counts as st" said in the row itself. */
@@ -537,9 +547,52 @@ function readRemark(c: Cursor): Item[] | null {
       continue;
     }
     if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
+    if (c.at > start && beginsWork(c)) break;
     c.at++;
   }
   return c.at > start ? [asideOf(c, start)] : null;
+}
+
+/** "sc in next", "2 dc", "ch 3", "sk 2": work that a remark must not swallow. */
+function beginsWork(c: Cursor): boolean {
+  const before = c.tokens[c.at - 1]!.word;
+  if (
+    [
+      'of',
+      'from',
+      'to',
+      'behind',
+      'over',
+      'under',
+      'each',
+      'the',
+      'for',
+      'last',
+      'first',
+      'this',
+      'these',
+      'in',
+      'on',
+      'with',
+      'between',
+      'above',
+      'below',
+      'around',
+    ].includes(before)
+  )
+    return false;
+  const at = c.at;
+  const facts = c.facts.length;
+  const chain = c.peek()!.word === 'ch' && c.peek(1)?.kind === 'number' ? readChain(c) : null;
+  const skip = !chain && c.is('sk #') ? readSkip(c) : null;
+  const work = chain || skip ? null : readWork(c);
+  c.at = at;
+  c.facts.length = facts;
+  if (chain || skip) return true;
+  if (!work) return false;
+  if (Array.isArray(work)) return true;
+  const place = work.places[0]!;
+  return place.kind !== 'next' || !place.implied || place.amount.from < place.amount.to;
 }
 
 function readBracketCountAhead(c: Cursor): boolean {

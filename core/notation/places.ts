@@ -52,6 +52,7 @@ const LOOPS: readonly (readonly [string, NonNullable<Into['loop']>])[] = [
 export function readLoop(c: Cursor): NonNullable<Into['loop']> | null {
   return c.attempt(() => {
     c.eat('the');
+    c.eatAny(['unworked', 'unused', 'free', 'rem']);
     for (const [phrase, loop] of LOOPS) {
       if (!c.is(phrase)) continue;
       if (phrase.startsWith('#th') && c.peek()!.value !== 3) continue;
@@ -441,7 +442,11 @@ function readNext(c: Cursor): Bare | null {
     const other = every
       ? null
       : c.attempt(() => (c.eatAny(['every other of next', 'alt of next']) ? 2 : null));
-    if (!every && !other && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
+    const all = c.attempt(() => {
+      if (every || other || !c.eatAny(['all of the', 'all the', 'all of', 'all', 'both'])) return null;
+      return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+    });
+    if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
       const some = c.attempt(() => {
         if (!c.eat('each of')) return null;
         c.eat('the');
@@ -575,6 +580,10 @@ function readBetween(c: Cursor): Bare | null {
     const amount = readAmount(c);
     const noun: Noun = readNoun(c) ?? anyStitch(c);
     c.attempt(() => (c.eatAny(['and next', 'and the next', 'and']) && readNoun(c) ? true : null));
+    const of = c.attempt(() =>
+      c.eat('of') && !c.isAny(['prev', 'last row', 'last rnd', 'row', 'rnd']) ? readUnit(c) : null,
+    );
+    if (of) return { kind: 'of-unit', nth: 'centre', noun: { ...noun, kind: 'between' } as Noun, ...of };
     if (each) {
       return {
         kind: 'across',
@@ -630,6 +639,23 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
     readCenter(c) ??
     readAcross(c);
   if (strict || !bare) return strict;
+  const own =
+    c.attempt<Bare>(() => {
+      // "beg sc", "beg cluster": the first such stitch.
+      if (c.word() !== 'beg') return null;
+      const noun = readNoun(c);
+      return noun?.kind === 'named' ? { kind: 'first', amount: one(c), noun } : null;
+    }) ??
+    c.attempt<Bare>(() => {
+      if (!c.eatAny(['ends of', 'end of', 'sides of', 'side of', 'edges of', 'edge of'])) return null;
+      const at = c.at;
+      c.eat('each of');
+      if (!c.eatAny(['the next', 'next', 'the foll', 'foll'])) return null;
+      const amount = readAmount(c) ?? one(c);
+      if (!c.eatAny(['rows', 'row'])) return null;
+      return { kind: 'next', amount, nouns: [{ kind: 'row-end', ...c.span(at) }], every: 1, implied: false };
+    });
+  if (own) return own;
   return (
     c.attempt(() => {
       c.eat('corresponding');
@@ -698,6 +724,14 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   if (c.eatAny(['front post of', 'the front post of'])) draft.post = 'front';
   else if (c.eatAny(['back post of', 'the back post of'])) draft.post = 'back';
   else if (c.eatAny(POST) || c.eatAny(['post of', 'the post of'])) draft.post ??= 'front';
+  // "the st below next st": a row further down.
+  const below = c.attempt(() => {
+    c.eat('the');
+    if (!c.eatAny(['st directly below', 'sp directly below', 'st below', 'sp below', 'st under']))
+      return null;
+    return c.isAny(['next', 'the next', 'each', 'same', 'last', 'first', 'every']) ? true : null;
+  });
+  if (below) draft.below = 1;
   const core = readCore(c, bare || loop !== null);
   if (!core) {
     if (!loop) return null;
@@ -712,6 +746,10 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
     };
   }
   readTail(c, draft);
+  if (core.kind === 'next' && (core.amount.kind !== 'one' || core.amount.value > 1)) {
+    // "each of the 36 sts around": the number says how many; the end adds nothing.
+    c.attempt(() => (c.isAny(['around post', 'around the']) || readStop(c)?.kind !== 'end' ? null : true));
+  }
   // A stop may stand behind the tail: "each st of previous row across" is read; so is "next 2 sts across".
   return { ...core, ...draft, ...c.span(start) } as Place;
 }
@@ -722,6 +760,8 @@ export function readPlace(c: Cursor): Place | null {
     const start = c.at;
     const evenly = readEvenly(c);
     if (evenly) return { ...evenly, loop: null, post: null, below: 0, ...c.span(start) };
+    const along = readAlongEdge(c);
+    if (along) return { ...along, loop: null, post: null, below: 0, ...c.span(start) };
     if (c.eatAny(POST)) return readPlaceFrom(c, start, true, { post: 'front' });
     if (
       c.isAny([
@@ -779,13 +819,35 @@ export function readPlace(c: Cursor): Place | null {
   });
 }
 
+const EDGES: readonly Noun['kind'][] = ['row-end', 'loop-of-chain', 'seam'];
+
+/** "along side edge", "across row ends": an edge without "evenly". */
+function readAlongEdge(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['across', 'along', 'up', 'down', 'around', 'over'])) return null;
+    c.eatAny(['the', 'each', 'entire', 'all', 'first', 'second', 'next', 'other', 'left', 'right']);
+    const nouns = readNouns(c);
+    if (!nouns || !nouns.some((noun) => EDGES.includes(noun.kind))) return null;
+    return { kind: 'across', nouns, every: 1, stop: readStop(c) ?? toTheEnd(c) };
+  });
+}
+
 function readEvenly(c: Cursor): Bare | null {
   return c.attempt(() => {
     if (!c.eatAny(['evenly spaced', 'evenly'])) return null;
+    // "evenly across row ends" names what is worked along; "evenly across" only how far.
+    const edge = c.attempt(() => {
+      if (!c.eatAny(['across', 'along', 'around', 'over', 'in', 'up', 'down'])) return null;
+      c.eatAny(['the', 'each', 'entire', 'all']);
+      const nouns = readNouns(c);
+      return nouns && nouns.some((noun) => EDGES.includes(noun.kind)) ? nouns : null;
+    });
+    if (edge) return { kind: 'evenly', nouns: edge, stop: readStop(c) };
     const stopFirst = readStop(c);
     c.eatAny(['across', 'along', 'over', 'in', 'on', 'around', 'up', 'down']);
     c.eatAny(['the', 'each', 'entire', 'next']);
     const nouns = readNouns(c);
+    c.eatAny(['of piece', 'of work', 'of the piece', 'of blanket']);
     const stop = stopFirst ?? readStop(c);
     return { kind: 'evenly', nouns: nouns ?? [anyStitch(c)], stop };
   });

@@ -628,6 +628,48 @@ export function readRepBracket(c: Cursor, before: readonly Item[]): Item[] | nul
   });
 }
 
+/** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
+export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (!c.is('rep')) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    c.at++;
+    c.eatAny(['this', 'these', 'all', 'above', 'the']);
+    c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
+    const at = c.at;
+    const stop = readStop(c);
+    const often = stop ? null : readTimes(c);
+    if (!stop && !often) return null;
+    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'join']))) return null;
+    let first = before.length;
+    while (
+      first > 0 &&
+      !['turn', 'join', 'ring', 'attach', 'loops', 'repeat'].includes(before[first - 1]!.type)
+    )
+      first--;
+    while (first < before.length && ['chain', 'aside', 'colour', 'marker'].includes(before[first]!.type))
+      first++;
+    const items = before.slice(first);
+    if (items.length === 0) return null;
+    c.fact('repeat-start-not-said', c.span(start), {});
+    (before as Item[]).length = first;
+    const times: Times = stop ? { kind: 'to', stop, ...c.span(at) } : timesOf(c, at, often!, true);
+    const last = readLast(c, items);
+    return [
+      {
+        type: 'repeat',
+        items,
+        mark: 'star',
+        times,
+        last: last.last,
+        from: items[0]!.from,
+        to: c.span(start).to,
+      },
+      ...last.tail,
+    ];
+  });
+}
+
 /** "rep from * …" with no such mark open: works marked items again, or a fact. */
 export function readLooseRepeat(c: Cursor): Item[] | null {
   const start = c.at;

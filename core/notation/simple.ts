@@ -5,7 +5,7 @@
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount } from './numbers.ts';
-import { readPlace } from './places.ts';
+import { readBarePlace, readPlace } from './places.ts';
 import type { Amount, Item, Noun, Place, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
 import { atRowEnd } from './work.ts';
@@ -176,9 +176,8 @@ function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null
     return readStitch(c);
   });
   c.eatAny(['the rnd', 'rnd', 'work']);
-  if (stitch && c.isAny(['to beg', 'to top', 'to first', 'to #th', 'to the'])) c.at++;
   const place = c.attempt(() => {
-    const found = readPlace(c);
+    const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
     if (!found) return null;
     if (found.kind === 'evenly' || (found.kind === 'across' && found.from === c.tokens[c.at - 1]!.from))
       return null;
@@ -196,7 +195,14 @@ function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null
     'as before',
     'as usual',
   ]);
-  return { stitch, place };
+  const late = stitch
+    ? null
+    : c.attempt(() => {
+        if (!c.eatAny(['with', 'using', 'by'])) return null;
+        c.eatAny(['a', 'an', '#']);
+        return readStitch(c);
+      });
+  return { stitch: stitch ?? late, place };
 }
 
 function readJoin(c: Cursor): Item[] | null {
@@ -609,7 +615,6 @@ const ASIDES = [
   'at the same time',
   'at same time',
   'not too tightly',
-  'repeating',
   'yarn',
   'made',
   'omit',

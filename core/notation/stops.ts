@@ -2,9 +2,9 @@
  * Reads where an across or a repeat stops: the end, the last few stitches, a marker, the next such thing.
  */
 import type { Cursor } from './cursor.ts';
-import { anyStitch, readNoun } from './nouns.ts';
+import { anyStitch, readNoun, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
-import type { Stop } from './tree.ts';
+import type { Amount, Stop } from './tree.ts';
 
 const ACROSS = [
   'all the way across',
@@ -20,6 +20,18 @@ const ACROSS = [
   'across next side',
   'across each side',
   'across edge',
+  'across top edge',
+  'across the top edge',
+  'across top',
+  'across the top',
+  'across bottom edge',
+  'across bottom',
+  'across the bottom',
+  'across back',
+  'across front',
+  'across neck edge',
+  'across neck',
+  'across each',
   'across',
   'along row',
   'along ch',
@@ -91,6 +103,15 @@ function readBefore(c: Cursor): Stop | null {
   return c.attempt(() => {
     const start = c.at;
     if (!c.eatAny(TO)) return null;
+    const offset = c.attempt(() => {
+      const amount = readAmount(c);
+      if (!amount) return null;
+      readNoun(c);
+      if (!c.eatAny(['before', 'from'])) return null;
+      c.eatAny(['the next', 'the first', 'the', 'next', 'first', '#th']);
+      return c.eatAny(['marker', 'marked st', 'markers', 'st marker', 'marked sp']) ? amount : null;
+    });
+    if (offset) return { kind: 'marker', before: offset, ...c.span(start) };
     c.eat('you reach');
     c.eat('there are');
     c.eat('only');
@@ -108,7 +129,7 @@ function readBefore(c: Cursor): Stop | null {
         return null;
       })
     ) {
-      return { kind: 'marker', ...c.span(start) };
+      return { kind: 'marker', before: null, ...c.span(start) };
     }
     const left = c.attempt(() => {
       const amount = readAmount(c);
@@ -138,6 +159,16 @@ function readBefore(c: Cursor): Stop | null {
       return { kind: 'before-last', amount, noun, ...c.span(start) } as Stop;
     });
     if (left) return left;
+    if (
+      c.attempt(() => {
+        const turning = readTurningChain(c);
+        return turning && !c.isAny(['sp', '- sp', 'lp']) ? true : null;
+      })
+    ) {
+      const span = c.span(start);
+      const amount: Amount = { kind: 'one', value: 1, from: span.to, to: span.to };
+      return { kind: 'before-last', amount, noun: { kind: 'turning-chain', ...span }, ...span };
+    }
     if (c.eatAny(['next', 'foll']) || c.isAny(['corner'])) {
       const noun = readNoun(c);
       return noun ? { kind: 'before-next', noun, ...c.span(start) } : null;

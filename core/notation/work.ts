@@ -108,6 +108,76 @@ export function readWork(c: Cursor): Work | Item[] | null {
   });
 }
 
+/** "sl st to beg sc", "sl st to top of ch-3": a slip stitch goes into it, any other would stop before it. */
+function readTravel(c: Cursor): Place[] | null {
+  return c.attempt(() => {
+    if (!c.eat('to')) return null;
+    c.eat('the');
+    if (
+      !c.isAny([
+        'beg',
+        'top',
+        'turning',
+        'tch',
+        'first',
+        '#th',
+        'second',
+        'third',
+        'fourth',
+        'same',
+        'ch',
+        'starting',
+      ])
+    )
+      return null;
+    const place = readBarePlace(c);
+    return place ? [place] : null;
+  });
+}
+
+/** ", working first leg in same st and second leg in next st": a place for each leg. */
+function readLegs(c: Cursor): Place[] | null {
+  return c.attempt(() => {
+    const wrapped = c.attempt(() =>
+      c.word() === '(' && c.partner[c.at]! > 0 && c.partner[c.at]! < c.end ? c.partner[c.at]! : null,
+    );
+    if (wrapped !== null) c.at++;
+    else c.eatAny([',', ':', '-']);
+    if (
+      !c.eatAny([
+        'working',
+        'work',
+        'with',
+        'placing',
+        'inserting hook',
+        'insert hook',
+        'making',
+        'worked',
+        'beg',
+      ])
+    )
+      return null;
+    const places: Place[] = [];
+    for (let n = 0; n < 20; n++) {
+      const place = c.attempt(() => {
+        if (n > 0) c.eatAny([', and', ',', 'and', ';', '&']);
+        c.eat('the');
+        const leg = c.eatAny(['first', '#th', 'second', 'third', 'last', 'next', 'other', 'final']);
+        if (leg && !c.eatAny(['leg', 'half', 'part', 'st', 'lp', 'insertion'])) c.at--;
+        return readPlace(c);
+      });
+      if (!place) break;
+      places.push(place);
+    }
+    if (places.length < 2) return null;
+    if (wrapped !== null) {
+      if (c.at !== wrapped) return null;
+      c.at = wrapped + 1;
+    }
+    return places;
+  });
+}
+
 /** ", taking up the back loop only, to end" behind the place. */
 function readLoopBehind(c: Cursor): Into['loop'] {
   return c.attempt(() => {
@@ -201,6 +271,11 @@ function finishWork(
   }
   loop ??= c.attempt(() => readLoop(c));
   const decreases = stitch.together > 1 || stitch.form === 'dec';
+  const legs = decreases ? readLegs(c) : null;
+  if (legs) {
+    amount = behind ?? before;
+    return made(legs);
+  }
   const placeAt = c.at;
   const saidOver = c.isAny(['over', 'across']);
   const together = decreases || behind ? null : readNextTogether(c);
@@ -209,7 +284,7 @@ function finishWork(
     over = together.over;
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
-  const places = readPlaces(c);
+  const places = (stitch.base === 'slip' ? readTravel(c) : null) ?? readPlaces(c);
   if (places) loop ??= readLoopBehind(c);
   if (places) {
     const only = places.length === 1 ? places[0]! : null;
