@@ -3,7 +3,7 @@
  * file yet. Runs the same reader and the same engine as a pattern; holds no rule of its own.
  */
 import { type Env, type PieceRecord, PieceWork, type RowResult, type Written } from '../fabric/index.ts';
-import type { Finding } from '../finding.ts';
+import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
 import type { Amount, Convention, Definition, Item, PieceTree, RowTree, TextTree } from '../notation/tree.ts';
@@ -87,30 +87,64 @@ export function reportRows(text: string, terms: Terms): RowsReport {
   return { terms, rows, findings: tell(loose, telling).map(placed) };
 }
 
-/** How many sizes a text is written for: as many as its size line names, else its longest list. */
-export function sizesOf(tree: TextTree): number {
-  if (tree.sizes !== null && tree.sizes.length > 0) return tree.sizes.length;
-  let most = 1;
-  const seen = new Set<object>();
-  const visit = (value: unknown): void => {
-    if (typeof value !== 'object' || value === null || seen.has(value)) return;
-    seen.add(value);
-    if (Array.isArray(value)) {
-      for (const inner of value) visit(inner);
+type SizesAmount = Extract<Amount, { kind: 'sizes' }>;
+
+/** Every list of numbers in a tree, in the order of the text. */
+function listsIn(value: unknown): readonly SizesAmount[] {
+  const found: SizesAmount[] = [];
+  const visit = (inner: unknown): void => {
+    if (typeof inner !== 'object' || inner === null) return;
+    if (Array.isArray(inner)) {
+      for (const one of inner) visit(one);
       return;
     }
-    const amount = value as Partial<Amount>;
-    if (
-      amount.kind === 'sizes' &&
-      'values' in value &&
-      Array.isArray((value as { values: unknown }).values)
-    ) {
-      most = Math.max(most, (value as { values: readonly unknown[] }).values.length);
-    }
-    for (const inner of Object.values(value)) visit(inner);
+    const amount = inner as Partial<SizesAmount>;
+    if (amount.kind === 'sizes' && Array.isArray(amount.values)) found.push(inner as SizesAmount);
+    else for (const one of Object.values(inner)) visit(one);
   };
-  visit(tree.pieces);
-  return Math.min(most, 100);
+  visit(value);
+  return found;
+}
+
+/** More sizes than any pattern has; a longer list is no list of sizes. */
+const MOST_SIZES = 100;
+
+/**
+ * How many sizes a text is written for: as many as its size line names, else the length that most of its
+ * lists have; of two lengths that are as common, the one met first.
+ */
+export function sizesOf(tree: TextTree): number {
+  if (tree.sizes !== null && tree.sizes.length > 0) return Math.min(tree.sizes.length, MOST_SIZES);
+  const lengths = new Map<number, number>();
+  for (const list of listsIn(tree.pieces))
+    lengths.set(list.values.length, (lengths.get(list.values.length) ?? 0) + 1);
+  let best = 1;
+  let times = 0;
+  for (const [length, n] of lengths) {
+    if (n > times) {
+      best = length;
+      times = n;
+    }
+  }
+  return Math.min(Math.max(1, best), MOST_SIZES);
+}
+
+/** Lists of a row that have not one number for each size it is for. */
+function unevenLists(row: RowTree, sizes: number, labels: readonly string[]): readonly Fact[] {
+  let expected = sizes;
+  if (row.only !== null) {
+    const chosen = labels.findIndex((_, size) => sizesFor(row, size, labels) !== 'none');
+    const only = chosen < 0 ? null : sizesFor(row, chosen, labels);
+    if (only !== null && only !== 'none') expected = only.length;
+  }
+  return listsIn([row.label, row.items, row.counts])
+    .filter((list) => list.values.length !== expected && list.values.length !== sizes)
+    .map((list) => ({
+      code: 'sizes-differ-in-length',
+      from: list.from,
+      to: list.to,
+      data: { expected, got: list.values.length },
+    }));
 }
 
 function namesIn(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
@@ -200,7 +234,10 @@ function reportRow(
   telling: Parameters<typeof tell>[1],
   sizes: number,
 ): ReportRow {
-  const facts: SizedFact[] = row.facts.map((fact) => ({ size: null, fact }));
+  const uneven = row.facts.some((fact) => fact.code === 'sizes-differ-in-length')
+    ? []
+    : unevenLists(row, sizes, telling.labels);
+  const facts: SizedFact[] = [...row.facts, ...uneven].map((fact) => ({ size: null, fact }));
   results.forEach((result, size) => {
     for (const fact of result.facts) facts.push({ size: sizes === 1 ? null : size, fact });
   });
@@ -245,7 +282,7 @@ function reportRow(
 }
 
 /** The author's word for a kind: special stitches by their names, all else by abbreviation. */
-function kindName(id: string, terms: Terms): string {
+export function kindName(id: string, terms: Terms): string {
   if (id === 'chain') return 'ch';
   if (id.startsWith('special.')) return id.slice('special.'.length);
   return stitchAbbreviation(id, terms);

@@ -1,0 +1,162 @@
+/**
+ * The ledger: each piece's rows with their labels and counts in every size, and each finding at the row it
+ * belongs to, in words with the numbers filled in. What a screen or a machine lists; it knows neither, and it
+ * works nothing out that the study does not hold.
+ */
+import type { Block, FigureText } from '../document/pattern.ts';
+import type { Finding, Severity } from '../finding.ts';
+import { type FilledText, filledText } from './filled.ts';
+import { blockLabel, formOf } from './labels.ts';
+import type { BlockStudy, PieceStudy } from './pieces.ts';
+import { kindName } from './rows.ts';
+import type { Study } from './study.ts';
+
+/** A finding with its words. `from` and `to` count in `text`; `sizes` are indexes. */
+export interface LedgerFinding {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly from: number;
+  readonly to: number;
+  readonly sizes: readonly number[];
+  readonly message: string;
+  /** The text it speaks of, numbers filled in; null when it speaks of no text. */
+  readonly text: string | null;
+}
+
+export interface LedgerRow {
+  readonly node: string;
+  /** "Row 4–9 (11, 13)", without the side. */
+  readonly label: string;
+  /** "RS", "WS", a list of them where sizes differ, or null. */
+  readonly side: string | null;
+  /** Stitches after it, one number a size; null where the size does not work it. */
+  readonly counts: readonly (number | null)[];
+  /** Stitches by the author's abbreviation; they add up to `counts`. */
+  readonly byKind: Readonly<Record<string, readonly number[]>>;
+  /** Chain-spaces. */
+  readonly spaces: readonly (number | null)[];
+  /** The row's words with their numbers; null for repeats and shapings. */
+  readonly text: string | null;
+  readonly findings: readonly LedgerFinding[];
+}
+
+export interface LedgerPiece {
+  readonly piece: string;
+  readonly make: number;
+  readonly rows: readonly LedgerRow[];
+  /** Findings of the piece that belong to none of its rows. */
+  readonly findings: readonly LedgerFinding[];
+}
+
+export interface Ledger {
+  /** Labels of the sizes, in order. */
+  readonly sizes: readonly string[];
+  readonly pieces: readonly LedgerPiece[];
+  /** Findings of the whole pattern. */
+  readonly findings: readonly LedgerFinding[];
+}
+
+/** The ledger of a study, with `findings` (the study's own, or those of the technical edit) in their places. */
+export function ledgerOf(study: Study, findings: readonly Finding[]): Ledger {
+  const { pattern } = study;
+  const texts = textsOf(study);
+  const byNode = new Map<string | null, Finding[]>();
+  for (const finding of findings) {
+    const list = byNode.get(finding.where.node);
+    if (list === undefined) byNode.set(finding.where.node, [finding]);
+    else list.push(finding);
+  }
+  const take = (node: string | null): readonly LedgerFinding[] => {
+    const own = byNode.get(node) ?? [];
+    byNode.delete(node);
+    return own.map((finding) => placed(finding, node === null ? null : (texts(node) ?? null)));
+  };
+  const pieces = study.pieces.map((piece): LedgerPiece => {
+    const rows = piece.blocks.flatMap((block) => rowOf(block, piece, study, texts, take) ?? []);
+    const others = [piece.piece.id, ...piece.piece.blocks.flatMap(nodesOf)];
+    return {
+      piece: piece.piece.name,
+      make: piece.piece.make,
+      rows,
+      findings: others.flatMap(take),
+    };
+  });
+  const rest = [...byNode.keys()].flatMap(take);
+  return { sizes: pattern.sizes.map((size) => size.label), pieces, findings: rest };
+}
+
+/** Nodes that findings of a block name: its own, and the two rows of a shaping. */
+function nodesOf(block: Block): readonly string[] {
+  return block.type === 'shaping' ? [block.id, block.shaped.id, block.even.id] : [block.id];
+}
+
+function rowOf(
+  block: BlockStudy,
+  piece: PieceStudy,
+  study: Study,
+  texts: (node: string) => FilledText | null,
+  take: (node: string) => readonly LedgerFinding[],
+): LedgerRow | null {
+  if (block.block.type === 'prose' || block.block.type === 'heading' || block.block.type === 'photo')
+    return null;
+  const unworked = formOf(piece.piece.blocks, block.block) === 'round' ? 'Rnd –' : 'Row –';
+  const label = blockLabel(piece, block) ?? { text: unworked, side: null };
+  const sizes = block.sizes.length;
+  const byKind: Record<string, number[]> = {};
+  block.sizes.forEach((size, i) => {
+    for (const [id, n] of size?.tally.byKind ?? []) {
+      const name = kindName(id, study.pattern.terms);
+      byKind[name] ??= new Array<number>(sizes).fill(0);
+      byKind[name][i]! += n;
+    }
+  });
+  return {
+    node: block.block.id,
+    label: label.text,
+    side: label.side,
+    counts: block.sizes.map((size) => size?.tally.stitches ?? null),
+    byKind,
+    spaces: block.sizes.map((size) => size?.tally.spaces ?? null),
+    text: block.block.type === 'row' ? (texts(block.block.id)?.text ?? null) : null,
+    findings: nodesOf(block.block).flatMap(take),
+  };
+}
+
+function placed(finding: Finding, text: FilledText | null): LedgerFinding {
+  const { code, severity, where, sizes, message } = finding;
+  return text === null
+    ? { code, severity, from: where.from, to: where.to, sizes, message, text: null }
+    : {
+        code,
+        severity,
+        from: text.place(where.from),
+        to: text.place(where.to),
+        sizes,
+        message,
+        text: text.text,
+      };
+}
+
+/** Texts of the pattern by their node, filled when they are first asked for. */
+function textsOf(study: Study): (node: string) => FilledText | null {
+  const { pattern } = study;
+  const found = new Map<string, FigureText>();
+  for (const special of pattern.specials) found.set(special.id, special.text);
+  for (const piece of pattern.pieces) {
+    for (const block of piece.blocks) {
+      if (block.type === 'row' || block.type === 'prose') found.set(block.id, block.text);
+      if (block.type === 'shaping') {
+        found.set(block.shaped.id, block.shaped.text);
+        found.set(block.even.id, block.even.text);
+      }
+    }
+  }
+  const filled = new Map<string, FilledText>();
+  return (node) => {
+    const text = found.get(node);
+    if (text === undefined) return null;
+    const known = filled.get(node) ?? filledText(text, study.sheet, pattern);
+    filled.set(node, known);
+    return known;
+  };
+}
