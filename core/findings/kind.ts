@@ -3,7 +3,7 @@
  * from facts. One file per kind stands beside this one; the catalogue lists them and the reference page is
  * generated from them. No detection happens here.
  */
-import type { Fact, Severity } from '../finding.ts';
+import type { Fact, Finding, Severity } from '../finding.ts';
 
 /** A fact as it holds for one size (`size` null when the fact does not depend on the size). */
 export interface SizedFact {
@@ -27,6 +27,7 @@ export interface Voice {
 
 export interface FindingKind {
   readonly code: string;
+  /** error = the pattern cannot be followed or a number is wrong; warning = a reader would stumble; note = worth knowing. */
   readonly severity: Severity;
   /** Short title for the reference page. */
   readonly title: string;
@@ -34,8 +35,12 @@ export interface FindingKind {
   readonly reason: string;
   /** The sentence. `facts` are of this kind, at one span, one per size concerned (at least one). */
   readonly message: (facts: readonly SizedFact[], voice: Voice) => string;
-  /** One replacement of the words that surely puts it right, if there is one. */
-  readonly fix?: (fact: Fact, voice: Voice) => { label: string; replacement: string } | null;
+  /** More to say than the sentence should hold, if there is more. */
+  readonly detail?: (facts: readonly SizedFact[], voice: Voice) => string | null;
+  /** One replacement of the words that surely puts it right in every size, if there is one. */
+  readonly fix?: (facts: readonly SizedFact[], voice: Voice) => Finding['fix'];
   /** Small text that raises it, in US terms, for the reference page and its test; null when it needs a whole pattern. */
   readonly example: string | null;
+  /** Where it needs a whole pattern: what a fact of this kind holds, to show the sentence on the reference page. */
+  readonly sample?: Fact['data'];
 }

@@ -8,5 +8,5 @@ export const nothingToWorkInto: FindingKind = {
   reason: 'A piece begins with a chain, a ring or foundation stitches.',
   message: () =>
     'there is nothing to work into yet; begin with a chain ("Ch 24."), a ring ("Make a magic ring.") or foundation stitches',
-  example: 'Row 1: Sc in each st across.',
+  example: `Row 1: Sc in each st across.`,
 };

@@ -1,6 +1,6 @@
 /**
- * Small parts that findings' sentences are made of: numbers of one size or of several, plurals, lists. Knows
- * nothing of what is wrong.
+ * Small parts that findings' sentences are made of: numbers of one size or of several, plurals, lists,
+ * lengths. Knows nothing of what is wrong.
  */
 import type { Fact, FactValue } from '../finding.ts';
 import type { SizedFact, Voice } from './kind.ts';
@@ -17,13 +17,52 @@ export function text(data: Data, key: string): string {
   return typeof value === 'string' ? value : '';
 }
 
+/** The words under a key, shortened in the middle when they would fill the sentence. */
+export function quoted(data: Data, key: string): string {
+  return quote(text(data, key));
+}
+
+/** Words in quotation marks, shortened in the middle when they would fill the sentence. */
+export function quote(words: string): string {
+  const plain = words.replaceAll('\uFFFC', '#').trim();
+  const letters = [...plain];
+  return letters.length <= 60
+    ? `"${plain}"`
+    : `"${letters.slice(0, 40).join('')} … ${letters.slice(-15).join('')}"`;
+}
+
+/** The values under a key as words: a list stays a list, one value becomes a list of one. */
+export function words(data: Data, key: string): readonly string[] {
+  const value = data[key];
+  if (value === undefined || value === null) return [];
+  return (Array.isArray(value) ? value : [value]).map((each) =>
+    typeof each === 'number' ? plain(each) : String(each),
+  );
+}
+
+/** A number as a maker writes it: at most two decimals, a true minus sign. */
+export function plain(n: number): string {
+  const rounded = Math.round(n * 100) / 100;
+  return String(rounded).replace('-', '−');
+}
+
 /** "1 repeat", "3 repeats"; `asIs` = the noun already agrees with the number. */
 export function count(n: number, noun: string, asIs = false): string {
-  return `${n} ${asIs || n === 1 ? noun : plural(noun)}`;
+  return `${plain(n)} ${asIs || n === 1 ? noun : plural(noun)}`;
 }
 
 export function plural(noun: string): string {
   return /(s|sh|ch|x)$/.test(noun) ? `${noun}es` : `${noun}s`;
+}
+
+/** "1st", "2nd", "3rd", "11th". */
+export function ordinal(n: number): string {
+  const ten = n % 100;
+  const end =
+    ten >= 11 && ten <= 13
+      ? 'th'
+      : (({ 1: 'st', 2: 'nd', 3: 'rd' } as Record<number, string>)[n % 10] ?? 'th');
+  return `${n}${end}`;
 }
 
 /** "A", "A and B", "A, B and C". */
@@ -32,14 +71,64 @@ export function listed(words: readonly string[], and = 'and'): string {
   return `${words.slice(0, -1).join(', ')} ${and} ${words[words.length - 1]}`;
 }
 
-export function orList(words: readonly string[]): string {
-  return listed(words, 'or');
+/** "is" or "are", by the number before it. */
+export function are(n: number): string {
+  return n === 1 ? 'is' : 'are';
+}
+
+/** A length that a fact holds, in both units: "99.5 cm (39¼ in)". */
+export function length(data: Data, key: string): string {
+  return `${text(data, key)} (${text(data, `${key}In`)})`;
+}
+
+/** An amount of any dimension that a fact holds: a length in both units, a percentage, or a number. */
+export function amount(data: Data, key: string): string {
+  const dimension = data[`${key}Dimension`];
+  if (dimension === 'length' || typeof data[key] === 'string') return length(data, key);
+  if (dimension === 'percent') return `${plain(number(data, key) * 100)} %`;
+  return plain(number(data, key));
+}
+
+const DIMENSIONS: Readonly<Record<string, string>> = {
+  length: 'a length',
+  count: 'a number of stitches or rows',
+  ratio: 'a plain number',
+  percent: 'a percentage',
+};
+
+/** What an amount is an amount of: "a length". */
+export function dimension(data: Data, key: string): string {
+  return DIMENSIONS[text(data, key)] ?? 'something else';
+}
+
+/** What a formula stands in, by the name of the field: the formula itself, or one part of a line. */
+const FIELDS: Readonly<Record<string, (line: string) => string>> = {
+  formula: (line) => `the formula of ${line}`,
+  length: (line) => `the length of ${line}`,
+  start: (line) => `the stitches that ${line} starts from`,
+  end: (line) => `the stitches that ${line} ends at`,
+  rows: (line) => `the rows of ${line}`,
+  changes: (line) => `the number of changes in ${line}`,
+  over: (line) => `the stitches that ${line} is spread over`,
+};
+
+/** Where a formula stands: a figure in a row, or a part of a line. */
+export function formulaPlace(data: Data): string {
+  const figure = text(data, 'figure');
+  if (figure !== '') return `the figure ${quote(figure)}`;
+  const line = quoted(data, 'line');
+  return (FIELDS[text(data, 'field')] ?? ((name: string) => name))(line);
 }
 
 /** "size M", "sizes M and L", "all sizes". */
 export function sizesNamed(sizes: readonly number[], voice: Voice): string {
   if (sizes.length === voice.sizes) return 'all sizes';
   return `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes.map(voice.label))}`;
+}
+
+/** First letter as a capital. */
+export function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
 /**
@@ -61,6 +150,14 @@ export function perSize(facts: readonly SizedFact[], voice: Voice, say: (fact: F
     return `in ${sizesNamed(sizes, voice)}, ${sentence}`;
   }
   return entries
-    .map(([sentence, sizes]) => (sizes.length === 0 ? sentence : `${sizesNamed(sizes, voice)}: ${sentence}`))
+    .map(([sentence, sizes]) =>
+      capital(sizes.length === 0 ? sentence : `${sizesNamed(sizes, voice)}: ${sentence}`),
+    )
     .join('. ');
+}
+
+/** What all facts of a finding hold in common under a key; null when they differ. */
+export function shared(facts: readonly SizedFact[], key: string): FactValue {
+  const first = facts[0]!.fact.data[key] ?? null;
+  return facts.every(({ fact }) => fact.data[key] === first) ? first : null;
 }

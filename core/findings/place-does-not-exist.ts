@@ -1,6 +1,6 @@
 /** The place to work into does not exist. Sentences only; `core/fabric` notices it. */
 import type { FindingKind } from './kind.ts';
-import { count, number, perSize, text } from './phrases.ts';
+import { are, count, number, perSize, text } from './phrases.ts';
 
 export const placeDoesNotExist: FindingKind = {
   code: 'place-does-not-exist',
@@ -16,17 +16,18 @@ export const placeDoesNotExist: FindingKind = {
         number(data, 'left'),
         number(data, 'have'),
       ];
-      const thing = voice.stitch(noun, Math.max(wanted, 1));
-      const pass =
-        data.pass === undefined ? '' : ` on repeat ${number(data, 'pass')} of ${number(data, 'passes')}`;
       if (noun === 'tch')
-        return `there is no turning chain left to work into${pass}: the row below has none that counts, or it is used already`;
+        return 'there is no turning chain left to work into: the row below has none that counts, or it is used already';
       if (noun === 'marked') return 'no stitch below is marked: place a marker in the row before';
-      const what =
-        found === 0
-          ? `there is no ${voice.stitch(noun, 1)} to work into here${pass}`
-          : `the row asks for ${count(wanted, thing, true)} here${pass}, but there ${found === 1 ? 'is' : 'are'} only ${found}`;
-      return `${what}; ${count(left, voice.stitch('st', left), true)} of ${have} ${left === 1 ? 'is' : 'are'} left`;
+      if (found > 0) {
+        const missing = wanted - found;
+        return `the row asks for ${count(wanted, voice.stitch(noun, wanted), true)} here, but there ${are(found)} only ${found}; ask for ${missing} fewer here, or make ${missing} more before`;
+      }
+      const none = `there is no ${voice.stitch(noun, 1)} to work into here`;
+      if (have === 0) return none;
+      return left === 0
+        ? `${none}: all ${count(have, voice.stitch('st', have), true)} of the row below are used`
+        : `${none}: of the ${count(have, voice.stitch('st', have), true)} of the row below ${left} ${are(left)} left`;
     }),
   example: `Ch 11.
 Row 1: Sc in 2nd ch from hook and in each of next 12 ch.`,

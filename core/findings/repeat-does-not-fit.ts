@@ -1,6 +1,13 @@
 /** A repeat does not come out even. Sentences only; `core/fabric` notices it. */
-import type { FindingKind } from './kind.ts';
-import { count, number, perSize, text } from './phrases.ts';
+import type { FindingKind, SizedFact } from './kind.ts';
+import { are, capital, count, number, perSize, shared, text } from './phrases.ts';
+
+/** "a multiple of 6 plus 1"; nothing when the sizes differ in it. */
+function rule(facts: readonly SizedFact[]): string | null {
+  const [multiple, plus] = [shared(facts, 'multiple'), shared(facts, 'plus')];
+  if (typeof multiple !== 'number' || typeof plus !== 'number') return null;
+  return `this row works on a multiple of ${multiple}${plus > 0 ? ` plus ${plus}` : ''}`;
+}
 
 export const repeatDoesNotFit: FindingKind = {
   code: 'repeat-does-not-fit',
@@ -8,17 +15,13 @@ export const repeatDoesNotFit: FindingKind = {
   title: 'A repeat does not come out even',
   reason:
     'A repeat worked across must use exactly the stitches there are. When it does not, whoever follows the row ends with stitches over, or runs out in the middle of a repeat.',
-  message: (facts, voice) =>
-    perSize(facts, voice, ({ data }) => {
+  message: (facts, voice) => {
+    const works = rule(facts);
+    const several = facts.length > 1 && new Set(facts.map(({ fact }) => number(fact.data, 'have'))).size > 1;
+    const say = perSize(facts, voice, (fact) => {
+      const { data } = fact;
       const unit = text(data, 'unit');
-      const [left, have, multiple, plus] = [
-        number(data, 'left'),
-        number(data, 'have'),
-        number(data, 'multiple'),
-        number(data, 'plus'),
-      ];
-      const passes = number(data, 'passes');
-      const works = `this row works on a multiple of ${multiple}${plus > 0 ? ` plus ${plus}` : ''}`;
+      const [left, have, passes] = [number(data, 'left'), number(data, 'have'), number(data, 'passes')];
       const near =
         data.lower === null
           ? `at least ${number(data, 'upper')} are needed`
@@ -26,9 +29,12 @@ export const repeatDoesNotFit: FindingKind = {
       const start =
         passes === 0
           ? 'there is not enough for one repeat'
-          : `after ${count(passes, 'repeat')} ${count(left, voice.stitch(unit, left), true)} ${left === 1 ? 'is' : 'are'} left`;
-      return `${start}; ${works}; you have ${have}; ${near}`;
-    }),
+          : `after ${count(passes, 'repeat')} ${count(left, voice.stitch(unit, left), true)} ${are(left)} left`;
+      const own = several && works !== null ? '' : `; ${rule([{ size: null, fact }])}`;
+      return `${start}${own}; you have ${have}; ${near}`;
+    });
+    return several && works !== null ? `${works}. ${capital(say)}` : say;
+  },
   example: `Ch 21.
 Row 1: Sc in 2nd ch from hook and in each ch across. (20 sc)
 Row 2: Ch 1, *sc in next 2 sts, sk next st; rep from * across.`,

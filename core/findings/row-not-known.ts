@@ -8,11 +8,12 @@ export const rowNotKnown: FindingKind = {
   title: 'A row that is referred to does not exist',
   reason: 'A repeat of a row that the piece does not have cannot be followed.',
   message: (facts, voice) =>
-    perSize(facts, voice, ({ data }) =>
-      data.last === true
-        ? `the last ${number(data, 'number')} rows are asked for, but only ${number(data, 'rows')} ${number(data, 'rows') === 1 ? 'has' : 'have'} been worked`
-        : `there is no Row ${number(data, 'number')} before this; the last one is ${number(data, 'rows')}`,
-    ),
+    perSize(facts, voice, ({ data }) => {
+      const [wanted, rows] = [number(data, 'number'), number(data, 'rows')];
+      if (data.last === true)
+        return `the last ${wanted} rows are asked for, but ${rows === 0 ? 'none has' : rows === 1 ? 'only 1 has' : `only ${rows} have`} been worked`;
+      return `there is no Row ${wanted} to go by${rows === 0 ? '; no row comes before this' : `; the last one before this is Row ${rows}`}`;
+    }),
   example: `Ch 11.
 Row 1: Sc in 2nd ch from hook and in each ch across.
 Row 2: Rep Row 9.`,

@@ -1,6 +1,6 @@
 /** Stitches are left at the end of the row. Sentences only; `core/fabric` notices it. */
 import type { FindingKind } from './kind.ts';
-import { count, number, perSize, text } from './phrases.ts';
+import { are, count, number, perSize, text } from './phrases.ts';
 
 export const stitchesLeftUnworked: FindingKind = {
   code: 'stitches-left-unworked',
@@ -13,13 +13,11 @@ export const stitchesLeftUnworked: FindingKind = {
       const [left, spaces, have] = [number(data, 'left'), number(data, 'spaces'), number(data, 'have')];
       const unit = text(data, 'unit') || 'st';
       if (data.said !== undefined)
-        return `the row says that ${number(data, 'said')} stay unworked, but ${left} of ${have} do`;
-      const what =
-        left > 0
-          ? count(left, voice.stitch(unit, left), true)
-          : count(spaces, voice.stitch('sp', spaces), true);
-      const one = left > 0 ? left === 1 : spaces === 1;
-      return `${what}${left > 0 ? ` of ${have}` : ''} ${one ? 'is' : 'are'} left at the end and the row does not say so; work ${one ? 'it' : 'them'}, ${voice.skip} ${one ? 'it' : 'them'}, or say "leaving rem sts unworked"`;
+        return `the row says that ${number(data, 'said')} stay unworked, but ${left} of ${have} ${left === 1 ? 'does' : 'do'}`;
+      const n = left > 0 ? left : spaces;
+      const what = count(n, voice.stitch(left > 0 ? unit : 'sp', n), true);
+      const it = n === 1 ? 'it' : 'them';
+      return `${what}${left > 0 ? ` of ${have}` : ''} ${are(n)} left at the end and the row does not say so; work ${it}, ${voice.skip} ${it}, or say "leave rem sts unworked"`;
     }),
   example: `Ch 11.
 Row 1: Sc in 2nd ch from hook and in each ch across.

@@ -11,9 +11,9 @@ export const stitchesPassedOver: FindingKind = {
   message: (facts, voice) =>
     perSize(facts, voice, ({ data }) => {
       const passed = number(data, 'passed');
-      return `going to this ${voice.stitch(text(data, 'noun'), 1)} passes over ${count(passed, voice.stitch('st', passed), true)} that the row does not mention; say "${voice.skip} ${passed}" if that is meant`;
+      return `going to this ${voice.stitch(text(data, 'noun'), 1)} passes over ${count(passed, voice.stitch('st', passed), true)} that the row does not mention; say "${voice.skip} ${count(passed, voice.stitch('st', passed), true)}" if that is meant`;
     }),
   example: `Ch 13.
 Row 1: Dc in 4th ch from hook, hdc in next 2 ch, dc in each of next 7 ch.
-Row 2: Ch 3, dc in next dc, dc in next dc, dc in each st across.`,
+Row 2: Ch 3, dc in next hdc, dc in each st across.`,
 };

@@ -2,10 +2,11 @@
  * Turns facts into findings: facts of one kind at one span, one per size, become one finding whose sentence
  * gives the numbers of each size. Detects nothing.
  */
-import type { Fact, Finding } from '../finding.ts';
+import type { Finding } from '../finding.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { kindOf } from './catalogue.ts';
-import type { SizedFact } from './kind.ts';
+import type { FindingKind, SizedFact } from './kind.ts';
+import { capital } from './phrases.ts';
 import { voiceOf } from './voice.ts';
 
 export interface Telling {
@@ -20,10 +21,25 @@ export interface Telling {
 
 const SEVERITY = { error: 0, warning: 1, note: 2 } as const;
 
-function capital(sentence: string): string {
-  const first = sentence.charAt(0);
-  const done = /^[a-z]\w* (in|ch|st)/.test(sentence) ? sentence : first.toUpperCase() + sentence.slice(1);
-  return /[.!?"]$/.test(done) ? done : `${done}.`;
+function sentence(words: string): string {
+  const done = capital(words);
+  return /[.!?]$/.test(done) ? done : `${done}.`;
+}
+
+/** One finding of the given kind. `facts` stand at one span, one per size concerned (at least one). */
+export function tellAs(kind: FindingKind, facts: readonly SizedFact[], telling: Telling): Finding {
+  const { from, to } = facts[0]!.fact;
+  const voice = voiceOf(telling.terms, telling.labels, telling.text.slice(from, to));
+  const detail = kind.detail?.(facts, voice) ?? null;
+  return {
+    code: kind.code,
+    severity: kind.severity,
+    where: { node: telling.node, from, to },
+    sizes: facts.flatMap(({ size }) => (size === null ? [] : [size])),
+    message: sentence(kind.message(facts, voice)),
+    detail: detail === null ? null : sentence(detail),
+    fix: kind.fix?.(facts, voice) ?? null,
+  };
 }
 
 /** Findings in the order of their place in the text, errors first at one place. */
@@ -37,22 +53,7 @@ export function tell(facts: readonly SizedFact[], telling: Telling): readonly Fi
     if (group === undefined) groups.set(key, [sized]);
     else if (!group.some((other) => other.size === sized.size)) group.push(sized);
   }
-  const findings: Finding[] = [];
-  for (const group of groups.values()) {
-    const fact: Fact = group[0]!.fact;
-    const kind = kindOf(fact.code);
-    const voice = voiceOf(telling.terms, telling.labels, telling.text.slice(fact.from, fact.to));
-    const all = group.length === telling.labels.length || group[0]!.size === null;
-    findings.push({
-      code: fact.code,
-      severity: kind.severity,
-      where: { node: telling.node, from: fact.from, to: fact.to },
-      sizes: all && group[0]!.size === null ? [] : group.map((sized) => sized.size ?? 0),
-      message: capital(kind.message(group, voice)),
-      detail: null,
-      fix: kind.fix?.(fact, voice) ?? null,
-    });
-  }
+  const findings = [...groups.values()].map((group) => tellAs(kindOf(group[0]!.fact.code), group, telling));
   return findings.sort(
     (a, b) =>
       a.where.from - b.where.from || SEVERITY[a.severity] - SEVERITY[b.severity] || a.where.to - b.where.to,

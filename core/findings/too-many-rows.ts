@@ -11,6 +11,6 @@ export const tooManyRows: FindingKind = {
     `the piece has more than ${number(facts[0]!.fact.data, 'limit')} rows by here and was not worked further; is a number mistyped?`,
   example: `Ch 11.
 Row 1: Sc in 2nd ch from hook and in each ch across.
-Row 2: Ch 1, sc in first st, sk 1 st, sc in next st, leave rem sts unworked.
-Rows 3-90000: Ch 1, 2 sc in each st across.`,
+Rows 2-20000: Ch 1, sc in each st across.
+Row 20001: Ch 1, sc in each st across.`,
 };

@@ -1,6 +1,6 @@
 /** Nothing says whether a turning chain counts. Sentences only; `core/fabric` notices it. */
 import type { FindingKind } from './kind.ts';
-import { number, text } from './phrases.ts';
+import { are, number, perSize, text } from './phrases.ts';
 
 export const turningChainAssumed: FindingKind = {
   code: 'turning-chain-assumed',
@@ -8,14 +8,13 @@ export const turningChainAssumed: FindingKind = {
   title: 'Nothing says whether a turning chain counts',
   reason:
     'Whether a turning chain counts as a stitch differs from house to house, most of all for half double crochet. A pattern says it once.',
-  message: (facts, voice) => {
-    const { data } = facts[0]!.fact;
-    const stitch = voice.stitch(text(data, 'stitch'), 1);
-    const n = number(data, 'chains');
-    return data.counts === true
-      ? `the ${n} ch here ${n === 1 ? 'is' : 'are'} taken to count as 1 ${stitch}; nothing in the text says so, and makers differ: add "counts as ${stitch}" or "does not count as a st"`
-      : `the ${n} ch here ${n === 1 ? 'is' : 'are'} taken not to count as a stitch; nothing in the text says so, and makers differ: add "counts as ${stitch}" or "does not count as a st"`;
-  },
+  message: (facts, voice) =>
+    perSize(facts, voice, ({ data }) => {
+      const stitch = voice.stitch(text(data, 'stitch'), 1);
+      const n = number(data, 'chains');
+      const taken = data.counts === true ? `to count as 1 ${stitch}` : 'not to count as a stitch';
+      return `the ${n} ch here ${are(n)} taken ${taken}; nothing in the text says so, and makers differ: add "counts as ${stitch}" or "does not count as a st"`;
+    }),
   example: `Ch 12.
 Row 1: Hdc in 3rd ch from hook and in each ch across.`,
 };

@@ -30,7 +30,7 @@ export function placeName(id: string, n: number, terms: Terms): string {
 /** A voice for findings of one text. `labels` = the sizes' labels; null when the text names none. */
 export function voiceOf(terms: Terms, labels: readonly string[], words: string): Voice {
   return {
-    label: (size) => labels[size] ?? `size ${size + 1}`,
+    label: (size) => labels[size] ?? String(size + 1),
     sizes: labels.length,
     words,
     stitch: (id, n) => placeName(id, n, terms),

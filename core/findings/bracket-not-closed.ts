@@ -1,0 +1,15 @@
+/** A bracket is not closed. Sentences only; `core/notation` notices it. */
+import type { FindingKind } from './kind.ts';
+import { quoted } from './phrases.ts';
+
+export const bracketNotClosed: FindingKind = {
+  code: 'bracket-not-closed',
+  severity: 'error',
+  title: 'A bracket is not closed',
+  reason: 'Without its end nobody knows what belongs together, or what is repeated.',
+  message: (facts) =>
+    `this ${quoted(facts[0]!.fact.data, 'sign')} has no partner; close it where what belongs together ends`,
+  example: `Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across.
+Row 2: Ch 1, (sc in next 2 sts, sc in each st across.`,
+};

@@ -1,0 +1,28 @@
+/** A stitch is named in the other market's terms. Sentences only; `core/notation` notices it. */
+import type { Terms } from '../trade/stitches.ts';
+import { stitchAbbreviation } from '../trade/terms.ts';
+import type { FindingKind } from './kind.ts';
+import { quoted, text } from './phrases.ts';
+
+export const otherTerms: FindingKind = {
+  code: 'other-terms',
+  severity: 'warning',
+  title: "A stitch is named in the other market's terms",
+  reason:
+    'The same letters mean different stitches in US and UK terms. A pattern that mixes them makes every stitch doubtful.',
+  message: (facts, voice) => {
+    const { data } = facts[0]!.fact;
+    const [own, other] = text(data, 'terms') === 'uk' ? ['UK', 'US'] : ['US', 'UK'];
+    return `${quoted(data, 'words')} is a ${other} term in a pattern written in ${own} terms; it is read as ${voice.stitch(text(data, 'taken'), 1)}`;
+  },
+  fix: (facts, voice) => {
+    const { data } = facts[0]!.fact;
+    const taken = text(data, 'taken');
+    const other: Terms = text(data, 'terms') === 'uk' ? 'us' : 'uk';
+    if (voice.words.toLowerCase() !== stitchAbbreviation(taken, other)) return null;
+    const replacement = voice.stitch(taken, 1);
+    return { label: `Write ${replacement}`, replacement };
+  },
+  example: `Ch 11.
+Row 1: Htr in 3rd ch from hook (2 skipped ch count as hdc) and in each ch across.`,
+};
