@@ -4,9 +4,9 @@
  * go on on the next. Measures only.
  */
 import type { Booklet, Cover } from './content.ts';
-import { across, besideSlices, type Desk, span, textOf, textSlices } from './desk.ts';
+import { across, type Desk, span, textOf, textSlices } from './desk.ts';
+import { entrySlices } from './entries.ts';
 import { aspectOf, measureFigure } from './figure.ts';
-import { breakLines } from './lines.ts';
 import { type Mark, type Tag, tag } from './page.ts';
 import { BREAK, bindAll, bindFirst, heightOf, type Slice, slice, withGap } from './slice.ts';
 
@@ -96,30 +96,6 @@ function titleSlices(booklet: Booklet, cover: Cover, section: Tag, desk: Desk): 
       i === 0 ? spaces.block : spaces.paragraph,
     );
   }
-  if (cover.glance.length === 0) return slices;
-  const facts = tag('L');
-  section.children.push(facts);
-  for (const [i, item] of cover.glance.entries()) {
-    const label = tag('Lbl');
-    const value = tag('LBody');
-    facts.children.push(tag('LI', {}, [label, value]));
-    const labelSpan = span([...item.label, ...span(':', looks.label).words], looks.label);
-    const valueSpan = span(item.value, looks.body);
-    const own =
-      hang > 0
-        ? besideSlices(
-            desk,
-            { lines: breakLines([labelSpan], hang - 10, desk.fonts), tags: [label], x: desk.left },
-            { lines: breakLines([valueSpan], desk.bodyWidth, desk.fonts), tags: [value], x: desk.bodyX },
-          )
-        : textSlices(
-            desk,
-            [{ ...labelSpan, words: [...labelSpan.words, ...span(' ', looks.label).words] }, valueSpan],
-            desk.left,
-            desk.width,
-            [label, value],
-          );
-    put(own, i === 0 ? spaces.block : spaces.item);
-  }
+  put(entrySlices({ kind: 'entries', form: 'facts', items: cover.glance }, section, desk), spaces.block);
   return slices;
 }

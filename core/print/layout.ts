@@ -12,7 +12,7 @@ import { measureFoot } from './foot.ts';
 import { findUnprintable } from './glyphs.ts';
 import { measureParts } from './measure.ts';
 import { type Bookmark, type Page, type Tag, tag } from './page.ts';
-import { pictureSize } from './pictures.ts';
+import { type Picture, readPicture } from './pictures.ts';
 import { type Edition, type Paper, type Style, styleOf } from './style.ts';
 
 export interface PrintOptions {
@@ -42,6 +42,8 @@ export interface Layout {
   readonly bookmarks: readonly Bookmark[];
   /** The tag tree, of type Document. */
   readonly tags: Tag;
+  /** Pictures that were asked for, by name; null for one that cannot be printed. */
+  readonly pictures: ReadonlyMap<string, Picture | null>;
   /**
    * What the maker should know before printing: `character-not-printable` {character, codePoint, words,
    * instead} and `picture-not-readable` {name}.
@@ -53,21 +55,21 @@ export function layOut(booklet: Booklet, options: PrintOptions, resources: Resou
   const style = styleOf(options.paper, options.edition);
   const fonts = typefacesOf(resources.fonts);
   const facts: Fact[] = findUnprintable(booklet, style, fonts);
-  const sizes = new Map<string, { width: number; height: number } | null>();
-  const sizeOf = (name: string): { width: number; height: number } | null => {
-    let size = sizes.get(name);
-    if (size === undefined) {
+  const pictures = new Map<string, Picture | null>();
+  const pictureOf = (name: string): Picture | null => {
+    let picture = pictures.get(name);
+    if (picture === undefined) {
       const bytes = resources.picture(name);
-      size = bytes ? pictureSize(bytes) : null;
-      sizes.set(name, size);
-      if (!size) facts.push({ code: 'picture-not-readable', from: 0, to: 0, data: { name } });
+      picture = bytes ? readPicture(bytes) : null;
+      pictures.set(name, picture);
+      if (!picture) facts.push({ code: 'picture-not-readable', from: 0, to: 0, data: { name } });
     }
-    return size;
+    return picture;
   };
   const hasDrawing = (name: string): boolean => (resources.drawing?.(name) ?? null) !== null;
 
   const foot = measureFoot(booklet.meta, style, fonts);
-  const desk = deskOf(style, fonts, foot.height, { pictureSize: sizeOf, hasDrawing });
+  const desk = deskOf(style, fonts, foot.height, { pictureSize: pictureOf, hasDrawing });
   const root = tag('Document');
   const cover = measureCover(booklet, root, desk);
   const parts = measureParts(booklet.parts, root, desk);
@@ -79,5 +81,5 @@ export function layOut(booklet: Booklet, options: PrintOptions, resources: Resou
     paper: style.page.height,
   };
   const placed = placePages([...cover, ...parts], area, foot.marks);
-  return { style, pages: placed.pages, bookmarks: placed.bookmarks, tags: root, facts };
+  return { style, pages: placed.pages, bookmarks: placed.bookmarks, tags: root, pictures, facts };
 }

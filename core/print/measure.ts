@@ -2,24 +2,23 @@
  * Turns blocks into slices and tags, in reading order: how wide each text runs, what hangs beside what, and
  * which breaks would hurt. It decides no page and draws nothing.
  */
+
+import { cautionSlices, keySlices } from './boxes.ts';
 import {
   type Block,
-  type Caution,
-  type Entries,
-  type Entry,
   type Heading,
   type List,
   type Paragraph,
   type Part,
   plain,
   type Row,
-  type SizeKey,
 } from './content.ts';
-import { across, baselineOf, besideSlices, type Desk, lineMarks, span, textOf, textSlices } from './desk.ts';
+import { across, besideSlices, type Desk, span, textOf, textSlices } from './desk.ts';
+import { entrySlices } from './entries.ts';
 import { measureFigure } from './figure.ts';
-import { breakLines, JOIN, naturalWidth } from './lines.ts';
-import { type Mark, type Tag, tag } from './page.ts';
-import { BREAK, bindAll, bindFirst, heightOf, type Slice, slice, withGap } from './slice.ts';
+import { breakLines, JOIN } from './lines.ts';
+import { type Tag, tag } from './page.ts';
+import { BREAK, bindAll, bindFirst, heightOf, type Slice, withGap } from './slice.ts';
 import { measureTable } from './table.ts';
 
 /** Slices of the parts, and their tags under `root`, one section for each part. */
@@ -28,13 +27,13 @@ export function measureParts(parts: readonly Part[], root: Tag, desk: Desk): Sli
   let level = 1;
   for (const part of parts) {
     const section = tag('Sect', { title: part.title });
-    root.children.push(section);
     const composer = new Composer(section, desk, level);
     const own: Slice[] = [];
     if (part.title !== '')
       own.push(...composer.add({ kind: 'heading', level: 1, words: [plain(part.title)] }));
     for (const block of part.blocks) own.push(...composer.add(block));
     level = composer.level;
+    if (section.children.length > 0) root.children.push(section);
     if (part.newPage && desk.style.partPages && own.length > 0) own[0] = { ...own[0]!, opens: true };
     slices.push(...own);
   }
@@ -242,161 +241,4 @@ function listSlices(block: List, parent: Tag, desk: Desk): Slice[] {
     const lone = i === 1 || i === items.length - 1;
     return i === 0 ? lines : withGap(bindFirst(lines, lone ? BREAK.inside * 2 : BREAK.inside), spaces.item);
   });
-}
-
-function entrySlices(block: Entries, parent: Tag, desk: Desk): Slice[] {
-  const { looks, spaces, hang } = desk.style;
-  const items = block.items.filter((item) => textOf(item.label) !== '' || textOf(item.value) !== '');
-  if (items.length === 0) return [];
-  const own = tag('L');
-  parent.children.push(own);
-  const paired =
-    block.form === 'terms' && hang > 0 && items.length >= 8 ? pairedSlice(items, own, desk) : null;
-  if (paired) return [paired];
-  return items.flatMap((item, i) => {
-    const label = tag('Lbl');
-    const value = tag('LBody');
-    own.children.push(tag('LI', {}, [label, value]));
-    const colon = block.form === 'facts' || hang === 0;
-    const labelSpan = span(colon ? [...item.label, plain(':')] : item.label, looks.label);
-    const valueSpan = span(item.value, looks.body);
-    const lines =
-      hang > 0
-        ? besideSlices(
-            desk,
-            { lines: breakLines([labelSpan], hang - 10, desk.fonts), tags: [label], x: desk.left },
-            { lines: breakLines([valueSpan], desk.bodyWidth, desk.fonts), tags: [value], x: desk.bodyX },
-          )
-        : textSlices(
-            desk,
-            [{ ...labelSpan, words: [...labelSpan.words, plain(' ')] }, valueSpan],
-            desk.left,
-            desk.width,
-            [label, value],
-          );
-    const lone = i === 1 || i === items.length - 1;
-    return i === 0 ? lines : withGap(bindFirst(lines, lone ? BREAK.inside * 4 : BREAK.inside), spaces.item);
-  });
-}
-
-/**
- * A long list of short terms in two columns, read down the first and then down the second: one slice, so that
- * no page break can upset that order; null when it would be taller than part of a page.
- */
-function pairedSlice(items: readonly Entry[], own: Tag, desk: Desk): Slice | null {
-  const { looks } = desk.style;
-  const gutter = 22;
-  const column = (desk.width - gutter) / 2;
-  const widest = Math.max(...items.map((item) => naturalWidth([span(item.label, looks.label)], desk.fonts)));
-  const indent = Math.min(widest + 12, column * 0.4);
-  const set = items.map((item) => ({
-    label: breakLines([span(item.label, looks.label)], indent - 8, desk.fonts),
-    value: breakLines([span(item.value, looks.body)], column - indent, desk.fonts),
-  }));
-  const lengths = set.map(({ label, value }) => Math.max(1, label.length, value.length));
-  const total = lengths.reduce((a, b) => a + b, 0);
-  let half = 0;
-  for (let lines = 0; lines < total / 2; half++) lines += lengths[half]!;
-  const first = lengths.slice(0, half).reduce((a, b) => a + b, 0);
-  const height = Math.max(first, total - first) * looks.body.leading;
-  if (height > desk.height * 0.45) return null;
-  const marks: Mark[] = [];
-  let y = 0;
-  for (const [i, { label, value }] of set.entries()) {
-    if (i === half) y = 0;
-    const x = desk.left + (i < half ? 0 : column + gutter);
-    const tags = [tag('Lbl'), tag('LBody')] as const;
-    own.children.push(tag('LI', {}, [...tags]));
-    const baseline = (n: number): number => y + n * looks.body.leading + baselineOf(looks.body);
-    for (const [n, line] of label.entries()) marks.push(...lineMarks(line, x, baseline(n), [tags[0]]));
-    for (const [n, line] of value.entries())
-      marks.push(...lineMarks(line, x + indent, baseline(n), [tags[1]]));
-    y += lengths[i]! * looks.body.leading;
-  }
-  return slice(height, marks);
-}
-
-/** A box: every slice carries its part of the bar and the fill, so the box may go over a page break. */
-function cautionSlices(block: Caution, parent: Tag, desk: Desk): Slice[] {
-  const { looks, spaces, colours, rules, fills, hang } = desk.style;
-  const own = tag('Div');
-  parent.children.push(own);
-  const indent = spaces.inset + rules.bar;
-  const boxX = hang > 0 ? desk.bodyX - indent : desk.left;
-  const textX = boxX + indent;
-  const width = desk.left + desk.width - textX - spaces.inset;
-  const title = tag('P');
-  own.children.push(title);
-  const inner = bindAll(
-    textSlices(desk, [span(block.title, looks.cautionTitle)], textX, width, [title]),
-    BREAK.strand,
-  );
-  for (const text of block.paragraphs) {
-    const paragraph = tag('P');
-    const lines = textSlices(desk, [span(text, looks.body)], textX, width, [paragraph]);
-    if (lines.length === 0) continue;
-    own.children.push(paragraph);
-    const first = inner.length === 0 || inner.length === 1;
-    inner.push(
-      ...withGap(
-        bindFirst(lines, first ? BREAK.strand : BREAK.together),
-        first ? spaces.item : spaces.paragraph * 0.6,
-      ),
-    );
-  }
-  const pad = spaces.inset * 0.7;
-  return bindAll(
-    inner.map((one, i) => {
-      const top = i === 0 ? pad : one.gap;
-      const height = top + one.height + (i === inner.length - 1 ? pad : 0);
-      const marks: Mark[] = [];
-      if (fills) {
-        const box = { x: boxX, y: 0, width: desk.left + desk.width - boxX, height };
-        marks.push({ kind: 'fill', tag: null, ...box, colour: colours.tint });
-      }
-      marks.push({
-        kind: 'fill',
-        tag: null,
-        x: boxX,
-        y: 0,
-        width: rules.bar,
-        height,
-        colour: colours.accent,
-      });
-      marks.push(...one.marks.map((mark) => ({ ...mark, y: mark.y + top })));
-      return { ...one, gap: 0, height, marks };
-    }),
-    BREAK.together,
-  );
-}
-
-/** The size key between two thin lines. */
-function keySlices(block: SizeKey, parent: Tag, desk: Desk): Slice[] {
-  const { looks, rules, colours, spaces, hang } = desk.style;
-  const title = tag('P');
-  const own = tag('P');
-  parent.children.push(tag('Div', {}, [title, own]));
-  const label = span([plain(block.title), plain(hang > 0 ? '' : ': ')], looks.label);
-  const body = span(block.words, looks.body);
-  const lines =
-    hang > 0
-      ? besideSlices(
-          desk,
-          { lines: breakLines([label], hang - 10, desk.fonts), tags: [title], x: desk.left },
-          { lines: breakLines([body], desk.bodyWidth, desk.fonts), tags: [own], x: desk.bodyX },
-        )
-      : textSlices(desk, [label, body], desk.left, desk.width, [title, own]);
-  const pad = spaces.inset * 0.45;
-  const right = desk.left + desk.width;
-  return bindAll(
-    lines.map((one, i) => {
-      const top = i === 0 ? pad : 0;
-      const height = top + one.height + (i === lines.length - 1 ? pad : 0);
-      const marks: Mark[] = one.marks.map((mark) => ({ ...mark, y: mark.y + top }));
-      if (i === 0) marks.unshift(across(desk.left, right, 0, rules.hair, colours.rule));
-      if (i === lines.length - 1) marks.push(across(desk.left, right, height, rules.hair, colours.rule));
-      return slice(height, marks, { cost: one.cost });
-    }),
-    BREAK.together,
-  );
 }

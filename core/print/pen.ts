@@ -50,7 +50,7 @@ export async function writePages(
     margin: 0,
     info: infoOf(meta),
   });
-  amend(document, fileIdOf(partsOf(layout, booklet, resources)), xmpOf(meta));
+  amend(document, fileIdOf(partsOf(layout, booklet)), xmpOf(meta));
   const chunks: Uint8Array[] = [];
   const ended = new Promise<void>((resolve, reject) => {
     document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
@@ -80,15 +80,11 @@ export async function writePages(
   return new Uint8Array(Buffer.concat(chunks));
 }
 
-function* partsOf(layout: Layout, booklet: Booklet, resources: Resources): Generator<string | Uint8Array> {
+function* partsOf(layout: Layout, booklet: Booklet): Generator<string | Uint8Array> {
   yield JSON.stringify([layout.style.paper, layout.style.edition, booklet]);
-  const named = new Set<string>();
-  for (const page of layout.pages) {
-    for (const mark of page.marks) if (mark.kind === 'image') named.add(`${mark.source} ${mark.name}`);
-  }
-  for (const name of named) {
+  for (const [name, picture] of layout.pictures) {
     yield name;
-    if (name.startsWith('picture ')) yield resources.picture(name.slice('picture '.length)) ?? '';
+    if (picture) yield picture.bytes;
   }
 }
 
@@ -186,7 +182,7 @@ class Pen {
     }
     let image = this.#images.get(mark.name);
     if (!image) {
-      const bytes = this.#resources.picture(mark.name);
+      const bytes = this.#layout.pictures.get(mark.name)?.bytes;
       if (!bytes) return;
       image = (document as unknown as { openImage(src: Uint8Array): unknown }).openImage(bytes);
       this.#images.set(mark.name, image);

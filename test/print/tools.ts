@@ -20,29 +20,31 @@ const PACKAGES: Readonly<Record<string, string>> = {
   pdffonts: 'poppler-utils',
   pdftotext: 'poppler-utils',
   pdfinfo: 'poppler-utils',
+  pdftoppm: 'poppler-utils',
 };
 
 /** Runs a program on a PDF (`FILE` in the arguments) and gives what it wrote; a missing program fails loudly. */
-export function outside(program: string, args: readonly string[], pdf: Uint8Array): string {
+export function outsideBytes(program: string, args: readonly string[], pdf: Uint8Array): Uint8Array {
   const folder = mkdtempSync(join(tmpdir(), 'turnchain-print-'));
   try {
     const file = join(folder, 'pattern.pdf');
     writeFileSync(file, pdf);
-    return execFileSync(
-      program,
-      args.map((arg) => (arg === 'FILE' ? file : arg)),
-      { encoding: 'utf8', maxBuffer: 1 << 28, stdio: ['ignore', 'pipe', 'pipe'] },
-    );
+    const own = args.map((arg) => (arg === 'FILE' ? file : arg));
+    return execFileSync(program, own, { maxBuffer: 1 << 28, stdio: ['ignore', 'pipe', 'pipe'] });
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') {
-      throw new Error(
-        `This test needs ${program}: install ${PACKAGES[program] ?? program} (apt-get install ${PACKAGES[program] ?? program}).`,
-      );
+      const name = PACKAGES[program] ?? program;
+      throw new Error(`This test needs ${program}: install ${name} (apt-get install ${name}).`);
     }
     throw error;
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/** The same, as text. */
+export function outside(program: string, args: readonly string[], pdf: Uint8Array): string {
+  return Buffer.from(outsideBytes(program, args, pdf)).toString('utf8');
 }
 
 /** One structure element as the finished file has it. */
