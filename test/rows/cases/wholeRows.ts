@@ -163,7 +163,8 @@ export const wholeRows: readonly RowCase[] = [
       'Row 3: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. (22 sc)',
       'Row 5: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. (24 sc)',
     ),
-    counts: [21, 20, 20, 22, 24],
+    // the second entry is Row 2 (20) and Row 4 (22): which of them it shows is not stated here
+    counts: [21, 20, null, 22, 24],
   },
   {
     name: 'work even in pattern for 8 rows',

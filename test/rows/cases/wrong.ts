@@ -430,10 +430,11 @@ export const wrong: readonly RowCase[] = [
   {
     name: 'next dc walks over sc',
     terms: 'us',
+    // worked back: dc, sc, dc, sc …; the second dc lies behind an sc
     text: lines(
       'Fsc 20.',
       'Row 1: Ch 1, *sc in next st, dc in next st; rep from * across, turn. (20 sts)',
-      'Row 2: Ch 1, *sc in next dc; rep from * to last st, sc in last st, turn.',
+      'Row 2: Ch 1, sc in next dc, sc in next dc, sc in last 17 sts, turn.',
     ),
     counts: [20, 20, null],
     findings: [{ row: 2, code: 'stitches-passed-over', words: 'sc in next dc' }],
