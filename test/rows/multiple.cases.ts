@@ -193,7 +193,7 @@ export const multiples: readonly MultipleCase[] = [
     plus: 2,
   },
   {
-    name: 'ripple of 12 with sc3tog',
+    name: 'ripple of 14 with sc3tog',
     terms: 'us',
     // each repeat: 5 + 1 (3 in one) + 5 + (3 together: 3) = 14 worked stitches, made 5 + 3 + 5 + 1 = 14
     text: lines(
