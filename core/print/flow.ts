@@ -8,9 +8,9 @@ import type { Slice } from './slice.ts';
 /** What a page costs for being there: two half pages are worse than one. */
 const PAGE = 3;
 const WASTE = 100;
-/** What it costs not to begin a page where a part asks for one, and how much the emptiness before it counts then. */
+/** What it costs not to begin a page where a part asks for one; more is only what leaves a page nearly empty before it. */
 const UNOPENED = 40;
-const OPENING_WASTE = 0.6;
+const NEARLY_EMPTY = { part: 0.34, cost: 45 } as const;
 /** A slice taller than a page has nowhere to go; it stands alone. */
 const OVERFULL = 1e7;
 
@@ -31,11 +31,12 @@ export function breakPages(slices: readonly Slice[], height: number): number[] {
       const over = used > height + 0.01;
       if (over && j > i + 1) break;
       const after = slices[j];
-      const broken = after !== undefined && !after.forced;
-      const waste = broken
-        ? WASTE * (1 - Math.min(1, used / height)) ** 2 * (after.opens ? OPENING_WASTE : 1)
-        : 0;
-      const cost = PAGE + waste + unopened + (broken ? after.cost : 0) + (over ? OVERFULL : 0) + best[j]!;
+      const cost =
+        PAGE +
+        unopened +
+        (after ? breakCost(after, Math.min(1, used / height)) : 0) +
+        (over ? OVERFULL : 0) +
+        best[j]!;
       if (cost < best[i]!) {
         best[i] = cost;
         next[i] = j;
@@ -46,6 +47,13 @@ export function breakPages(slices: readonly Slice[], height: number): number[] {
   const starts: number[] = [];
   for (let i = 0; i < n; i = next[i]!) starts.push(i);
   return starts;
+}
+
+/** Cost of ending a page, `filled` (0–1) so far, before `after`. */
+function breakCost(after: Slice, filled: number): number {
+  if (after.forced) return 0;
+  if (after.opens) return after.cost + (filled < NEARLY_EMPTY.part ? NEARLY_EMPTY.cost : 0);
+  return after.cost + WASTE * (1 - filled) ** 2;
 }
 
 export interface Placed {

@@ -92,8 +92,8 @@ class Composer {
     this.#previous = block;
     this.#extra = 0;
     this.#forced = false;
-    // A line or two under a heading introduce what follows: better not left alone with it.
-    const introduces = this.#bound === BREAK.strand && block.kind === 'paragraph' && slices.length <= 2;
+    // A single line under a heading introduces what follows: better not left alone with it.
+    const introduces = this.#bound === BREAK.strand && block.kind === 'paragraph' && slices.length === 1;
     this.#bound = block.kind === 'heading' ? BREAK.strand : introduces ? BREAK.together : BREAK.free;
     return slices;
   }
