@@ -116,6 +116,8 @@ export interface Tally {
   readonly chains: number;
   /** Stitches by trade id; the values add up to `stitches`. */
   readonly byKind: ReadonlyMap<string, number>;
+  /** The same for stitches that belong to no unit. */
+  readonly loose: ReadonlyMap<string, number>;
   /** Units (shells, V-stitches …) by name. */
   readonly units: ReadonlyMap<string, number>;
   /** Spaces by their chains. */
@@ -132,6 +134,7 @@ export function tally(of: Fabric): Tally {
   const known = tallies.get(of.sites);
   if (known !== undefined) return known;
   const byKind = new Map<string, number>();
+  const alone = new Map<string, number>();
   const units = new Map<string, number>();
   const spacesOf = new Map<number, number>();
   let stitches = 0;
@@ -155,6 +158,9 @@ export function tally(of: Fabric): Tally {
         last = site.stitch;
       }
       run += 1;
+      if (site.stitch !== null && (site.unit === null || site.unit.name === 'group')) {
+        alone.set(site.stitch, (alone.get(site.stitch) ?? 0) + 1);
+      }
     } else if (site.kind === 'space') {
       spaces += 1;
       chains += site.chains;
@@ -170,7 +176,7 @@ export function tally(of: Fabric): Tally {
     byKind.set('chain', loose);
   }
   units.delete('group');
-  const made: Tally = { stitches, spaces, chains, byKind, units, spacesOf, picots, turning };
+  const made: Tally = { stitches, spaces, chains, byKind, loose: alone, units, spacesOf, picots, turning };
   tallies.set(of.sites, made);
   return made;
 }

@@ -6,14 +6,15 @@
 import type { Again, Group, Item, Repeat, Stop, Work } from '../notation/tree.ts';
 import { demand, type Unit } from './demand.ts';
 import type { Moment, Progress } from './progress.ts';
-import { one, run, steps, workOnce } from './work.ts';
+import { type Choice, one, run, type Step, steps, workOnce } from './work.ts';
 
 /** How many of the last passes are tried, from the most passes down. */
 const TRIED = 40;
 
-type Open = Repeat | Again | Work | Group;
+type Open = Repeat | Again | Work | Group | Choice;
 
 function stopOf(item: Open): Stop | null {
+  if (item.type === 'choice') return null;
   if (item.type === 'repeat' || item.type === 'again')
     return item.times.kind === 'to' ? item.times.stop : null;
   const place = item.places[0]!;
@@ -21,7 +22,7 @@ function stopOf(item: Open): Stop | null {
 }
 
 /** Whether later items use any of the row below: if none does, a stop short of the end means to leave the rest. */
-function worksOn(items: readonly Item[]): boolean {
+function worksOn(items: readonly Step[]): boolean {
   return items.some(
     (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat' || item.type === 'skip',
   );
@@ -39,13 +40,14 @@ interface Tried {
 export function fitOpen(
   p: Progress,
   item: Open,
-  rest: readonly Item[],
+  rest: readonly Step[],
   then: () => boolean,
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
   const body = item.type === 'repeat' || item.type === 'again' ? steps(item.items) : null;
-  const pass = (): boolean => (body === null ? workOnce(p, item as Work | Group) : run(p, body, 0, false));
+  const pass = (): boolean =>
+    body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
   const start = p.moment();
   const before = { st: p.stitchesAhead(), sp: p.spacesAhead() };
   let used: { st: number; sp: number } | null = null;
@@ -57,10 +59,10 @@ export function fitOpen(
     if (limit?.reached(p)) break;
     if (stop !== null && stop.kind === 'before-next' && p.seek([stop.noun]) === p.pos) break;
     if (stop !== null && stop.kind === 'marker' && p.below[p.pos]?.marked) break;
-    const { pos, inner, covered } = p;
+    const { pos, inner, covered, gap } = p;
     const moment = p.moment();
     p.trials += 1;
-    const ok = pass() && !(p.pos === pos && p.inner === inner && p.covered === covered);
+    const ok = pass() && !(p.pos === pos && p.inner === inner && p.covered === covered && p.gap === gap);
     p.trials -= 1;
     if (p.exhausted) {
       if (p.trials === 0) p.note('too-many-stitches', item, { limit: p.made.length });
@@ -101,6 +103,14 @@ export function fitOpen(
     return ok;
   };
 
+  /** The first passes again from the start: the tries since have used up the moments after them. */
+  const replay = (n: number): void => {
+    p.restore(start);
+    p.muted += 1;
+    for (let k = 0; k < n && !p.exhausted; k++) pass();
+    p.muted -= 1;
+  };
+
   const last = item.type === 'repeat' ? item.last : null;
   const candidates = chosen(p, stop, limit, tried);
   for (const from of candidates) {
@@ -119,14 +129,14 @@ export function fitOpen(
   const misses = body === null ? null : shortfall(p, item, rest, before, used, limit);
   if (misses === null || misses.fits) {
     const from = (misses === null ? null : tried.find((t) => t.passes === misses.passes)) ?? best;
-    p.restore(from.moment);
+    replay(from.passes);
     if (leavesHere) p.leaves = true;
     accept(from.passes);
     if (last !== null) endings(p, item as Repeat, body!)[0]!();
     return then();
   }
   const whole = tried.find((t) => t.passes === misses.passes) ?? best;
-  p.restore(whole.moment);
+  replay(whole.passes);
   accept(whole.passes);
   p.note('repeat-does-not-fit', item, {
     passes: misses.passes,
@@ -183,7 +193,7 @@ function chosen(
   if (limit !== null) {
     const exact = tried.filter((t) => limit.exactly(t.moment.pos));
     const turning = tried.filter((t) => limit.withTurning(t.moment.pos));
-    const both = [...exact, ...turning];
+    const both = [...exact.reverse(), ...turning.reverse()];
     // Stitches that the last pass overshot are told as a repeat that does not fit.
     return both.length > 0 ? both : [newest];
   }
@@ -193,7 +203,7 @@ function chosen(
 }
 
 /** Ways in which the last pass may end, most literal first. */
-function endings(p: Progress, item: Repeat, body: readonly Item[]): readonly (() => boolean)[] {
+function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly (() => boolean)[] {
   const last = item.last!;
   if (last.kind === 'stop-at') {
     const cut = steps(item.items.slice(0, last.index));
@@ -228,23 +238,34 @@ interface Shortfall {
 function shortfall(
   p: Progress,
   item: Open,
-  rest: readonly Item[],
+  rest: readonly Step[],
   before: { st: number; sp: number },
   used: { st: number; sp: number } | null,
   limit: Limit | null,
 ): Shortfall | null {
   const amount = (a: Parameters<Progress['amount']>[0]) => p.amount(a) ?? 0;
+  const askedItems: readonly Item[] =
+    item.type === 'repeat' || item.type === 'again'
+      ? item.items
+      : item.type === 'choice'
+        ? item.works
+        : [item];
+  const restItems = rest.flatMap((step): readonly Item[] => (step.type === 'choice' ? step.works : [step]));
   const asked = {
-    st: demand(item.type === 'repeat' || item.type === 'again' ? item.items : [item], 'st', p.bare, amount),
-    sp: demand(item.type === 'repeat' || item.type === 'again' ? item.items : [item], 'sp', p.bare, amount),
+    st: demand(askedItems, 'st', p.bare, amount),
+    sp: demand(askedItems, 'sp', p.bare, amount),
   };
   const each = used ?? asked;
   const unit: Unit = each.st > 0 ? 'st' : 'sp';
   const multiple = each[unit];
   if (multiple <= 1) return null;
   const total = unit === 'st' ? p.stitchesAhead(0) : p.spacesAhead(0);
-  const tail = Math.max(limit?.n ?? 0, demand(rest, unit, p.bare, amount));
-  const plus = total - before[unit] + tail;
+  const tail = Math.max(limit?.n ?? 0, demand(restItems, unit, p.bare, amount));
+  const cut =
+    item.type === 'repeat' && item.last?.kind === 'stop-at'
+      ? demand(item.items.slice(0, item.last.index), unit, p.bare, amount)
+      : 0;
+  const plus = total - before[unit] + cut + tail;
   const free = total - plus;
   const passes = Math.max(0, Math.floor(free / multiple));
   const left = free - passes * multiple;

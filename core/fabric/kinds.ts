@@ -53,19 +53,25 @@ export function namesOf(ref: StitchRef): readonly string[] {
 
 /** The name that a unit is tallied and looked for under. */
 export function unitName(ref: StitchRef): string {
-  return ref.special ?? ref.form;
+  return ref.special ?? (ref.form === 'v-stitch' ? 'V-st' : ref.form);
 }
 
-function sameUnit(site: Site, ref: StitchRef): boolean {
+/** How the row at hand meets units: the name that a ref goes by, and whether the row below is met backwards. */
+export interface Meeting {
+  readonly nameOf: (ref: StitchRef) => string;
+  readonly backwards: boolean;
+}
+
+/** Is this site the first of a unit to be met? */
+export function opensUnit(site: Site, meeting: Meeting): boolean {
   if (site.unit === null) return false;
-  if (site.unit.name === unitName(ref)) return true;
-  return namesOf(ref).includes(site.unit.name);
+  return site.unit.at === (meeting.backwards ? site.unit.of - 1 : 0);
 }
 
 /** Does this site begin the unit asked for? A group made in one place passes for a shell that has no name. */
-export function beginsUnit(site: Site, ref: StitchRef, loosely: boolean): boolean {
-  if (site.unit === null || site.unit.at !== 0) return false;
-  return sameUnit(site, ref) || (loosely && site.unit.name === 'group');
+export function beginsUnit(site: Site, ref: StitchRef, loosely: boolean, meeting: Meeting): boolean {
+  if (site.unit === null || !opensUnit(site, meeting)) return false;
+  return site.unit.name === meeting.nameOf(ref) || (loosely && site.unit.name === 'group');
 }
 
 /** Is this ref a unit (something of several sites) rather than one stitch? */
@@ -73,9 +79,9 @@ export function isUnit(ref: StitchRef): boolean {
   return ref.form === 'shell' || ref.form === 'v-stitch' || ref.form === 'special';
 }
 
-function namedMatches(site: Site, ref: StitchRef): boolean {
+function namedMatches(site: Site, ref: StitchRef, meeting: Meeting): boolean {
   if (ref.form === 'picot') return site.kind === 'picot';
-  if (isUnit(ref)) return beginsUnit(site, ref, false) || site.stitch === `special.${unitName(ref)}`;
+  if (isUnit(ref)) return beginsUnit(site, ref, false, meeting);
   if (site.kind !== 'stitch' || site.stitch === null) return false;
   if (GATHERED.has(ref.form)) {
     return site.stitch.startsWith(`${ref.form}.`) || (ref.form === 'cluster' && site.stitch.includes('tog'));
@@ -97,12 +103,18 @@ function namedMatches(site: Site, ref: StitchRef): boolean {
  * Is the site what the noun asks for? `chains` is the noun's own number for a space ("ch-2 sp"), already
  * taken for the size; `bare` says that the fabric is a foundation chain, whose chains serve as stitches.
  */
-export function matches(site: Site, noun: Noun, chains: number | null, bare: boolean): boolean {
+export function matches(
+  site: Site,
+  noun: Noun,
+  chains: number | null,
+  bare: boolean,
+  meeting: Meeting,
+): boolean {
   switch (noun.kind) {
     case 'stitch':
       return site.kind === 'stitch' || site.kind === 'seam' || (bare && site.kind === 'chain');
     case 'named':
-      return namedMatches(site, noun.stitch);
+      return namedMatches(site, noun.stitch, meeting);
     case 'chain':
     case 'loop-of-chain':
       return site.kind === 'chain' || site.kind === 'space';

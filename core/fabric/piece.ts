@@ -17,7 +17,8 @@ import type {
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import { type Fabric, type Opening, plainFabric, sameFabric, type Tally, tally } from './fabric.ts';
-import { type Worked, workRow } from './row.ts';
+import { type Worked, workedAgain, workRow } from './row.ts';
+import { checkStated } from './stated.ts';
 
 /** Rows of a piece beyond which it is not worked further. */
 export const MOST_ROWS = 20_000;
@@ -29,6 +30,8 @@ export type RowWorker = (row: RowTree, below: Fabric | null, env: Env, figures: 
 export interface Written {
   readonly row: RowTree;
   readonly figures: Figures;
+  /** The row worked here is not the first working of its words: the counts stated in it are not for it. */
+  readonly again?: true;
 }
 
 /** What a written row came to, after its last working. */
@@ -55,6 +58,34 @@ export interface PieceRecord {
   readonly rows: readonly Done[];
 }
 
+interface Parted {
+  /** The row's own work, without what it says about other rows; null when it has none. */
+  readonly own: RowTree | null;
+  /** What it says about whole rows. */
+  readonly whole: readonly Item[];
+}
+
+const partedRows = new WeakMap<RowTree, Parted>();
+
+/** "Row 3: sc across. Rep Rows 2 and 3 …" told apart. The same row gives the identical parts. */
+function parted(row: RowTree): Parted {
+  const known = partedRows.get(row);
+  if (known !== undefined) return known;
+  const tellsOfRows = (item: Item) =>
+    item.type === 'rows-again' || item.type === 'even' || item.type === 'shaping' || item.type === 'as-piece';
+  const whole = row.items.filter(tellsOfRows);
+  const ownItems = row.items.filter((item) => !tellsOfRows(item));
+  const works = ownItems.some(
+    (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat',
+  );
+  const made: Parted = {
+    own: whole.length > 0 && works ? { ...row, items: ownItems, counts: [] } : null,
+    whole,
+  };
+  partedRows.set(row, made);
+  return made;
+}
+
 /** Whether a row speaks of row-ends. */
 const edges = new WeakMap<RowTree, boolean>();
 
@@ -71,6 +102,8 @@ export class PieceWork {
   private readonly ahead = new Map<number, { written: Written; entry: number }>();
   private readonly onward: { from: number; step: number; written: Written; entry: number }[] = [];
   private readonly env: Env;
+  /** What a row's own count settled about its turning chain, for when it is worked again. */
+  private readonly settled = new Map<RowTree, boolean>();
 
   constructor(
     start: Fabric | null,
@@ -117,6 +150,7 @@ export class PieceWork {
     }
     if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
     for (const opening of worked.openings) this.openings.push(opening);
+    if (worked.settled !== null) this.settled.set(written.row, worked.settled);
     if (span === null || worked.facts.length === 0) return worked;
     const row = numbered ? this.number : null;
     return {
@@ -128,6 +162,13 @@ export class PieceWork {
         data: { ...fact.data, row },
       })),
     };
+  }
+
+  /** The row for another working: the counts stated in it belong to the first. */
+  private repeated(written: Written): Written {
+    if (written.again) return written;
+    const row = workedAgain(written.row, this.settled.get(written.row) ?? null);
+    return { row, figures: written.figures, again: true };
   }
 
   /** Only rows that speak of row-ends depend on how many rows there are. */
@@ -168,6 +209,7 @@ export class PieceWork {
     entries.forEach((written, entry) => {
       const sizes = only(written.row);
       if (sizes === 'none') {
+        this.passBy(written);
         results[entry] = {
           tally: null,
           repeats: null,
@@ -185,6 +227,14 @@ export class PieceWork {
       (result) =>
         result ?? { tally: null, repeats: null, facts: [], first: null, last: null, times: 0, fabric: null },
     );
+  }
+
+  /** A row for other sizes still takes its number, so that the rows after it are numbered alike in all. */
+  private passBy(written: Written): void {
+    const numbers = written.row.label?.numbers ?? null;
+    if (numbers === null || numbers.kind === 'onward' || numbers.kind === 'list') return;
+    const last = this.numbersOf(numbers, written.figures).at(-1);
+    if (last !== undefined && last > this.number) this.number = last;
   }
 
   private workEntry(
@@ -270,7 +320,11 @@ export class PieceWork {
       if (listed === undefined && before === Number.POSITIVE_INFINITY && next !== steady!.from) break;
       this.ahead.delete(next);
       const rowsBefore = this.rows;
-      const result = this.workHere(found.written, only, 1, rowsBefore);
+      // Counts stated for several rows together are those of the last of them.
+      const more =
+        listed !== undefined && [...this.ahead.values()].some((other) => other.entry === listed.entry);
+      const now = more ? { ...found.written, row: workedAgain(found.written.row, null) } : found.written;
+      const result = this.workHere(now, only, 1, rowsBefore);
       const earlier = results[found.entry];
       results[found.entry] = {
         ...result,
@@ -290,35 +344,25 @@ export class PieceWork {
     rowsWanted: number | null,
     rowsBefore: number,
   ): RowResult {
-    const items = written.row.items;
-    const whole = items.filter(
-      (item) =>
-        item.type === 'rows-again' ||
-        item.type === 'even' ||
-        item.type === 'shaping' ||
-        item.type === 'as-piece',
-    );
     const first = rowsWanted === null ? null : this.number + 1;
+    const { own, whole } = parted(written.row);
     if (whole.length > 0) {
       const facts: Fact[] = [];
       let worked: Worked | null = null;
+      if (own !== null) {
+        worked = this.once({ ...written, row: own }, only, rowsWanted !== null, null);
+        facts.push(...worked.facts);
+      }
       whole.forEach((item, i) => {
+        const last = i === whole.length - 1;
         const rest =
-          rowsWanted === null || rowsWanted <= 1
-            ? null
-            : i === whole.length - 1
-              ? rowsWanted - (this.rows - rowsBefore)
-              : null;
+          rowsWanted !== null && rowsWanted > 1 && last ? rowsWanted - (this.rows - rowsBefore) : null;
         worked = this.directive(item, written, only, rest, facts) ?? worked;
       });
-      const after = tally(this.fabric ?? plainFabric(0, 't1', 'flat'));
-      if (this.fabric !== null) {
-        const counted = this.worker({ ...written.row, items: [] }, this.fabric, this.env, written.figures);
-        facts.push(...counted.facts);
-      }
+      facts.push(...this.statedFacts(written, only));
       // A row told only by its number counts as that number even when it could not be worked.
       if (rowsWanted !== null && this.rows === rowsBefore) this.number += rowsWanted;
-      return { ...this.result(distinct(facts), worked, first ?? this.number, rowsBefore), tally: after };
+      return this.result(distinct(facts), worked, first, rowsBefore);
     }
     const times = rowsWanted ?? 1;
     const facts: Fact[] = [];
@@ -334,14 +378,24 @@ export class PieceWork {
         break;
       }
       const before = this.fabric;
-      worked = this.once(written, only, rowsWanted !== null, null);
+      // Counts stated for a range of rows are those of its last row.
+      const now = times > 1 ? { ...written, row: workedAgain(written.row, null) } : written;
+      worked = this.once(now, only, rowsWanted !== null, null);
       if (worked.facts.length > 0) facts.push(...worked.facts);
       if (k > 0 && sameFabric(before, this.fabric) && k < times - 1) {
         this.jump([written], times - 1 - k, rowsWanted !== null);
         break;
       }
     }
+    if (times > 1) facts.push(...this.statedFacts(written, only));
     return this.result(distinct(facts), worked, first, rowsBefore);
+  }
+
+  /** The counts stated in a row against the fabric as it is now. */
+  private statedFacts(written: Written, only: readonly number[] | null): readonly Fact[] {
+    if (this.fabric === null) return [];
+    const env = only === null ? this.env : { ...this.env, only };
+    return checkStated(written.row.counts, tally(this.fabric), env, written.figures);
   }
 
   /** Counts rows that are known to leave the fabric as it is, without working them. */
@@ -360,7 +414,7 @@ export class PieceWork {
 
   /** Works a group of rows again and again; stops working, and only counts, once it leaves what it found. */
   again(
-    group: readonly Written[],
+    rows: readonly Written[],
     passes: number,
     rowsAtMost: number,
     span: Span,
@@ -368,7 +422,8 @@ export class PieceWork {
   ): Worked | null {
     let worked: Worked | null = null;
     const end = this.rows + rowsAtMost;
-    if (group.length === 0) return null;
+    if (rows.length === 0) return null;
+    const group = rows.map((written) => this.repeated(written));
     for (let k = 0; k < passes && this.rows < end; k++) {
       const before = this.fabric;
       for (const written of group) {
@@ -417,7 +472,7 @@ export class PieceWork {
         return found;
       }
       case 'onward': {
-        const n = value(numbers.from);
+        const n = value(numbers.start);
         return n === null ? [] : [n];
       }
     }
@@ -436,7 +491,7 @@ export class PieceWork {
       case 'even':
         return this.even(item, written, only, rest, facts);
       case 'shaping':
-        this.shape(item, written, only);
+        this.shape(item, written, only, rest);
         return null;
       case 'as-piece':
         return this.asPiece(item, written, only, facts);
@@ -529,7 +584,7 @@ export class PieceWork {
   }
 
   /** Shaping told in words: only the counts are followed, as the text gives no rows to work. */
-  private shape(item: Shaping, written: Written, only: readonly number[] | null): void {
+  private shape(item: Shaping, written: Written, only: readonly number[] | null, rest: number | null): void {
     if (this.fabric === null) return;
     const env = { ...this.env, only };
     const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
@@ -542,13 +597,16 @@ export class PieceWork {
       rows += 1;
     }
     for (const part of item.schedule) {
-      const times = part.times === null ? 1 : value(part.times);
+      const every = Math.max(1, value(part.every));
+      const times =
+        part.times === null ? (rest === null ? 1 : Math.floor((rest - rows) / every)) : value(part.times);
       stitches += sign * per * times;
-      rows += value(part.every) * times;
+      rows += every * times;
     }
     const form = this.fabric.form === 'chain' ? 'flat' : this.fabric.form;
     const base = mainBase(this.fabric);
     this.fabric = plainFabric(Math.max(0, Math.min(stitches, MOST_ROWS)), base, form);
+    if (rest !== null && rows < rest) rows = rest;
     const even = { row: plainRow(item, base, written.row), figures: [] };
     this.jump([even], Math.min(rows, MOST_ROWS), true);
   }
@@ -587,7 +645,7 @@ export class PieceWork {
     let worked: Worked | null = null;
     for (const done of rows) {
       if (this.rows >= MOST_ROWS) break;
-      worked = this.once(done.written, null, done.number !== null, item);
+      worked = this.once(this.repeated(done.written), null, done.number !== null, item);
       facts.push(...worked.facts);
     }
     return worked;

@@ -5,7 +5,7 @@
  */
 import type { Span } from '../finding.ts';
 import type { Noun, Place } from '../notation/tree.ts';
-import { beginsUnit } from './kinds.ts';
+import { beginsUnit, opensUnit } from './kinds.ts';
 import { NOWHERE, type Progress } from './progress.ts';
 
 /** A short id of what was looked for, which the sentence layer puts into the author's terms. */
@@ -65,8 +65,12 @@ function reachedOver(nouns: readonly Noun[]): boolean {
 /** Takes the next place that the nouns ask for; null when none is left. */
 export function take(p: Progress, nouns: readonly Noun[], span: Span): number | null {
   p.uncover();
+  p.gap = -1;
   if (nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
-  const chainwise = nouns.length === 1 && (nouns[0]!.kind === 'chain' || nouns[0]!.kind === 'loop-of-chain');
+  // "each dc and each ch": chains are taken one by one, unless a space is asked for by name.
+  const chainwise =
+    nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain') &&
+    !nouns.some((noun) => noun.kind === 'space');
   if (chainwise && p.inner > 0) {
     const at = p.pos;
     p.inner += 1;
@@ -195,11 +199,13 @@ export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): num
 export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
   p.uncover();
   if (noun.kind === 'between' || noun.kind === 'space') {
-    for (let i = Math.max(p.pos, 1); i < p.below.length; i++) {
+    for (let i = Math.max(p.pos, 1, p.gap + 1); i < p.below.length; i++) {
       p.spent += 1;
       const site = p.below[i]!;
+      if (site.kind === 'turning') continue;
       if (site.kind === 'space' || !site.more) {
         p.pos = site.kind === 'space' ? i + 1 : i;
+        p.gap = i;
         p.inner = 0;
         p.intoSpace = true;
         return i;
@@ -211,6 +217,7 @@ export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
   const second = first < 0 ? -1 : p.seek([noun], first + 1);
   if (second < 0) return missing(p, span, noun, 2, first < 0 ? 0 : 1);
   p.pos = first + 1;
+  p.gap = first + 1;
   p.inner = 0;
   p.intoSpace = true;
   return second;
@@ -232,7 +239,7 @@ export function takeInUnit(
     for (let i = from; i < p.below.length; i++) {
       p.spent += 1;
       const site = p.below[i]!;
-      if (ref !== null ? beginsUnit(site, ref, loosely) : loosely && site.unit?.at === 0) {
+      if (ref !== null ? beginsUnit(site, ref, loosely, p.meeting) : loosely && opensUnit(site, p.meeting)) {
         at = i;
         if (place.which !== 'last') break;
       }
@@ -249,7 +256,7 @@ export function takeInUnit(
     return i;
   }
   const of = p.below[at]!.unit!.of;
-  const end = at + of;
+  const end = Math.min(at + of, p.below.length);
   const inside: number[] = [];
   for (let i = at; i < end; i++) if (p.seek([place.noun], i) === i) inside.push(i);
   let index: number | null = null;

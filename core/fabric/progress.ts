@@ -4,12 +4,21 @@
  * folder: what comes out of a row is immutable.
  */
 import type { Fact, FactValue, Span } from '../finding.ts';
-import type { Amount, CountsAs, Noun } from '../notation/tree.ts';
+import type { Amount, CountsAs, Noun, StitchRef } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Opening } from './fabric.ts';
-import { matches } from './kinds.ts';
-import { counts, ROW_END_SITE, type Site, spaceSite, withMark, withMore, withUnit } from './site.ts';
+import { type Meeting, matches, namesOf, unitName } from './kinds.ts';
+import {
+  counts,
+  OPEN_CHAIN_SITE,
+  ROW_END_SITE,
+  type Site,
+  spaceSite,
+  withMark,
+  withMore,
+  withUnit,
+} from './site.ts';
 
 /** Stitches of one row beyond which it is not worked further. */
 export const MOST_STITCHES = 20_000;
@@ -18,6 +27,8 @@ const MOST_STEPS = 400_000;
 
 /** Everything that a trial may have to put back. */
 export interface Moment {
+  readonly below: Site[];
+  readonly gap: number;
   readonly pos: number;
   readonly inner: number;
   readonly last: number;
@@ -50,6 +61,8 @@ export class Progress {
   readonly made: Site[] = [];
   /** For each made site, what it went into (index below), when tracing. */
   readonly into: number[] = [];
+  /** Gap between stitches used last, by the site after it; -1 = the last place was no gap. */
+  gap = -1;
   /** Chains made and not closed by a stitch yet. */
   pending = 0;
   /** Sites passed over by the last skip, for "in skipped st". */
@@ -87,6 +100,8 @@ export class Progress {
   edgeAssumed: ({ chains: number; stitch: BaseStitch; counts: boolean } & Span) | null = null;
   /** Below is a chain closed into a ring and worked chain by chain. */
   ringed = false;
+  /** First chain of a foundation that was worked into. */
+  firstUsed = 0;
   /** How deep in definitions of definitions the work is. */
   depth = 0;
 
@@ -97,8 +112,11 @@ export class Progress {
     readonly round: boolean,
     readonly env: Env,
     readonly figures: Figures,
+    /** The row below is met in the opposite order to its making. */
+    backwards = false,
   ) {
     this.below = below.slice();
+    this.meeting = { nameOf: (ref) => this.nameOf(ref), backwards };
   }
 
   amount(of: Amount): number | null {
@@ -107,6 +125,8 @@ export class Progress {
 
   moment(): Moment {
     return {
+      below: this.below,
+      gap: this.gap,
       pos: this.pos,
       inner: this.inner,
       last: this.last,
@@ -126,6 +146,8 @@ export class Progress {
 
   /** Back to an earlier moment. Only moments still on the way here can be returned to. */
   restore(to: Moment): void {
+    this.below = to.below;
+    this.gap = to.gap;
     this.pos = to.pos;
     this.inner = to.inner;
     this.last = to.last;
@@ -160,17 +182,32 @@ export class Progress {
     return true;
   }
 
+  /** The words being worked, for what has no words of its own (an implied "next st"). */
+  words: Span = { from: 0, to: 0 };
+
   /** Reports something that is no reason to call a trial failed. */
-  note(code: string, span: Span, data: Record<string, FactValue>): void {
+  note(code: string, at: Span, data: Record<string, FactValue>): void {
     if (this.muted > 0) return;
+    const span = at.from === at.to ? this.words : at;
     if (this.facts.some((f) => f.code === code && f.from === span.from && f.to === span.to)) return;
     this.facts.push({ code, from: span.from, to: span.to, data });
   }
 
+  /** The name a unit goes by: the first name of the pattern's definition, or the trade's. */
+  nameOf(ref: StitchRef): string {
+    for (const name of namesOf(ref)) {
+      const definition = this.env.names.get(name);
+      if (definition !== undefined) return definition.names[0] ?? name;
+    }
+    return unitName(ref);
+  }
+
+  readonly meeting: Meeting;
+
   private fits(site: Site, nouns: readonly Noun[]): boolean {
     for (const noun of nouns) {
       const chains = noun.kind === 'space' && noun.chains !== null ? this.amount(noun.chains) : null;
-      if (matches(site, noun, chains, this.bare)) return true;
+      if (matches(site, noun, chains, this.bare, this.meeting)) return true;
     }
     return false;
   }
@@ -222,7 +259,10 @@ export class Progress {
   /** Is it something that a row must account for? */
   owed(site: Site): boolean {
     return (
-      counts(site) || site.kind === 'seam' || site.kind === 'row-end' || (this.bare && site.kind === 'chain')
+      counts(site) ||
+      site.kind === 'seam' ||
+      site.kind === 'row-end' ||
+      (this.bare && site.kind === 'chain' && !site.turning)
     );
   }
 
@@ -245,7 +285,17 @@ export class Progress {
   layRowEnds(): void {
     if (this.env.rowEnds === 0 || this.below.some((site) => site.kind === 'row-end')) return;
     const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);
-    this.below.splice(this.pos, 0, ...ends);
+    this.below = [...this.below.slice(0, this.pos), ...ends, ...this.below.slice(this.pos)];
+  }
+
+  /**
+   * The work goes on along the other side of a foundation chain: its chains again, from the far end back to
+   * the first one worked. That one may be used once more or left.
+   */
+  layOtherSide(): void {
+    if (!this.bare || this.below.some((site) => site.kind === 'chain' && site.turning)) return;
+    const side = this.below.slice(this.firstUsed + 1, Math.max(this.firstUsed + 1, this.below.length - 1));
+    this.below = [...this.below, ...side, OPEN_CHAIN_SITE];
   }
 
   /** Closes pending chains into a space. */

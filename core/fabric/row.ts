@@ -4,8 +4,19 @@
  * same result. Knows nothing of row numbers or of other rows.
  */
 import type { Fact } from '../finding.ts';
-import type { Attach, Chain, CountsAs, Item, Join, Place, RowTree, Work } from '../notation/tree.ts';
-import type { BaseStitch } from '../trade/stitches.ts';
+import type {
+  Attach,
+  Chain,
+  CountsAs,
+  Item,
+  Join,
+  Label,
+  Place,
+  RowTree,
+  Skip,
+  Work,
+} from '../notation/tree.ts';
+import { type BaseStitch, height } from '../trade/stitches.ts';
 import type { Env, Figures } from './env.ts';
 import {
   type Carried,
@@ -19,9 +30,10 @@ import {
 } from './fabric.ts';
 import { take, takeFirst, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, Progress } from './progress.ts';
-import { RING_SITE, type Site, spaceSite, turningChain, turningStitch } from './site.ts';
+import { RING_SITE, type Site, spaceSite, turningStitch } from './site.ts';
+import { stand } from './standing.ts';
 import { checkStated } from './stated.ts';
-import { decide, evidenceOf } from './turning.ts';
+import { edgeChains, evidenceOf, leadBase } from './turning.ts';
 import { even, leftOver, one, run, steps } from './work.ts';
 
 /** What working a row came to. */
@@ -41,9 +53,58 @@ export interface Worked {
   readonly round: boolean;
   /** The work was turned before it. */
   readonly turned: boolean;
+  /** What the row's own stated count settled about a doubtful turning chain; null = nothing. */
+  readonly settled: boolean | null;
+}
+
+const unstated = new WeakMap<RowTree, Map<boolean | null, RowTree>>();
+
+/**
+ * The row as it is worked again later: without the counts stated for its first working, and with what those
+ * settled about its turning chain said. The same row gives the identical object.
+ */
+export function workedAgain(row: RowTree, settled: boolean | null): RowTree {
+  if (row.counts.length === 0 && settled === null) return row;
+  let known = unstated.get(row);
+  if (known === undefined) {
+    known = new Map();
+    unstated.set(row, known);
+  }
+  const same = known.get(settled);
+  if (same !== undefined) return same;
+  let items = row.items;
+  if (settled !== null) {
+    const span = { from: row.from, to: row.from };
+    const counts: CountsAs = settled
+      ? { ...span, kind: 'stitch', stitch: null, chains: null, throughout: false }
+      : { ...span, kind: 'nothing', throughout: false };
+    const at = items.findIndex((item) => item.type === 'chain');
+    items = items.map((item, i) => (i === at && item.type === 'chain' ? { ...item, counts } : item));
+  }
+  const made: RowTree = { ...row, items, counts: [] };
+  known.set(settled, made);
+  return made;
 }
 
 const reversed = new WeakMap<readonly Site[], readonly Site[]>();
+
+const tails = new WeakMap<readonly Item[], Map<number, readonly Item[]>>();
+
+/** The items from `i` on, the same array each time. */
+function tailOf(items: readonly Item[], i: number): readonly Item[] {
+  if (i === 0) return items;
+  let known = tails.get(items);
+  if (known === undefined) {
+    known = new Map();
+    tails.set(items, known);
+  }
+  let tail = known.get(i);
+  if (tail === undefined) {
+    tail = items.slice(i);
+    known.set(i, tail);
+  }
+  return tail;
+}
 
 function backwards(sites: readonly Site[]): readonly Site[] {
   const known = reversed.get(sites);
@@ -98,8 +159,36 @@ interface Foundation {
   readonly failed: boolean;
 }
 
+/** Is the next thing said that the chain is joined into a ring? */
+function closesRing(items: readonly Item[], from: number): boolean {
+  const after = items.slice(from).find((item) => !BESIDES.has(item.type));
+  if (after === undefined) return false;
+  if (after.type === 'join') return !after.not;
+  if (after.type === 'ring') return true;
+  if (after.type !== 'work' || after.stitch.base !== 'slip') return false;
+  const place = after.places[0];
+  return place?.kind === 'own-chain' || (place?.kind === 'first' && place.noun.kind === 'chain');
+}
+
+/** Does a row that begins with a chain go on in that chain, or is it a turning chain with nothing below? */
+function worksChain(items: readonly Item[]): boolean {
+  for (const item of items) {
+    if (item.type === 'skip' || item.type === 'group' || item.type === 'work') {
+      const place = item.places[0];
+      if (place === undefined) return false;
+      if (place.kind === 'from-hook' || place.kind === 'own-chain') return true;
+      if (place.kind === 'next' || place.kind === 'across')
+        return place.nouns.some((noun) => noun.kind === 'chain');
+      if (place.kind === 'first' || place.kind === 'nth') return place.noun.kind === 'chain';
+      return false;
+    }
+    if (item.type === 'repeat') return worksChain(item.items);
+  }
+  return true;
+}
+
 /** Begins a piece that has nothing below it yet. */
-function begin(items: readonly Item[], p: Pick<Progress, 'amount'>): Foundation {
+function begin(items: readonly Item[], p: Pick<Progress, 'amount'>, label: Label | null): Foundation {
   const none: Foundation = { fabric: null, used: 0, chains: 0, said: null, failed: false };
   let i = 0;
   while (i < items.length && (BESIDES.has(items[i]!.type) || items[i]!.type === 'attach')) i += 1;
@@ -116,19 +205,15 @@ function begin(items: readonly Item[], p: Pick<Progress, 'amount'>): Foundation 
   }
   if (item.type === 'chain') {
     const n = p.amount(item.amount) ?? 0;
+    // "Ch 3, 11 dc in ring": the ring is taken for granted, and the chain is the round's own.
+    if (ringPlace(items.slice(i + 1)) && !closesRing(items, i + 1))
+      return { ...none, fabric: ringFabric(null), used: i };
     if (n > MOST_STITCHES) return { ...none, failed: true, used: i + 1 };
     let next = i + 1;
     while (next < items.length && BESIDES.has(items[next]!.type)) next += 1;
-    const after = items[next];
-    const closes =
-      after !== undefined &&
-      ((after.type === 'join' && !after.not) ||
-        after.type === 'ring' ||
-        (after.type === 'work' &&
-          after.stitch.base === 'slip' &&
-          (after.places[0]?.kind === 'own-chain' ||
-            (after.places[0]?.kind === 'first' && after.places[0].noun.kind === 'chain'))));
-    if (closes) return { ...none, fabric: ringFabric(n), used: next + 1, chains: n };
+    if (closesRing(items, i + 1)) return { ...none, fabric: ringFabric(n), used: next + 1, chains: n };
+    const labelled = label?.kind === 'row' || label?.kind === 'round' || label?.kind === 'numbered';
+    if ((labelled || n <= 4) && !worksChain(items.slice(i + 1))) return none;
     return { ...none, fabric: chainFabric(n), used: i + 1, chains: n, said: item.counts };
   }
   if (ringPlace([item])) return { ...none, fabric: ringFabric(null) };
@@ -201,7 +286,17 @@ function travels(items: readonly Item[], i: number): boolean {
 }
 
 function travel(p: Progress, item: Work): void {
-  one(p, item);
+  const place = item.places[0];
+  // On the way there every stitch is passed over as a matter of course.
+  p.muted += 1;
+  if (place?.kind === 'across' && place.stop.kind === 'before-next') {
+    const to = p.seek([place.stop.noun]);
+    if (to >= 0) {
+      p.last = to;
+      p.advance(to);
+    }
+  } else run(p, steps([item]), 0, false);
+  p.muted -= 1;
   p.closeSpace();
   p.made.length = 0;
   p.into.length = 0;
@@ -211,55 +306,6 @@ function travel(p: Progress, item: Work): void {
     p.last = NOWHERE;
   }
   p.intoSpace = false;
-}
-
-/** Puts the turning chain where it stands. */
-function stand(
-  p: Progress,
-  n: number,
-  said: CountsAs | null,
-  carried: Carried | null,
-  items: readonly Item[],
-  span: Chain | RowTree,
-): void {
-  const evidence = evidenceOf(items, p.env);
-  const decision = decide(n, said, carried, evidence, p.round, p.env, p.figures, p.forced);
-  const onSite = (): number => {
-    if (p.last !== NOWHERE) return p.last;
-    let i = p.pos;
-    while (i < p.below.length && p.below[i]!.kind === 'turning') i += 1;
-    if (i >= p.below.length) return NOWHERE;
-    const site = p.below[i]!;
-    if (site.kind !== 'ring' && !(p.bare && p.ringed)) {
-      p.advance(i);
-      p.intoSpace = site.kind === 'space';
-      if (site.kind === 'space') p.usedSpace = true;
-    }
-    p.last = i;
-    return i;
-  };
-  if (decision.assumed) {
-    p.edgeAssumed = {
-      chains: n,
-      stitch: decision.base,
-      counts: decision.counts,
-      from: span.from,
-      to: span.to,
-    };
-  }
-  const push = (site: Site, at: number) => {
-    p.made.push(site);
-    if (p.env.trace) p.into.push(at);
-  };
-  if (decision.counts) {
-    const at = onSite();
-    push(turningStitch(decision.base, decision.base, n), at);
-    p.madeAt = at === NOWHERE ? -2 : at;
-    if (decision.space > 0) push(spaceSite(decision.space, true), NOWHERE);
-  } else if (decision.space > 0) {
-    onSite();
-    push(spaceSite(decision.space, true), NOWHERE);
-  } else if (!p.round) push(turningChain(n), NOWHERE);
 }
 
 function joinStart(p: Progress, item: Join, made: readonly Site[]): number {
@@ -303,7 +349,9 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     return first.worked;
   // Nothing in the words decides about the turning chain; the row's own count may.
   const other = attemptRow(row, below, env, figures, !first.assumed);
-  return other.worked.facts.some((fact) => fact.code === 'stated-count-wrong') ? first.worked : other.worked;
+  return other.worked.facts.some((fact) => fact.code === 'stated-count-wrong')
+    ? first.worked
+    : { ...other.worked, settled: !first.assumed };
 }
 
 function attemptRow(
@@ -313,7 +361,7 @@ function attemptRow(
   figures: Figures,
   forced: boolean | null,
 ): { worked: Worked; assumed: boolean | null } {
-  const items = steps(row.items);
+  const { items } = row;
   const round = goesRound(row, under, items);
   const scratch = new Progress([], false, round, env, figures);
   let below = under;
@@ -323,7 +371,7 @@ function attemptRow(
   const facts: Fact[] = [];
 
   if (below === null) {
-    const begun = begin(items, scratch);
+    const begun = begin(items, scratch, row.label);
     below = begun.fabric;
     i = begun.used;
     chains = begun.chains;
@@ -350,6 +398,7 @@ function attemptRow(
           foundation: chains,
           round,
           turned: false,
+          settled: null,
         },
         assumed: null,
       };
@@ -372,7 +421,7 @@ function attemptRow(
     items.slice(i).some((item, k, all) => item.type === 'attach' && !all.slice(0, k).some(isWork));
   const bare = below.form === 'chain' || (below.ring && !usesRing);
   const sites = goesBack ? below.rest! : usesRing ? [RING_SITE] : ordered(below, turned);
-  const p = new Progress(sites, bare, round, env, figures);
+  const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
   p.forced = forced;
   p.ringed = below.ring;
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
@@ -406,6 +455,15 @@ function attemptRow(
       p.waiting = [];
       continue;
     }
+    if (
+      item.type === 'skip' &&
+      !stood &&
+      below.form === 'chain' &&
+      skipsEdge(p, item, items.slice(i + 1), row)
+    ) {
+      stood = true;
+      continue;
+    }
     if (item.type === 'chain' && !stood && p.made.length === 0) {
       const n = p.amount(item.amount) ?? 0;
       const next = items.slice(i + 1).find((after) => !BESIDES.has(after.type) && after.type !== 'turn');
@@ -429,9 +487,31 @@ function attemptRow(
     else stand(p, carried.chains, null, carried, items.slice(i), row);
   }
 
-  run(p, items, i, true);
+  run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack);
+}
+
+/** "Skip 3 ch, dc in next ch": the skipped chains are the edge, as with "dc in 4th ch from hook". */
+function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: RowTree): boolean {
+  const place = item.places[0];
+  if (item.places.length !== 1 || place === undefined || item.behind) return false;
+  const nouns = place.kind === 'first' ? [place.noun] : place.kind === 'next' ? place.nouns : [];
+  if (!nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'stitch')) return false;
+  const n = place.kind === 'first' || place.kind === 'next' ? (p.amount(place.amount) ?? 0) : 0;
+  if (n < 1 || n >= p.below.length) return false;
+  const base = leadBase(rest, p.env) ?? p.prevailing;
+  const edge = edgeChains(n + 1, p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
+  if (edge.odd)
+    p.note('edge-chain-unclear', item, { chain: n + 1, stitch: base, skipped: n, rest: n - height(base) });
+  if (edge.assumed)
+    p.edgeAssumed = { chains: n, stitch: edge.base, counts: edge.counts, from: row.from, to: row.to };
+  if (edge.counts) p.made.push(turningStitch(edge.base, edge.base, n));
+  if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
+  if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
+  p.advance(n - 1);
+  p.firstUsed = n;
+  return true;
 }
 
 /** Chains added at the hook: foundation for stitches beyond the edge. */
@@ -495,6 +575,7 @@ function idle(
     foundation: 0,
     round,
     turned: false,
+    settled: null,
   };
 }
 
@@ -589,6 +670,7 @@ function finish(
       foundation: chains,
       round: p.round,
       turned: turnedBefore,
+      settled: null,
     },
     assumed: p.edgeAssumed?.counts ?? null,
   };

@@ -78,6 +78,8 @@ export function picotSite(chains: number): Site {
 }
 
 export const CHAIN_SITE: Site = intern({ ...plain, kind: 'chain', chains: 1 });
+/** The chain that a walk round a foundation chain comes back to: it may be used again or left. */
+export const OPEN_CHAIN_SITE: Site = intern({ ...plain, kind: 'chain', chains: 1, turning: true });
 export const RING_SITE: Site = intern({ ...plain, kind: 'ring' });
 export const SEAM_SITE: Site = intern({ ...plain, kind: 'seam' });
 export const ROW_END_SITE: Site = intern({ ...plain, kind: 'row-end' });

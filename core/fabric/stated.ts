@@ -13,15 +13,14 @@ function baseOf(id: string): string {
   return id.slice(id.lastIndexOf('.') + 1);
 }
 
-function ofNamed(ref: StitchRef, of: Tally): readonly number[] | null {
+function ofNamed(ref: StitchRef, of: Tally, env: Env): readonly number[] | null {
+  const named = namesOf(ref).map((name) => env.names.get(name)?.names[0] ?? name);
+  const units = Math.max(0, ...[unitName(ref), ...named].map((name) => of.units.get(name) ?? 0));
   if (ref.form === 'picot') return [of.picots];
+  if (named.some((name) => name.includes('picot'))) return [of.picots, units];
   if (isUnit(ref)) {
-    let n = of.units.get(unitName(ref)) ?? 0;
-    if (n === 0) for (const name of namesOf(ref)) n = Math.max(n, of.units.get(name) ?? 0);
-    return [
-      n,
-      n + (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0),
-    ];
+    const partly = (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0);
+    return [units, units + partly];
   }
   // Increases are told for the reader's ease; the stitches they make are counted as what they are.
   if (ref.form === 'inc' || ref.form === 'dec') return null;
@@ -32,7 +31,10 @@ function ofNamed(ref: StitchRef, of: Tally): readonly number[] | null {
   };
   if (GATHERED.has(ref.form)) {
     return [
-      sum((id) => id.startsWith(`${ref.form}.`)),
+      Math.max(
+        units,
+        sum((id) => id.startsWith(`${ref.form}.`)),
+      ),
       sum((id) => id.startsWith(`${ref.form}.`) || id.includes('tog')),
     ];
   }
@@ -61,7 +63,7 @@ function right(noun: Noun | null, of: Tally, env: Env, figures: Figures): readon
   }
   switch (noun.kind) {
     case 'named':
-      return ofNamed(noun.stitch, of);
+      return ofNamed(noun.stitch, of, env);
     case 'chain':
       return of.spaces === 0 && of.byKind.has('chain') ? [of.stitches] : [of.chains, of.spaces];
     case 'space': {
@@ -86,6 +88,16 @@ function checkPart(
   const said = amountOf(part.amount, env, figures);
   if (said === null) return null;
   const numbers = right(part.noun, of, env, figures);
+  // "(4 shells, 2 dc)": beside units, stitches are those outside them.
+  const besideUnits =
+    part.noun?.kind === 'named' &&
+    !isUnit(part.noun.stitch) &&
+    stated.parts.some((other) => other.noun?.kind === 'named' && isUnit(other.noun.stitch));
+  if (besideUnits && part.noun?.kind === 'named' && part.noun.stitch.base !== null) {
+    let n = 0;
+    for (const [id, count] of of.loose) if (baseOf(id) === part.noun.stitch.base) n += count;
+    if (n === said) return null;
+  }
   if (numbers === null) return null;
   const stitches = part.noun === null || part.noun.kind === 'stitch' || part.noun.kind === 'named';
   const without = stitches && (stated.turningChain === 'without' || apart) && of.turning;

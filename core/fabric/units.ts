@@ -3,10 +3,10 @@
  * takes of the row below, and making one. Definitions are read by `core/notation`; nothing is assumed here.
  */
 import type { Definition, Group, Item, StitchRef, Work } from '../notation/tree.ts';
-import { GATHERED, namesOf, unitName } from './kinds.ts';
+import { GATHERED, namesOf } from './kinds.ts';
 import type { Progress } from './progress.ts';
 import { stitchSite } from './site.ts';
-import { run, steps } from './work.ts';
+import { beginsHere, run, steps } from './work.ts';
 
 /** Definitions inside definitions beyond this are taken for a circle. */
 const DEEPEST = 12;
@@ -16,9 +16,10 @@ export interface Defined {
   /**
    * 'placed': all of it goes into one place, which the row names ("5 dc in next st").
    * 'running': it takes several places by itself ("sk 1, dc in next st, dc in skipped st").
+   * 'free': it goes into nothing but its own chains ("ch 3, sl st in 3rd ch from hook").
    * 'words': told in steps of the hook; it makes one stitch.
    */
-  readonly kind: 'placed' | 'running' | 'words';
+  readonly kind: 'placed' | 'running' | 'free' | 'words';
 }
 
 const kinds = new WeakMap<Definition, Defined>();
@@ -31,7 +32,11 @@ function takes(items: readonly Item[]): number {
     else if (item.type === 'group') n += item.places.some((place) => place.kind !== 'same') ? 1 : 0;
     else if (item.type === 'work') {
       if (item.over !== null) n += 2;
-      else if (item.stitch.together > 1) n += item.stitch.together;
+      else if (
+        item.stitch.together > 1 &&
+        item.places.some((place) => place.kind === 'next' && place.implied)
+      )
+        n += item.stitch.together;
       for (const place of item.places) {
         if (place.kind === 'next' && !place.implied)
           n += place.amount.kind === 'one' ? place.amount.value : 2;
@@ -52,12 +57,23 @@ function works(items: readonly Item[]): boolean {
   );
 }
 
+function free(items: readonly Item[]): boolean {
+  return items.every((item) => {
+    if (item.type === 'group' || item.type === 'repeat') return false;
+    return (
+      item.type !== 'work' ||
+      item.places.every((place) => place.kind === 'own-chain' || place.kind === 'from-hook')
+    );
+  });
+}
+
 function classify(definition: Definition): Defined {
   const known = kinds.get(definition);
   if (known !== undefined) return known;
   const unread = definition.items.some((item) => item.type === 'unread');
-  const kind =
-    !works(definition.items) || unread ? 'words' : takes(definition.items) > 1 ? 'running' : 'placed';
+  let kind: Defined['kind'] = takes(definition.items) > 1 ? 'running' : 'placed';
+  if (!works(definition.items) || unread) kind = 'words';
+  else if (free(definition.items)) kind = 'free';
   const made: Defined = { definition, kind };
   kinds.set(definition, made);
   return made;
@@ -83,22 +99,22 @@ export function expand(
   index: number | null,
   item: Work | Group,
 ): boolean {
-  if (p.depth >= DEEPEST) return p.problem('definition-in-circle', item, { name: unitName(ref) });
+  if (p.depth >= DEEPEST) return p.problem('definition-in-circle', item, { name: p.nameOf(ref) });
   const gathered = GATHERED.has(ref.form);
   const from = p.made.length;
   const open = p.pending;
   const start = from + (open > 0 ? 1 : 0);
   if (defined.kind === 'words') {
     const base = ref.base ?? 't3';
-    const site = stitchSite(gathered ? `${ref.form}.${base}` : `special.${unitName(ref)}`, base);
-    if (!gathered) p.note('definition-assumed', ref, { name: unitName(ref), stitch: base, parts: 1 });
+    const site = stitchSite(gathered ? `${ref.form}.${base}` : `special.${p.nameOf(ref)}`, base);
+    if (!gathered) p.note('definition-assumed', ref, { name: p.nameOf(ref), stitch: base, parts: 1 });
     if (!p.make(site, 1, index ?? p.last)) return false;
-    if (!gathered) p.gather(unitName(ref), start);
+    if (!gathered) p.gather(p.nameOf(ref), start);
     return true;
   }
   const { here, hereAlways, prevailing } = p;
   p.depth += 1;
-  if (defined.kind === 'placed') {
+  if (defined.kind !== 'running') {
     p.here = index ?? p.last;
     p.hereAlways = true;
   } else {
@@ -106,7 +122,12 @@ export function expand(
     p.hereAlways = false;
   }
   const facts = p.facts.length;
-  const ok = run(p, steps(defined.definition.items), 0, false);
+  const items = steps(defined.definition.items);
+  const begun =
+    defined.kind === 'placed' && !gathered && ref.form !== 'picot'
+      ? beginsHere(p, items, p.here ?? p.last)
+      : 0;
+  const ok = run(p, items, begun, false);
   // What goes wrong inside a definition is told at the words that used it.
   for (let i = facts; i < p.facts.length; i++) p.facts[i] = { ...p.facts[i]!, from: ref.from, to: ref.to };
   p.depth -= 1;
@@ -127,6 +148,6 @@ export function expand(
     p.pending = pending;
     return true;
   }
-  if (!gathered && ref.form !== 'picot') p.gather(unitName(ref), start);
+  if (!gathered && defined.kind !== 'free') p.gather(p.nameOf(ref), start);
   return true;
 }

@@ -3,10 +3,12 @@
  * ("across", "to last 3 sts") are fitted in `fitting`; the start and the end of a row are `row`'s concern.
  * Every function answers whether the work could go on; outside trials it always can, and says what is wrong.
  */
+
+import type { Span } from '../finding.ts';
 import type { Again, Group, Item, Noun, Place, Repeat, Skip, StitchRef, Work } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { fitOpen } from './fitting.ts';
-import { GATHERED, isUnit, stitchId, unitName } from './kinds.ts';
+import { GATHERED, isUnit, stitchId } from './kinds.ts';
 import {
   missing,
   nounId,
@@ -21,13 +23,26 @@ import {
 } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { picotSite, type Site, spaceSite, stitchSite, turningChain, turningStitch } from './site.ts';
+import { stand } from './standing.ts';
 import { edgeChains } from './turning.ts';
 import { definitionOf, expand } from './units.ts';
 
-const flattened = new WeakMap<readonly Item[], readonly Item[]>();
+/**
+ * "2 sc in each sp, sc in each dc across": each thing met on the way across is worked as the phrase that names
+ * it says.
+ */
+export interface Choice extends Span {
+  readonly type: 'choice';
+  readonly works: readonly Work[];
+}
+
+/** What a row is worked in: its items, taken apart or joined where the words of several make one step. */
+export type Step = Item | Choice;
+
+const flattened = new WeakMap<readonly Item[], readonly Step[]>();
 
 /** The items with work in several places taken apart into work in one place each. Memoised. */
-export function steps(items: readonly Item[]): readonly Item[] {
+export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
   if (known !== undefined) return known;
   const apart: Item[] = [];
@@ -36,12 +51,96 @@ export function steps(items: readonly Item[]): readonly Item[] {
       for (const place of item.places) apart.push({ ...item, places: [place] });
     } else apart.push(item);
   }
-  const made = apart.length === items.length ? items : apart;
+  const joined = chosenAcross(spreadShaping(apart));
+  const made =
+    joined.length === items.length && joined.every((item, i) => item === items[i]) ? items : joined;
   flattened.set(items, made);
   return made;
 }
 
-function openEnded(p: Progress, item: Item): item is Repeat | Again | Work | Group {
+/**
+ * "sc across, inc in every 3rd st" is one row told in two phrases: two stitches plain, then one increased, to
+ * the end. Said so, it can be worked.
+ */
+function spreadShaping(items: readonly Item[]): readonly Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const before = out[out.length - 1];
+    const place = item.type === 'work' ? item.places[0] : undefined;
+    const changes = item.type === 'work' && (item.stitch.form === 'inc' || item.stitch.form === 'dec');
+    if (
+      item.type === 'work' &&
+      changes &&
+      place?.kind === 'across' &&
+      place.every > 1 &&
+      before?.type === 'work' &&
+      before.places[0]?.kind === 'across' &&
+      before.stitch.form === 'plain'
+    ) {
+      const plainPlace = before.places[0];
+      const span = { from: item.from, to: item.to };
+      const next = (value: number): Place => ({
+        ...span,
+        kind: 'next',
+        loop: null,
+        post: null,
+        below: 0,
+        amount: { ...span, kind: 'one', value },
+        nouns: plainPlace.nouns,
+        every: 1,
+        implied: false,
+      });
+      const taken = item.stitch.form === 'dec' ? 2 : 1;
+      out.pop();
+      out.push({
+        ...span,
+        type: 'repeat',
+        mark: 'bracket',
+        last: null,
+        times: { ...span, kind: 'to', stop: place.stop },
+        items: [
+          { ...before, places: [next(Math.max(1, place.every - taken))] },
+          { ...item, places: [{ ...(next(1) as Extract<Place, { kind: 'next' }>), implied: true }] },
+        ],
+      });
+      out.push(before);
+      continue;
+    }
+    out.push(item);
+  }
+  return out;
+}
+
+function reaches(item: Item | undefined): item is Work {
+  if (item?.type !== 'work') return false;
+  const place = item.places[0];
+  return place?.kind === 'across' && place.stop.kind === 'end' && place.every === 1;
+}
+
+/** Phrases that each go all the way across, for different things, are one way across. */
+function chosenAcross(items: readonly Item[]): readonly Step[] {
+  const out: Step[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const first = items[i]!;
+    const works: Work[] = [];
+    for (let at = i; reaches(items[at]); at++) works.push(items[at] as Work);
+    const kinds = works.map((work) =>
+      work.places[0]?.kind === 'across' ? nounId(work.places[0].nouns[0]) : '',
+    );
+    if (
+      works.length > 1 &&
+      new Set(kinds).size === kinds.length &&
+      kinds.some((kind) => kind.startsWith('sp'))
+    ) {
+      out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });
+      i += works.length - 1;
+    } else out.push(first);
+  }
+  return out;
+}
+
+function openEnded(p: Progress, item: Step): item is Repeat | Again | Work | Group | Choice {
+  if (item.type === 'choice') return true;
   if (item.type === 'repeat' || item.type === 'again') return item.times.kind === 'to';
   if (item.type === 'work' || item.type === 'group') {
     const place = item.places[0];
@@ -53,7 +152,7 @@ function openEnded(p: Progress, item: Item): item is Repeat | Again | Work | Gro
 }
 
 /** Works items from `i` on. `top` = these are the row's own items, so in a trial the row must come out even. */
-export function run(p: Progress, items: readonly Item[], i: number, top: boolean): boolean {
+export function run(p: Progress, items: readonly Step[], i: number, top: boolean): boolean {
   for (let at = i; at < items.length; at++) {
     if (p.exhausted) return false;
     const item = items[at]!;
@@ -80,6 +179,8 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
     if (p.owed(p.below[from]!)) covered -= 1;
   }
   let stitches = p.stitchesAhead(from);
+  // Past the last gap there is the stitch, or the group, that closes it.
+  if (p.gap >= 0 && !p.below.slice(p.gap + 1).some((site) => p.owed(site) && !site.more)) stitches = 0;
   const spaces = p.usedSpace ? p.spacesAhead(from) : 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
   if (p.round && p.intoSpace && spaces === 0) stitches = 0;
@@ -87,8 +188,9 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
 }
 
 /** Works one item that has no open end. */
-export function one(p: Progress, item: Item): boolean {
+export function one(p: Progress, item: Step): boolean {
   if (!p.step()) return false;
+  p.words = item;
   switch (item.type) {
     case 'chain': {
       const n = p.amount(item.amount);
@@ -120,6 +222,9 @@ export function one(p: Progress, item: Item): boolean {
     }
     case 'marker':
       if (item.action !== 'remove' && item.action !== 'work-to') p.mark();
+      return true;
+    case 'other-side':
+      p.layOtherSide();
       return true;
     case 'join':
       if (item.not) return true;
@@ -187,7 +292,7 @@ function passes(p: Progress, item: Repeat | Again): boolean {
 }
 
 /** The last pass of a repeat, cut, changed or short as the text says. */
-export function lastPass(p: Progress, item: Repeat, body: readonly Item[]): boolean {
+export function lastPass(p: Progress, item: Repeat, body: readonly Step[]): boolean {
   const last = item.last;
   if (last === null) return run(p, body, 0, false);
   if (last.kind === 'stop-at') return run(p, steps(item.items.slice(0, last.index)), 0, false);
@@ -266,13 +371,37 @@ function group(p: Progress, item: Group): boolean {
   return atEach(p, place, 1, (index) => groupIn(p, item, index));
 }
 
+/**
+ * A row may begin inside a group or a definition: "(ch 3, 2 dc, ch 2, 3 dc) in corner sp". The chain is then
+ * the row's turning chain. Answers how many of the items that takes.
+ */
+export function beginsHere(p: Progress, items: readonly Step[], index: number): number {
+  const first = items[0];
+  if (first?.type !== 'chain' || p.made.length > 0 || p.pending > 0) return 0;
+  const n = p.amount(first.amount) ?? 0;
+  if (n < 1 || n > MOST_STITCHES) return 0;
+  p.last = index;
+  stand(
+    p,
+    n,
+    first.counts,
+    null,
+    items.slice(1).flatMap((item): readonly Item[] => (item.type === 'choice' ? item.works : [item])),
+    first,
+  );
+  p.last = index;
+  return 1;
+}
+
 /** Works a group into one place and makes a unit of it. */
 export function groupIn(p: Progress, item: Group, index: number): boolean {
   const here = p.here;
   const from = p.made.length;
   const open = p.pending;
   p.here = index;
-  const ok = run(p, steps(item.items), 0, false);
+  const inner = steps(item.items);
+  const begun = beginsHere(p, inner, index);
+  const ok = run(p, inner, begun, false);
   p.here = here;
   if (!ok) return false;
   p.last = index;
@@ -324,7 +453,7 @@ function atEach(p: Progress, place: Place, each: number, make: (index: number) =
       for (let k = 0; k < n; k++) {
         const index = takeFirst(p, place.noun, k, place);
         if (index === null) return p.trials === 0;
-        if (!make(index)) return false;
+        if ((k + 1) % each === 0 || (k === n - 1 && n < each)) if (!make(index)) return false;
       }
       return true;
     }
@@ -349,7 +478,22 @@ function atEach(p: Progress, place: Place, each: number, make: (index: number) =
         const own = p.made.findIndex((site) => site.turning);
         if (own >= 0) return make(NOWHERE);
       }
-      return only(takeTurningChain(p, place));
+      const nth = place.nth === null ? null : p.amount(place.nth);
+      const index = takeTurningChain(p, place);
+      const site = index === null ? undefined : p.below[index];
+      if (site !== undefined && nth !== null && site.chains > 0 && nth > site.chains) {
+        if (
+          !p.problem('place-does-not-exist', place, {
+            noun: 'ch',
+            wanted: nth,
+            found: site.chains,
+            left: p.stitchesAhead(),
+            have: p.stitchesAhead(0),
+          })
+        )
+          return false;
+      }
+      return only(index);
     }
     case 'ring':
       p.pos = p.below.length;
@@ -387,11 +531,11 @@ function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Plac
   let index: number | null = null;
   for (let k = 0; k < each; k++) {
     if (place.below > 0) {
-      index = p.seek(nouns);
+      index = nextOwed(p);
       if (index < 0) return null;
       p.covered += 1;
       let at = index;
-      for (let c = p.covered - 1; c > 0 && at >= 0; c--) at = p.seek(nouns, at + 1);
+      for (let c = p.covered - 1; c > 0 && at >= 0; c--) at = nextOwed(p, at + 1);
       return at < 0 ? null : at;
     }
     if (nouns.some((noun) => noun.kind === 'between')) index = takeGap(p, nouns[0]!, place);
@@ -399,6 +543,12 @@ function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Plac
     if (index === null) return null;
   }
   return index;
+}
+
+/** Next stitch of the row below, whatever it is: what work further down stands over. */
+function nextOwed(p: Progress, from = p.pos): number {
+  for (let i = from; i < p.below.length; i++) if (p.owed(p.below[i]!)) return i;
+  return -1;
 }
 
 function passEvery(p: Progress, nouns: readonly Noun[], every: number, place: Place): void {
@@ -449,6 +599,14 @@ function work(p: Progress, item: Work): boolean {
   if (place.kind === 'evenly') return evenly(p, item, per, place);
 
   const defined = definitionOf(p, ref);
+  if (defined !== null && (defined.kind === 'free' || ref.form === 'picot')) {
+    // It stands on the stitch before it and uses nothing of the row below, wherever the words put it.
+    for (let k = 0; k < per; k++) {
+      if (defined.kind === 'words') picot(p, ref.parts ?? 3);
+      else if (!expand(p, ref, defined, p.last, item)) return false;
+    }
+    return true;
+  }
   if (defined !== null && defined.kind === 'running') {
     const times = per * (place.kind === 'next' ? (place.implied ? (p.amount(place.amount) ?? 1) : 1) : 1);
     for (let k = 0; k < times; k++) if (!expand(p, ref, defined, null, item)) return false;
@@ -478,7 +636,21 @@ function work(p: Progress, item: Work): boolean {
 }
 
 /** One pass of work with an open end: into the next place that its nouns ask for. */
-export function workOnce(p: Progress, item: Work | Group): boolean {
+export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
+  if (item.type === 'choice') {
+    let next: Work | null = null;
+    let at = Number.POSITIVE_INFINITY;
+    for (const work of item.works) {
+      const place = work.places[0]!;
+      if (place.kind !== 'across') continue;
+      const i = p.seek(place.nouns, p.inner > 0 ? p.pos + 1 : p.pos);
+      if (i >= 0 && i < at) {
+        at = i;
+        next = work;
+      }
+    }
+    return next !== null && workOnce(p, next);
+  }
   const place = item.places[0]!;
   if (item.type === 'group') return atEach(p, place, 1, (index) => groupIn(p, item, index));
   const per = p.amount(item.amount);
@@ -510,7 +682,7 @@ function makeIn(p: Progress, item: Work, place: Place, index: number, n: number)
   }
   if (ref.form === 'dec') {
     const together = Math.max(2, ref.together);
-    if (ref.together === 1)
+    if (ref.base === null)
       p.note('definition-assumed', ref, { name: 'dec', stitch: ref.base ?? p.prevailing, parts: 2 });
     return p.make(
       stitchSite(stitchId({ ...ref, together }, place, p.prevailing), ref.base ?? p.prevailing),
@@ -548,11 +720,11 @@ function unit(p: Progress, ref: StitchRef, index: number, n: number, item: Work)
     } else if (ref.form === 'shell' && ref.parts !== null) {
       if (!p.make(stitchSite(base, base), ref.parts, index)) return false;
     } else {
-      p.note('special-not-defined', item.stitch, { name: unitName(ref) });
-      if (!p.make(stitchSite(`special.${unitName(ref)}`, base), 1, index)) return false;
+      p.note('special-not-defined', item.stitch, { name: p.nameOf(ref) });
+      if (!p.make(stitchSite(`special.${p.nameOf(ref)}`, base), 1, index)) return false;
     }
     const start = open > 0 ? from + 1 : from;
-    p.gather(unitName(ref), start);
+    p.gather(p.nameOf(ref), start);
   }
   return true;
 }
@@ -607,7 +779,10 @@ function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
     });
   }
   const base = item.stitch.base ?? p.edgeBase ?? p.prevailing;
-  const edge = edgeChains(k, p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
+  const own = item.places[0];
+  const said = own?.kind === 'from-hook' ? own.counts : null;
+  p.firstUsed = k - 1;
+  const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
   if (edge.odd) {
     p.note('edge-chain-unclear', item.places[0] ?? item, {
       chain: k,

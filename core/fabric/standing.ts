@@ -1,0 +1,62 @@
+/**
+ * Standing a turning chain (or a group's own beginning chain) on the place where the row begins: decides with
+ * `turning` what it counts as and makes the sites. Nothing else is worked here.
+ */
+import type { Span } from '../finding.ts';
+import type { CountsAs, Item } from '../notation/tree.ts';
+import type { Carried } from './fabric.ts';
+import { NOWHERE, type Progress } from './progress.ts';
+import { type Site, spaceSite, turningChain, turningStitch } from './site.ts';
+import { decide, evidenceOf } from './turning.ts';
+
+/**
+ * Puts a turning chain of `n` chains where it stands. `items` are those after it, whose words are weighed;
+ * `said` is what the text says it counts as.
+ */
+export function stand(
+  p: Progress,
+  n: number,
+  said: CountsAs | null,
+  carried: Carried | null,
+  items: readonly Item[],
+  span: Span,
+): void {
+  const evidence = evidenceOf(items, p.env);
+  const decision = decide(n, said, carried, evidence, p.round, p.env, p.figures, p.forced);
+  const onSite = (): number => {
+    if (p.last !== NOWHERE) return p.last;
+    let i = p.pos;
+    while (i < p.below.length && p.below[i]!.kind === 'turning') i += 1;
+    if (i >= p.below.length) return NOWHERE;
+    const site = p.below[i]!;
+    if (site.kind !== 'ring' && !(p.bare && p.ringed)) {
+      p.advance(i);
+      p.intoSpace = site.kind === 'space';
+      if (site.kind === 'space') p.usedSpace = true;
+    }
+    p.last = i;
+    return i;
+  };
+  if (decision.assumed) {
+    p.edgeAssumed = {
+      chains: n,
+      stitch: decision.base,
+      counts: decision.counts,
+      from: span.from,
+      to: span.to,
+    };
+  }
+  const push = (site: Site, at: number) => {
+    p.made.push(site);
+    if (p.env.trace) p.into.push(at);
+  };
+  if (decision.counts) {
+    const at = onSite();
+    push(turningStitch(decision.base, decision.base, n), at);
+    p.madeAt = at === NOWHERE ? -2 : at;
+    if (decision.space > 0) push(spaceSite(decision.space, true), NOWHERE);
+  } else if (decision.space > 0) {
+    onSite();
+    push(spaceSite(decision.space, true), NOWHERE);
+  } else if (!p.round) push(turningChain(n), NOWHERE);
+}
