@@ -1,0 +1,77 @@
+/** What stands after the pieces: finishing, cautions, care, and who made the pattern. It adds no rule of law. */
+import { type Block, caution, heading, list, type Part, paragraph, part } from '../content.ts';
+import type { Reader } from './reader.ts';
+import { inReadersEnglish } from './terms.ts';
+import { hold, plainWords, textWords } from './text.ts';
+
+/** Finishing as numbered steps; null when there are none. */
+export function finishingPart(reader: Reader): Part | null {
+  const items = reader.pattern.finishing
+    .map((step) => textWords(step, reader, { node: null, kind: 'prose' }))
+    .filter((words) => words.length > 0);
+  if (items.length === 0) return null;
+  return part('Finishing', items.length === 1 ? [paragraph(items[0]!)] : [list('numbered', items)]);
+}
+
+/**
+ * The cautions that are given, then the maker's own, each once. A caution may begin with its title on a line of
+ * its own. Null when there are none.
+ */
+export function cautionsPart(reader: Reader, given: readonly string[]): Part | null {
+  const { pattern } = reader;
+  const own = pattern.cautions.filter((text) => !given.includes(text)).map((text) => reader.say(text, null));
+  const all = [
+    ...given.map((text) =>
+      pattern.cautions.includes(text) ? reader.say(text, null) : inReadersEnglish(text, reader),
+    ),
+    ...own,
+  ].filter((text) => text.trim() !== '');
+  if (all.length === 0) return null;
+  return part(
+    'Cautions',
+    all.map((text): Block => {
+      const [first = '', ...rest] = text.trim().split(/\n+/u);
+      return rest.length === 0
+        ? caution('Please note', [hold(first)])
+        : caution(
+            first,
+            rest.map((line) => hold(line)),
+          );
+    }),
+  );
+}
+
+const MONTHS = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
+
+/** "April 18, 2026" in the US, "18 April 2026" in the UK; a date that is none stays as it was written. */
+export function dateWords(date: string, reader: Reader): string {
+  const match = /^(\d{4})-(\d{2})-(\d{2})/.exec(date.trim());
+  const month = match === null ? undefined : MONTHS[Number(match[2]) - 1];
+  if (match === null || month === undefined) return date.trim();
+  const day = Number(match[3]);
+  return reader.terms === 'us'
+    ? `${month}\u00A0${day}, ${match[1]}`
+    : `${day}\u00A0${month}\u00A0${match[1]}`;
+}
+
+/** Care, copyright, contact, version and date; null when the pattern says nothing of them. */
+export function aboutPart(reader: Reader): Part | null {
+  const { about } = reader.pattern;
+  const care = about.care.trim() === '' ? [] : [plainWords(about.care, reader)];
+  const version = [
+    about.version.trim() === '' ? '' : `Version ${about.version.trim()}`,
+    dateWords(about.date, reader),
+  ].filter((words) => words !== '');
+  const small = [about.copyright, about.contact]
+    .map((text) => reader.say(text.trim(), null))
+    .concat(version.length === 0 ? [] : [`${version.join(', ')}. ${reader.wording.termsNote}.`])
+    .filter((text) => text !== '');
+  if (care.length === 0 && small.length === 0) return null;
+  return part(care.length === 0 ? 'About this pattern' : 'Care and copyright', [
+    ...(care.length === 0 ? [] : [heading(2, 'Care'), paragraph(care[0]!)]),
+    ...(small.length === 0 ? [] : [heading(2, 'About this pattern')]),
+    ...small.map((text) => paragraph(text, 'small')),
+  ]);
+}

@@ -1,0 +1,175 @@
+/**
+ * The part that tells the sizes: how size lists are read, the body each size is to fit, what each finished size
+ * measures, which size was made, and the place of the schematic. Rounds to the market's half centimetre and
+ * quarter inch, as the last step; the lengths themselves are the study's.
+ */
+import { type Measurement, measurementsOf, sharedList, sizeKeyOf } from '../../study/index.ts';
+import { displayLength, formatNumber, type Length } from '../../trade/units.ts';
+import {
+  type Block,
+  bold,
+  entries,
+  figure,
+  heading,
+  numbers,
+  type Part,
+  paragraph,
+  part,
+  plain,
+  sizeKey,
+  type Text,
+  table,
+  type Words,
+} from '../content.ts';
+import type { Drawing } from './drawings.ts';
+import type { Reader } from './reader.ts';
+import { lengthList, plainWords, uncapitalised } from './text.ts';
+
+/** A measurement's heading as it stands beside its numbers. */
+function headingOf(measurement: Measurement, reader: Reader): string {
+  const words = reader.say(measurement.heading, measurement.line);
+  const named = measurement.of === 'piece' || /\bfits?\b|\bbody\b/iu.test(words);
+  const worn = measurement.stretched ? ', stretched' : '';
+  return `${named ? words : `To fit ${uncapitalised(words)}`}${worn}`;
+}
+
+/** Body measurements first, then the finished ones, each in the order of the sheet. */
+export function measurementsFor(reader: Reader): readonly Measurement[] {
+  const all = measurementsOf(reader.study.sheet).filter((one) =>
+    reader.sizes.some((size) => one.values[size] != null),
+  );
+  return [...all.filter((one) => one.of === 'body'), ...all.filter((one) => one.of === 'piece')];
+}
+
+/** A measurement of the sizes shown, in both units, the reader's first. */
+export function measurementWords(measurement: Measurement, reader: Reader): Words {
+  const values = reader.sizes.map((size) => measurement.values[size] ?? null);
+  if (values.some((value) => value !== null && 'count' in value)) {
+    return [
+      numbers(
+        sharedList(
+          values.map((value) => (value !== null && 'count' in value ? formatNumber(value.count) : null)),
+        ),
+      ),
+    ];
+  }
+  return [numbers(lengthList(values.map(lengthOf), reader.units))];
+}
+
+function lengthOf(value: Measurement['values'][number]): Length | null {
+  return value !== null && 'length' in value ? value.length : null;
+}
+
+/** How to read the lists; null where there is only one size. */
+function keyBlock(reader: Reader): Block | null {
+  const { pattern, sizes, alone } = reader;
+  if (pattern.sizes.length < 2) return null;
+  if (alone) {
+    const label = pattern.sizes[sizes[0]!]!.label;
+    return paragraph([
+      'This edition is for ',
+      bold(`size ${label}`),
+      ' alone: every number, row and amount in it is the one for that size.',
+    ]);
+  }
+  return sizeKey('How to read sizes', [
+    'Numbers for the smallest size come first, those for larger sizes follow in parentheses: ',
+    numbers(sizeKeyOf(pattern.sizes), 'bold'),
+    '. A number that stands alone is for every size; a dash stands in the place of a size that has nothing to work there.',
+  ]);
+}
+
+/** The part of sizes and measurements; its schematics are those that are given. */
+export function sizesPart(reader: Reader, schematics: readonly Drawing[]): Part {
+  const key = keyBlock(reader);
+  const measurements = measurementsFor(reader);
+  return part('Sizes and finished measurements', [
+    ...(key === null ? [] : [key]),
+    ...(reader.sizes.length === 1 ? factsOf(measurements, reader) : tablesOf(measurements, reader)),
+    ...fitBlocks(measurements, reader),
+    ...schematicFigures(schematics, reader),
+  ]);
+}
+
+/** Of one size, a list: a table of one column would say no more. */
+function factsOf(measurements: readonly Measurement[], reader: Reader): readonly Block[] {
+  if (measurements.length === 0) return [];
+  return [
+    entries(
+      'facts',
+      measurements.map((one) => [headingOf(one, reader), measurementWords(one, reader)] as const),
+    ),
+  ];
+}
+
+function tablesOf(measurements: readonly Measurement[], reader: Reader): readonly Block[] {
+  const { wording, units, pattern, sizes } = reader;
+  const lengths = measurements.filter((one) =>
+    sizes.some((size) => lengthOf(one.values[size] ?? null) !== null),
+  );
+  if (lengths.length === 0) return [];
+  const heads = sizes.map((size) => pattern.sizes[size]!.label);
+  const inUnit = (unit: 'cm' | 'in'): Block =>
+    table({
+      caption: `Finished measurements in ${unit === 'cm' ? wording.centimetres : 'inches'}`,
+      corner: 'Size',
+      heads,
+      rows: lengths.map((one): readonly [Text, ...Text[]] => [
+        headingOf(one, reader),
+        ...sizes.map((size) => {
+          const length = lengthOf(one.values[size] ?? null);
+          const style = unit === 'cm' ? 'decimal' : 'glyph';
+          return length === null ? '–' : formatNumber(displayLength(length, unit), style, 3);
+        }),
+      ]),
+      told: 'by-column',
+    });
+  return units === 'metric' ? [inUnit('cm'), inUnit('in')] : [inUnit('in'), inUnit('cm')];
+}
+
+/** The maker's advice on fit, the ease that the numbers give, the size that was made. */
+function fitBlocks(measurements: readonly Measurement[], reader: Reader): readonly Block[] {
+  const { pattern } = reader;
+  const items: (readonly [Text, Text])[] = [];
+  if (pattern.about.fit.trim() !== '') items.push(['Fit', plainWords(pattern.about.fit, reader)]);
+  for (const one of measurements) {
+    const ease = one.ease === null ? null : easeWords(one.ease, reader);
+    if (ease !== null) items.push([`Ease at ${uncapitalised(headingOf(one, reader))}`, ease]);
+  }
+  const sample = pattern.sizes.find((size) => size.id === pattern.sample);
+  if (sample !== undefined && pattern.sizes.length > 1)
+    items.push(['Sample', `The sample was made in size ${sample.label}.`]);
+  return items.length === 0 ? [] : [entries('facts', items)];
+}
+
+/** "10 cm / 4 in", or from the least to the most where the sizes differ; less than the body has a minus sign. */
+function easeWords(ease: readonly (Length | null)[], reader: Reader): Words | null {
+  const there = reader.sizes.flatMap((size) => ease[size] ?? []);
+  const [first] = there;
+  if (first === undefined) return null;
+  const least = there.reduce((a, b) => (a.compare(b) < 0 ? a : b));
+  const most = there.reduce((a, b) => (a.compare(b) > 0 ? a : b));
+  const inUnit = (unit: 'cm' | 'in'): string => {
+    const [from, to] = [least, most].map((length) =>
+      formatNumber(displayLength(length, unit), unit === 'cm' ? 'decimal' : 'glyph', 3),
+    );
+    return `${from === to ? from : `${from} to ${to}`}\u00A0${unit}`;
+  };
+  const both = reader.units === 'metric' ? ['cm', 'in'] : ['in', 'cm'];
+  return [plain(both.map((unit) => inUnit(unit as 'cm' | 'in')).join(' / '))];
+}
+
+/** The place of the schematics: after the numbers that they show. */
+export function schematicFigures(drawings: readonly Drawing[], reader: Reader): readonly Block[] {
+  if (drawings.length === 0) return [];
+  return [
+    heading(2, 'Schematic'),
+    ...drawings.map((one) =>
+      figure(
+        { source: 'drawing', name: one.name, aspect: one.aspect },
+        one.alt,
+        one.caption === null ? null : reader.say(one.caption, null),
+      ),
+    ),
+  ];
+}

@@ -1,0 +1,87 @@
+/**
+ * Whom an edition is printed for: the terms and units it is read in, the sizes it shows, and the words of the
+ * author as that reader meets them. It lays out nothing and works nothing.
+ */
+import type { Pattern } from '../../document/pattern.ts';
+import type { Fact } from '../../finding.ts';
+import { translate } from '../../notation/translate.ts';
+import type { Study } from '../../study/index.ts';
+import type { Terms } from '../../trade/stitches.ts';
+import type { Units } from '../../trade/units.ts';
+import { type Wording, wordingIn } from './wording.ts';
+
+/** Something that could not be printed as it should be, at a node of the document. */
+export interface EditionFact {
+  /** Null when it stands in the facts about the pattern, which are no node. */
+  readonly node: string | null;
+  /** `from` and `to` count in the author's text. */
+  readonly fact: Fact;
+}
+
+export interface Reader {
+  readonly study: Study;
+  readonly pattern: Pattern;
+  readonly terms: Terms;
+  readonly units: Units;
+  /** Indexes of the sizes shown, in the order of the lists. */
+  readonly sizes: readonly number[];
+  /** One of several sizes, alone. */
+  readonly alone: boolean;
+  /** Headings and sentences of our own, in the reader's English. */
+  readonly wording: Wording;
+  /** The pattern's own names in both markets. */
+  readonly own: readonly { readonly us: string; readonly uk: string }[];
+  /** The author's words in the reader's terms. What may or may not be a term is left and reported. */
+  readonly say: (text: string, node: string | null, kind?: 'row' | 'prose') => string;
+  readonly report: (node: string | null, fact: Fact) => void;
+}
+
+export function readerOf(
+  study: Study,
+  terms: Terms,
+  units: Units,
+  sizes: readonly number[],
+): { reader: Reader; facts: readonly EditionFact[] } {
+  const { pattern } = study;
+  const facts: EditionFact[] = [];
+  const seen = new Set<string>();
+  const report = (node: string | null, fact: Fact): void => {
+    const key = `${node} ${fact.code} ${fact.from} ${fact.to}`;
+    if (seen.has(key)) return;
+    seen.add(key);
+    facts.push({ node, fact });
+  };
+  const own = ownNames(pattern);
+  const reader: Reader = {
+    study,
+    pattern,
+    terms,
+    units,
+    sizes,
+    alone: sizes.length === 1 && pattern.sizes.length > 1,
+    wording: wordingIn(terms),
+    own,
+    say: (text, node, kind = 'prose') => {
+      const told = translate(text, pattern.terms, terms, { kind, own });
+      for (const doubt of told.doubts) report(node, doubt);
+      return told.spans.length === 0 ? told.text : told.text.replace(AN_BEFORE_CONSONANT, '$1');
+    },
+    report,
+  };
+  return { reader, facts };
+}
+
+/** "an sc" becomes "a dc": the article that the converted word no longer takes. */
+const AN_BEFORE_CONSONANT = /\b([Aa])n(?= (?:dc|dtr|tr|trtr|double|treble)(?![\p{L}]))/gu;
+
+/** Special stitches by name and by abbreviation; where one market has no name of its own, the other's holds. */
+function ownNames(pattern: Pattern): readonly { us: string; uk: string }[] {
+  return pattern.specials.flatMap((special) =>
+    [
+      { us: special.nameUs.trim(), uk: special.nameUk.trim() },
+      { us: special.abbrUs.trim(), uk: special.abbrUk.trim() },
+    ]
+      .map(({ us, uk }) => ({ us: us === '' ? uk : us, uk: uk === '' ? us : uk }))
+      .filter(({ us }) => us !== ''),
+  );
+}
