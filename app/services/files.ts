@@ -164,6 +164,23 @@ async function replace(path: string, bytes: Uint8Array, disk: Disk): Promise<voi
 }
 
 /**
+ * Puts any finished file in the place of what is at `path`, in one step: exports are written as patterns are
+ * saved. Null when it is done, else why it was not; then what was there is untouched.
+ */
+export async function replaceFile(
+  path: string,
+  bytes: Uint8Array,
+  disk: Disk = localDisk,
+): Promise<FileError | null> {
+  try {
+    await replace(path, bytes, disk);
+    return null;
+  } catch (fault) {
+    return fault instanceof Failed ? fault.error : whileSaving(path, fault);
+  }
+}
+
+/**
  * Saves a pattern at `path`, in the place of what is there. What is written has been read back first, so a
  * file that was saved can be opened; a document that cannot be is refused and the old file stays.
  */
@@ -179,10 +196,6 @@ export async function savePattern(
     const message = `The pattern cannot be saved as it is, and the file is unchanged. ${back.error.message}`;
     return { ok: false, error: { code: 'unsaveable', message, reason: back.error } };
   }
-  try {
-    await replace(path, bytes, disk);
-    return { ok: true, bytes: bytes.length };
-  } catch (fault) {
-    return { ok: false, error: fault instanceof Failed ? fault.error : whileSaving(path, fault) };
-  }
+  const error = await replaceFile(path, bytes, disk);
+  return error === null ? { ok: true, bytes: bytes.length } : { ok: false, error };
 }

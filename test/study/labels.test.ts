@@ -1,18 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Block, Piece, Size } from '../../core/document/pattern.ts';
+import { plainFabric, tally } from '../../core/fabric/index.ts';
 import { blockLabel, onlySizes, sizeKeyOf } from '../../core/study/labels.ts';
 import type { BlockInSize, BlockStudy, PieceStudy, Side } from '../../core/study/pieces.ts';
 
-const tally = {
-  stitches: 10,
-  spaces: 0,
-  chains: 0,
-  byKind: new Map(),
-  units: new Map(),
-  spacesOf: new Map(),
-  picots: 0,
-  turning: false,
-};
+const counts = tally(plainFabric(10, 't1', 'flat'));
 
 /** One size of a block: its first and last row, or a number for both, or null when it does not work it. */
 type Worked = number | readonly [number, number] | 'unnumbered' | null;
@@ -21,7 +13,7 @@ function inSize(worked: Worked, side: Side | null): BlockInSize | null {
   if (worked === null) return null;
   const [first, last] =
     worked === 'unnumbered' ? [null, null] : typeof worked === 'number' ? [worked, worked] : worked;
-  return { first, last, side, tally, repeats: null, rows: first === null ? 0 : last! - first + 1 };
+  return { first, last, side, tally: counts, repeats: null, rows: first === null ? 0 : last! - first + 1 };
 }
 
 const text = { text: 'sc across', figures: [] };

@@ -1,0 +1,151 @@
+/**
+ * What the command line tells about itself: one line of use and one page of help for each command. Words only.
+ */
+
+export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'export' | 'new';
+
+interface Help {
+  /** One line for the list of commands. */
+  readonly summary: string;
+  readonly usage: string;
+  readonly page: string;
+}
+
+const TERMS = `      --terms us|uk   the terms the rows are written in. It must be said, because
+                      the same letters mean different stitches: a US "dc" is a
+                      UK "tr".`;
+
+export const HELP: Readonly<Record<CommandName, Help>> = {
+  rows: {
+    summary: 'count and check rows written in plain text',
+    usage: 'turnchain rows FILE|- --terms us|uk [--json]',
+    page: `Reads rows as you write them, works every stitch, and prints how many stitches
+each row has, in each size. What cannot be right is told under its row, with the
+words concerned marked.
+
+      FILE            a plain text file with the rows; - reads standard input
+${TERMS}
+      --json          the result for programs, as JSON
+
+A text may have several sizes: write the numbers as 64 (70, 76, 82), and name the
+sizes once in a line of their own ("Sizes: S (M, L, XL)"). A blank line and a new
+Row 1, Rnd 1 or foundation begin a new piece.
+
+Examples:
+  turnchain rows shawl.txt --terms us
+  turnchain rows - --terms uk < hat.txt
+
+It ends with 0 when all is right, 1 when there are errors, 2 when it could not
+be started as asked.`,
+  },
+  multiple: {
+    summary: 'find the multiple of stitches that rows work on',
+    usage: 'turnchain multiple FILE|- --terms us|uk [--json]',
+    page: `Tries the rows on foundation chains of every length and tells on which they come
+out: "a multiple of 3 plus 5 chains". The number in your first line does not
+matter; all chains are counted, the turning chain among them.
+
+      FILE            a plain text file with the rows; - reads standard input
+${TERMS}
+      --json          {"multiple": …, "plus": …, "from": …} for programs, or null
+
+Example:
+  turnchain multiple mesh.txt --terms us
+
+It ends with 0 when there is a multiple, 1 when none was found, 2 when it could
+not be started as asked.`,
+  },
+  translate: {
+    summary: 'turn a plain text from US terms into UK terms, or back',
+    usage: 'turnchain translate FILE|- --from us|uk --to us|uk',
+    page: `Prints the text with each stitch term in the other terms, and everything else as
+you wrote it. A word that may be a term or may not ("a single row") stays, and is
+listed on standard error for you to decide.
+
+      FILE            a plain text file; - reads standard input
+      --from us|uk    the terms it is written in
+      --to us|uk      the terms you want
+
+Example:
+  turnchain translate shawl.txt --from us --to uk > shawl-uk.txt`,
+  },
+  check: {
+    summary: 'check a pattern and list its stitch counts in every size',
+    usage: 'turnchain check PATTERN [--json]',
+    page: `Grades the pattern, works every row in every size, and prints what is wrong and
+the count after each row.
+
+      PATTERN         a .turnchain file; - reads standard input
+      --json          findings and counts for programs, as JSON
+
+Example:
+  turnchain check vest.turnchain
+
+It ends with 0 when nothing is wrong, 1 when there are errors (warnings and notes
+leave it at 0), 2 when the file could not be read.`,
+  },
+  export: {
+    summary: 'print a pattern as PDFs',
+    usage: 'turnchain export PATTERN --out DIR [options]',
+    page: `Writes the pattern as PDFs: one for every combination of what you choose. A file
+is put in its place when it is whole, so there is never half a PDF. Files of an
+earlier export with the same name are replaced.
+
+      PATTERN             a .turnchain file; - reads standard input
+      --out DIR           folder for the PDFs; it is made when it is not there
+      --terms us,uk       terms (first choice: those the pattern is written in)
+      --paper a4,letter   paper (first choice: a4)
+      --sizes all         one booklet with all sizes (first choice)
+      --sizes each        a booklet for each size alone
+      --sizes S,M         a booklet for each size named
+      --edition standard,large,ink-saving
+                          the ordinary edition (first choice), large print, or
+                          one that saves ink
+      --anyway            export although the pattern has errors
+
+Examples:
+  turnchain export vest.turnchain --out pdf --terms us,uk --paper a4,letter
+  turnchain export vest.turnchain --out pdf --sizes all,each --edition large
+
+A pattern with errors is not exported: the errors are listed and it ends with 1.`,
+  },
+  new: {
+    summary: 'begin a new pattern, or one from an example',
+    usage: 'turnchain new FILE [--example NAME] [--title TEXT] [--terms us|uk] [--units metric|imperial]',
+    page: `Makes a pattern file to begin with. It never replaces a file that is there.
+
+      FILE                name of the new file; without an ending, .turnchain is added
+      --title TEXT        title (first choice: the name of the file)
+      --terms us|uk       terms it is written in (first choice: us)
+      --units metric|imperial
+                          units that lead (first choice: metric)
+      --example NAME      begin with a copy of an example; --example list tells
+                          their names
+
+Examples:
+  turnchain new vest.turnchain --title "Harbour vest" --terms uk
+  turnchain new my-hat.turnchain --example list`,
+  },
+};
+
+export const COMMANDS = Object.keys(HELP) as readonly CommandName[];
+
+/** The first page of help. */
+export function overview(): string {
+  const list = COMMANDS.map((name) => `  ${name.padEnd(10)} ${HELP[name].summary}`).join('\n');
+  return `Turnchain reads crochet rows as they are written, works every stitch in every size,
+checks them, and prints graded patterns in US and UK terms.
+
+Usage: turnchain COMMAND …
+
+${list}
+
+  turnchain help COMMAND    tells more about a command
+  turnchain --version       tells which Turnchain this is
+`;
+}
+
+/** The page of one command. */
+export function helpPage(name: CommandName): string {
+  return `turnchain ${name}: ${HELP[name].summary}\n\nUsage: ${HELP[name].usage}\n\n${HELP[name].page}\n`;
+}

@@ -1,0 +1,238 @@
+/**
+ * Writes a pattern's PDFs: every combination of terms, paper, edition and sizes that is asked for, one file
+ * after the other, each whole or not at all. Reports progress and can be stopped. It lays out nothing, shows
+ * nothing, and does not judge whether a pattern is fit to be printed.
+ */
+import fs from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import type { Pictures } from '../../core/document/media.ts';
+import type { Pattern } from '../../core/document/pattern.ts';
+import type { Fact, Finding } from '../../core/finding.ts';
+import { tell } from '../../core/findings/index.ts';
+import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
+import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
+import type { Edition, Paper } from '../../core/print/style.ts';
+import { cautionsOf } from '../../core/review/index.ts';
+import type { Study } from '../../core/study/study.ts';
+import { cautionText } from '../../core/trade/cautions.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
+import { type Disk, type DiskError, diskError, localDisk, whileSaving } from './disk.ts';
+import { type FileError, replaceFile } from './files.ts';
+import { fontsFolder } from './resources.ts';
+
+/** What to print. Every combination makes one file. */
+export interface ExportChoices {
+  readonly terms: readonly Terms[];
+  readonly papers: readonly Paper[];
+  readonly editions: readonly Edition[];
+  /** Ids of sizes that get a booklet alone; null = one booklet with all sizes. */
+  readonly sizes: readonly (string | null)[];
+}
+
+/** One file to be written. */
+export interface ExportItem {
+  readonly terms: Terms;
+  readonly paper: Paper;
+  readonly edition: Edition;
+  readonly size: string | null;
+  /** Its name, without folder. */
+  readonly file: string;
+}
+
+export interface ExportedFile extends ExportItem {
+  readonly path: string;
+  readonly pages: number;
+  readonly bytes: number;
+}
+
+export interface ExportProgress {
+  readonly item: ExportItem;
+  /** From 1. */
+  readonly number: number;
+  readonly of: number;
+  /** Pages written of this file; `pages` is 0 while it is being laid out. */
+  readonly page: number;
+  readonly pages: number;
+}
+
+export interface ExportWatch {
+  readonly progress?: (progress: ExportProgress) => void;
+  /** Stops between two pages; files that are whole by then stay. */
+  readonly signal?: AbortSignal;
+  readonly disk?: Disk;
+}
+
+export interface ExportOutcome {
+  /** In the order written. */
+  readonly files: readonly ExportedFile[];
+  /** What could not be printed as it stands: characters that the fonts lack, pictures, terms in doubt. */
+  readonly findings: readonly Finding[];
+  /** Why it ended before all was written; null when nothing is missing. */
+  readonly stopped: 'interrupted' | FileError | null;
+}
+
+/** Longest title in a name: file names are to be short and plain (ASCII), for shops and old systems alike. */
+const LONGEST_TITLE = 40;
+const LONGEST_PART = 20;
+
+/** Letters that do not come apart into a plain one and a mark. */
+const SPELLED: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ł: 'l',
+  ı: 'i',
+};
+
+/** Plain lower-case words with hyphens: "Été à Łódź, 2nd" is "ete-a-lodz-2nd". */
+export function plainName(text: string, longest: number): string {
+  const name = text
+    .toLowerCase()
+    .replace(/[ßæœøđðþłı]/g, (letter) => SPELLED[letter]!)
+    .replace(/½/g, '-1-2')
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return name.length <= longest ? name : name.slice(0, longest).replace(/-[^-]*$|-+$/, '');
+}
+
+/** The files of an export, in the order in which they are written. Names differ, even without capitals. */
+export function exportItems(pattern: Pattern, choices: ExportChoices): readonly ExportItem[] {
+  const title = plainName(pattern.about.title, LONGEST_TITLE) || 'pattern';
+  const version = pattern.about.version
+    .toLowerCase()
+    .replace(/[^a-z0-9.]+/g, '-')
+    .replace(/^[-.]+|[-.]+$/g, '')
+    .slice(0, LONGEST_PART);
+  const taken = new Set<string>();
+  const free = (name: string): string => {
+    for (let n = 1; ; n++) {
+      const own = n === 1 ? name : `${name}-${n}`;
+      if (!taken.has(own)) {
+        taken.add(own);
+        return own;
+      }
+    }
+  };
+  const sizeNames = new Map<string | null, string>();
+  for (const size of choices.sizes) {
+    if (size === null) sizeNames.set(null, 'all-sizes');
+    else {
+      const label = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+      sizeNames.set(size, free(`size-${plainName(label, LONGEST_PART) || 'x'}`));
+    }
+  }
+  return choices.terms.flatMap((terms) =>
+    choices.papers.flatMap((paper) =>
+      choices.editions.flatMap((edition) =>
+        choices.sizes.map((size) => {
+          const parts = [title, terms, paper, edition, sizeNames.get(size)!, version && `v${version}`];
+          return { terms, paper, edition, size, file: `${parts.filter(Boolean).join('_')}.pdf` };
+        }),
+      ),
+    ),
+  );
+}
+
+/** Gathers what layouts report, each thing once however many files it is in. */
+class Troubles {
+  readonly #findings = new Map<string, Finding>();
+  readonly #pattern: Pattern;
+
+  constructor(pattern: Pattern) {
+    this.#pattern = pattern;
+  }
+
+  add(facts: readonly EditionFact[], layoutFacts: readonly Fact[]): void {
+    const { terms, sizes } = this.#pattern;
+    const labels = sizes.map(({ label }) => label);
+    for (const { node, fact } of [...facts, ...layoutFacts.map((fact) => ({ node: null, fact }))]) {
+      // Places count in words that differ by edition; the sentence names the words itself.
+      for (const finding of tell([{ size: null, fact }], { terms, labels, node, text: '' })) {
+        this.#findings.set(`${finding.code} ${finding.message}`, finding);
+      }
+    }
+  }
+
+  findings(): readonly Finding[] {
+    return [...this.#findings.values()];
+  }
+}
+
+/** Makes the folder that is not there. */
+async function prepare(folder: string): Promise<DiskError | null> {
+  try {
+    await fs.mkdir(folder, { recursive: true });
+    if ((await fs.stat(folder)).isDirectory()) return null;
+  } catch (fault) {
+    const code = (fault as NodeJS.ErrnoException).code;
+    if (code !== 'EEXIST' && code !== 'ENOTDIR') return whileSaving(folder, fault);
+  }
+  const error = diskError('not-a-file', folder);
+  return {
+    ...error,
+    message: `“${basename(folder)}” is a file, not a folder for the PDFs. Name another folder.`,
+  };
+}
+
+/**
+ * Writes the PDFs into `folder`, which is made when it is not there. Never rejects for a full disk, a locked
+ * folder or an interruption: the outcome tells, and lists the files that are whole. A file of the same name
+ * is replaced in one step.
+ */
+export async function exportPattern(
+  study: Study,
+  media: Pictures,
+  folder: string,
+  choices: ExportChoices,
+  watch: ExportWatch = {},
+): Promise<ExportOutcome> {
+  const { signal, progress, disk = localDisk } = watch;
+  const items = exportItems(study.pattern, choices);
+  const files: ExportedFile[] = [];
+  const troubles = new Troubles(study.pattern);
+  const outcome = (stopped: ExportOutcome['stopped']): ExportOutcome => ({
+    files,
+    findings: troubles.findings(),
+    stopped,
+  });
+  const unprepared = await prepare(folder);
+  if (unprepared !== null) return outcome(unprepared);
+  const cautions = cautionsOf(study).map(cautionText);
+  const resources: Resources = {
+    fonts: fontsIn(fontsFolder()),
+    picture: (name) => media.get(name)?.bytes ?? null,
+  };
+  for (const [index, item] of items.entries()) {
+    const report = (page: number, pages: number) =>
+      progress?.({ item, number: index + 1, of: items.length, page, pages });
+    try {
+      signal?.throwIfAborted();
+      report(0, 0);
+      // Laying out takes a moment in which nothing else happens: let a progress line and a stop come first.
+      await new Promise((resolve) => setImmediate(resolve));
+      signal?.throwIfAborted();
+      const { booklet, facts } = bookletOf(study, { terms: item.terms, sizes: item.size ?? 'all', cautions });
+      const layout = layOut(booklet, { paper: item.paper, edition: item.edition }, resources);
+      troubles.add(facts, layout.facts);
+      const bytes = await writePages(layout, booklet, resources, {
+        progress: report,
+        ...(signal ? { signal } : {}),
+      });
+      signal?.throwIfAborted();
+      const path = join(folder, item.file);
+      const fault = await replaceFile(path, bytes, disk);
+      if (fault !== null) return outcome(fault);
+      files.push({ ...item, path, pages: layout.pages.length, bytes: bytes.length });
+    } catch (fault) {
+      if (signal?.aborted) return outcome('interrupted');
+      throw fault;
+    }
+  }
+  return outcome(null);
+}
