@@ -109,7 +109,7 @@ export const command: Command = {
     const examined = examine(document);
     io.stdout.write(
       given.flags.has('json')
-        ? `${JSON.stringify(checkJson(examined), null, 2)}\n`
+        ? `${JSON.stringify(checkJson(examined))}\n`
         : checkWords(examined, io.stdout, io.env),
     );
     return hasErrors(examined.findings) ? FINDINGS : RIGHT;

@@ -71,7 +71,7 @@ export function readArguments(words: readonly string[], options: Options): Argum
 /** The one file that a command works on. */
 export function oneFile(given: Arguments, what: string): string {
   const [first, second] = given.operands;
-  if (first === undefined) throw new Refused(`Say which file to read: ${what}.`, true);
+  if (first === undefined) throw new Refused(`Say which file: ${what}.`, true);
   if (second !== undefined) {
     throw new Refused(`One file at a time: “${first.text}” and “${second.text}” are two.`, true);
   }

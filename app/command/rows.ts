@@ -90,7 +90,7 @@ export const command: Command = {
     const text = await readWords(path, io);
     if (given.flags.has('json')) {
       const report = reportRows(text, terms);
-      io.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+      io.stdout.write(`${JSON.stringify(report)}\n`);
       return hasErrors([...report.findings, ...report.rows.flatMap((row) => row.findings)])
         ? FINDINGS
         : RIGHT;

@@ -67,7 +67,8 @@ function numbersOf(worked: readonly (BlockInSize | null)[]): { text: string; man
   if (there.every(([first, last]) => first === last)) {
     return { text: sharedList(pairs.map((pair) => pair?.[0] ?? null)), many: false };
   }
-  if (there.every(([first, last]) => first === one[0] && last > first)) {
+  // A list that begins with a dash cannot follow one: such sizes have their rows written out.
+  if (pairs[0] !== null && there.every(([first, last]) => first === one[0] && last > first)) {
     return { text: `${one[0]}–${sharedList(pairs.map((pair) => pair?.[1] ?? null))}`, many: true };
   }
   const each = pairs.map((pair) =>

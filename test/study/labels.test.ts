@@ -126,6 +126,7 @@ describe('labels', () => {
       'row',
     ],
     ['Rows 4–9 (–, 13)', [[4, 9], null, [4, 13]], 'row'],
+    ['Rows – (–, 4–44, 4–46)', [null, null, [4, 44], [4, 46]], 'row'],
     ['Row 4', [4, 4], 'row'],
   ])('repeats: %s', (expected, worked, form) => {
     expect(label(repeat, worked, [null], row(form))).toBe(expected);
