@@ -187,7 +187,12 @@ export class PieceWork {
     rowsBefore: number,
   ): RowResult {
     return {
-      tally: this.fabric === null ? null : tally(this.fabric),
+      tally:
+        worked !== null && worked.fabric === this.fabric
+          ? worked.tally
+          : this.fabric === null
+            ? null
+            : tally(this.fabric),
       repeats: worked?.repeats ?? null,
       facts,
       first,
@@ -235,6 +240,14 @@ export class PieceWork {
     if (numbers === null || numbers.kind === 'onward' || numbers.kind === 'list') return;
     const last = this.numbersOf(numbers, written.figures).at(-1);
     if (last !== undefined && last > this.number) this.number = last;
+  }
+
+  /** Works one written row that stands for itself: no label of its own, no other sizes. */
+  workOne(written: Written): RowResult {
+    const { label } = written.row;
+    const numbered =
+      label !== null && (label.kind === 'next' || label.kind === 'row' || label.kind === 'round');
+    return this.workHere(written, null, numbered ? 1 : null, this.rows);
   }
 
   private workEntry(

@@ -98,8 +98,6 @@ export class Progress {
   forced: boolean | null = null;
   /** A decision that no word of the text supports, to be told. */
   edgeAssumed: ({ chains: number; stitch: BaseStitch; counts: boolean } & Span) | null = null;
-  /** Below is a chain closed into a ring and worked chain by chain. */
-  ringed = false;
   /** First chain of a foundation that was worked into. */
   firstUsed = 0;
   /** How deep in definitions of definitions the work is. */

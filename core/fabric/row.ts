@@ -423,7 +423,6 @@ function attemptRow(
   const sites = goesBack ? below.rest! : usesRing ? [RING_SITE] : ordered(below, turned);
   const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
   p.forced = forced;
-  p.ringed = below.ring;
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;

@@ -55,8 +55,16 @@ function intern(site: Omit<Site, 'key'>): Site {
 
 const plain = { stitch: null, base: null, chains: 0, turning: false, more: false, marked: false, unit: null };
 
+const stitches = new Map<string, Site>();
+
+/** A stitch of a kind. Kinds are few, so each is made once. */
 export function stitchSite(stitch: string, base: BaseStitch | null): Site {
-  return intern({ ...plain, kind: 'stitch', stitch, base });
+  const known = stitches.get(stitch);
+  if (known !== undefined && known.base === base) return known;
+  const made = intern({ ...plain, kind: 'stitch', stitch, base });
+  if (stitches.size > SORTS) stitches.clear();
+  stitches.set(stitch, made);
+  return made;
 }
 
 /** A turning chain that counts as `stitch`. */
@@ -84,16 +92,39 @@ export const RING_SITE: Site = intern({ ...plain, kind: 'ring' });
 export const SEAM_SITE: Site = intern({ ...plain, kind: 'seam' });
 export const ROW_END_SITE: Site = intern({ ...plain, kind: 'row-end' });
 
+const followers = new WeakMap<Site, Site>();
+
 export function withMore(site: Site): Site {
-  return site.more ? site : intern({ ...site, more: true });
+  if (site.more) return site;
+  const known = followers.get(site);
+  if (known !== undefined) return known;
+  const made = intern({ ...site, more: true });
+  followers.set(site, made);
+  return made;
 }
 
 export function withMark(site: Site, marked: boolean): Site {
   return site.marked === marked ? site : intern({ ...site, marked });
 }
 
+const members = new WeakMap<Site, Site[]>();
+
 export function withUnit(site: Site, name: string, at: number, of: number): Site {
-  return intern({ ...site, unit: { name, at, of } });
+  const unit = site.unit;
+  if (unit !== null && unit.name === name && unit.at === at && unit.of === of) return site;
+  let known = members.get(site);
+  if (known === undefined) {
+    known = [];
+    members.set(site, known);
+  }
+  for (const member of known) {
+    const own = member.unit!;
+    if (own.at === at && own.of === of && own.name === name) return member;
+  }
+  const made = intern({ ...site, unit: { name, at, of } });
+  if (known.length > 200) known.length = 0;
+  known.push(made);
+  return made;
 }
 
 /** Is it one of the stitches that a row's count counts? */

@@ -29,7 +29,7 @@ export function stand(
     while (i < p.below.length && p.below[i]!.kind === 'turning') i += 1;
     if (i >= p.below.length) return NOWHERE;
     const site = p.below[i]!;
-    if (site.kind !== 'ring' && !(p.bare && p.ringed)) {
+    if (site.kind !== 'ring') {
       p.advance(i);
       p.intoSpace = site.kind === 'space';
       if (site.kind === 'space') p.usedSpace = true;

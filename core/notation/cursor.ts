@@ -30,12 +30,38 @@ function wordsOf(phrase: string): readonly string[] {
   return words;
 }
 
+const byFirst = new WeakMap<readonly string[], ReadonlyMap<string, readonly string[]>>();
+
+/** The phrases of a list that begin with a word, in the list's order: most lists are long and most words in none. */
+function beginningWith(list: readonly string[], word: string): readonly string[] {
+  // Short lists are mostly written where they are used and are quicker gone through.
+  if (list.length < 12) return list;
+  let index = byFirst.get(list);
+  if (!index) {
+    const made = new Map<string, string[]>();
+    for (const phrase of list) {
+      const first = wordsOf(phrase)[0] ?? '';
+      const same = made.get(first);
+      if (same) same.push(phrase);
+      else made.set(first, [phrase]);
+    }
+    index = made;
+    byFirst.set(list, index);
+  }
+  return index.get(word) ?? NO_PHRASES;
+}
+
+const NO_PHRASES: readonly string[] = [];
+
 export const OPENING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 
 export class Cursor {
   at = 0;
   end: number;
   depth = 0;
+  /** Readings of items under way inside one another. */
+  nesting = 0;
+  private named: Set<string> | null = null;
   /** True in a row labelled as a round. */
   round = false;
   facts: Fact[] = [];
@@ -92,7 +118,7 @@ export class Cursor {
   }
 
   isAny(list: readonly string[], ahead = 0): boolean {
-    return list.some((phrase) => this.is(phrase, ahead));
+    return beginningWith(list, this.word(ahead)).some((phrase) => this.is(phrase, ahead));
   }
 
   eat(phrase: string): boolean {
@@ -103,7 +129,7 @@ export class Cursor {
 
   /** Takes the first phrase of the list that stands here (put longer ones first). */
   eatAny(list: readonly string[]): string | null {
-    for (const phrase of list) if (this.eat(phrase)) return phrase;
+    for (const phrase of beginningWith(list, this.word())) if (this.eat(phrase)) return phrase;
     return null;
   }
 
@@ -149,6 +175,18 @@ export class Cursor {
     const next = this.tokens[this.at];
     const edge = before?.to ?? next?.from ?? 0;
     return { from: edge, to: edge };
+  }
+
+  /** True when a "from" somewhere names this sign, so that it marks a spot. */
+  isNamedMark(sign: string): boolean {
+    if (!this.named) {
+      this.named = new Set();
+      for (let i = 1; i < this.tokens.length; i++) {
+        if (this.tokens[i - 1]!.word === 'from' && this.tokens[i]!.kind === 'sign')
+          this.named.add(this.tokens[i]!.word);
+      }
+    }
+    return this.named.has(sign);
   }
 
   fact(code: string, span: Span, data: Record<string, FactValue> = {}): void {

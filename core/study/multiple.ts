@@ -6,7 +6,7 @@ import { type Env, PieceWork, type Written } from '../fabric/index.ts';
 import type { Fact } from '../finding.ts';
 import { kindOf } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
-import type { Amount, Chain, Item, PieceTree, RowTree } from '../notation/tree.ts';
+import type { Amount, Chain, Item, PieceTree, Ring, RowTree } from '../notation/tree.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { conventionsIn, worksTurningChain } from './rows.ts';
 
@@ -30,22 +30,25 @@ function spoils(fact: Fact): boolean {
   return kindOf(fact.code).severity !== 'note' && !ABOUT_ONE_NUMBER.has(fact.code);
 }
 
-/** The rows with the foundation chain's number replaced by `n`; null when they have no foundation chain. */
+/** The chain that begins a piece: a chain, or one joined into a ring. */
+function begins(item: Item): item is Chain | (Ring & { readonly chains: Amount }) {
+  return item.type === 'chain' || (item.type === 'ring' && item.chains !== null);
+}
+
+/** The rows with the foundation chain's number replaced by `n`; null when they do not begin with a chain. */
 function withChain(rows: readonly RowTree[], n: number): readonly RowTree[] | null {
-  const at = rows.findIndex((row) => row.items.some((item) => item.type === 'chain'));
+  const at = rows.findIndex((row) => row.items.some(begins));
   if (at < 0) return null;
   const row = rows[at]!;
-  const index = row.items.findIndex((item) => item.type === 'chain');
-  if (
-    row.items
-      .slice(0, index)
-      .some((item) => item.type === 'work' || item.type === 'repeat' || item.type === 'group')
-  )
+  const index = row.items.findIndex(begins);
+  const working = (item: Item) => item.type === 'work' || item.type === 'repeat' || item.type === 'group';
+  if (rows.slice(0, at).some((other) => other.items.some(working)) || row.items.slice(0, index).some(working))
     return null;
-  const chain = row.items[index] as Chain;
-  const amount: Amount = { from: chain.amount.from, to: chain.amount.to, kind: 'one', value: n };
   const items: Item[] = row.items.slice();
-  items[index] = { ...chain, amount };
+  const { from, to } = row.items[index]!;
+  const amount: Amount = { from, to, kind: 'one', value: n };
+  const item = row.items[index]!;
+  items[index] = item.type === 'chain' ? { ...item, amount } : { ...(item as Ring), chains: amount };
   return rows.map((other, i) => (i === at ? { ...row, items, counts: [] } : other));
 }
 
@@ -109,5 +112,5 @@ export function findMultiple(text: string, terms: Terms): Multiple | null {
  */
 function plusOf(multiple: number, from: number, stitches: number): number {
   if (multiple === 1) return Math.max(0, from - stitches);
-  return from > multiple ? from - multiple : from;
+  return from >= multiple ? from - multiple : from;
 }

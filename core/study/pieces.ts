@@ -238,6 +238,7 @@ function workPiece(
   for (const tree of rowBlocks(piece.blocks))
     for (const fact of readings.row(tree).facts) report(tree.id, null, fact);
 
+  const earlier = new Map(previous?.blocks.map((other) => [other.block, other]));
   const blocks = piece.blocks.map((block, i): BlockStudy => {
     const tree = block.type === 'row' ? readings.row(block) : null;
     const inSizes =
@@ -251,7 +252,7 @@ function workPiece(
     const findings = own.flatMap((node) =>
       tell(facts.get(node) ?? [], { terms: pattern.terms, labels, node, text: textOf(block, node) }),
     );
-    const before = previous?.blocks.find((other) => other.block === block);
+    const before = earlier.get(block);
     const made: BlockStudy = { block, tree, sizes: inSizes, figures, findings };
     return before !== undefined && sameBlock(before, made) ? before : made;
   });
@@ -393,10 +394,12 @@ function workSize(
     if (side !== null && n % 2 === 1) side = side === 'RS' ? 'WS' : 'RS';
   };
   const writtenOf = (block: RowBlock): Written => {
+    const tree = readings.row(block);
+    if (block.text.figures.length === 0) return plainly(tree);
     const known = written.get(block.id);
     if (known !== undefined) return known;
     const made = {
-      row: readings.row(block),
+      row: tree,
       figures: block.text.figures.map((expression) => at(expression)[size]?.count ?? null),
     };
     written.set(block.id, made);
@@ -433,19 +436,16 @@ function workSize(
     switch (block.type) {
       case 'row': {
         if (!worksIt(block.sizes)) return null;
-        reportFigures(
-          block.id,
-          block.text,
-          (expression) => at(expression).map((r, i) => (i === size ? r : SILENT)),
-          report,
-          true,
-        );
+        if (block.text.figures.length > 0) {
+          const own = (expression: string) => at(expression).map((r, i) => (i === size ? r : SILENT));
+          reportFigures(block.id, block.text, own, report, true);
+        }
         const facing = side;
         const before = work.rows;
-        const [result] = work.workAll([writtenOf(block)], () => null);
-        for (const fact of result!.facts) report(block.id, size, fact);
+        const result = work.workOne(writtenOf(block));
+        for (const fact of result.facts) report(block.id, size, fact);
         if (work.fabric?.form === 'flat') flip(work.rows - before);
-        return inSize(result!, work.rows > before ? facing : null);
+        return inSize(result, work.rows > before ? facing : null);
       }
       case 'repeat': {
         if (!worksIt(block.sizes)) return null;
@@ -527,6 +527,18 @@ function workSize(
     }
   });
   return { work, blocks };
+}
+
+const withoutFigures = new WeakMap<RowTree, Written>();
+
+/** A row without figures is the same in every size. */
+function plainly(row: RowTree): Written {
+  let made = withoutFigures.get(row);
+  if (made === undefined) {
+    made = { row, figures: [] };
+    withoutFigures.set(row, made);
+  }
+  return made;
 }
 
 const SILENT: FigureResult = { value: null, count: 0, facts: [], waitsFor: [] };

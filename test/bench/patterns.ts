@@ -1,0 +1,65 @@
+/**
+ * Patterns of a given length and breadth for measuring. Invented, and only as varied as measuring needs.
+ */
+import type { Block, Pattern } from '../../core/document/pattern.ts';
+import { cm, piece, row, smallPattern } from '../study/builder.ts';
+
+/** Rows that keep their count, over any odd number of stitches, so that a long piece stays as wide as it began. */
+const STEADY = [
+  'Ch 3, dc in next st and in each st across, turn.',
+  'Ch 1, sc in each st across, turn.',
+  'Ch 3, *sk 1 st, 2 dc in next st; rep from * across, turn.',
+  'Ch 1, sc in first st, *fpdc around next st, sc in next st; rep from * across, turn.',
+  'Ch 2 (counts as hdc), hdc in each of next 4 sts, *hdc in next st, (hdc, hdc) in next st, sk 1 st, hdc in next st; rep from * to last 4 sts, hdc in last 4 sts, turn.',
+  'Ch 1, sc in blo of each st across, turn.',
+];
+
+export interface Extent {
+  readonly sizes: number;
+  readonly rows: number;
+  readonly stitches: number;
+}
+
+/** A pattern of one piece of `rows` written rows, `stitches` wide in its middle size. */
+export function longPattern({ sizes, rows, stitches }: Extent): Pattern {
+  const base = smallPattern();
+  const list = Array.from({ length: sizes }, (_, i) => ({
+    id: `s-${i}`,
+    label: `S${i + 1}`,
+    audience: 'woman' as const,
+    chart: null,
+    age: null,
+  }));
+  const widths = Object.fromEntries(
+    list.map(({ id }, i) => [id, cm(((stitches + (i - Math.floor(sizes / 2)) * 4) / 16) * 10)]),
+  );
+  const blocks: Block[] = [
+    row('b-0', 'Ch {panel stitches + 2}.', { form: 'foundation' }),
+    row('b-1', 'Dc in 4th ch from hook and in each ch across, turn.'),
+  ];
+  for (let i = 0; i < rows - 1; i++) blocks.push(row(`b-${i + 2}`, STEADY[i % STEADY.length]!));
+  return {
+    ...base,
+    sizes: list,
+    sample: 's-0',
+    lines: base.lines.map((line) => {
+      if (line.name === 'width') return { ...line, kind: 'typed' as const, values: { each: widths } };
+      return line.kind === 'stitches' ? { ...line, multiple: 4, plus: 1 } : line;
+    }),
+    pieces: [piece('p-long', 'Panel', blocks)],
+  };
+}
+
+/** The same pattern with one row's words changed so that its count stays. */
+export function withRowChanged(pattern: Pattern, at: number, times: number): Pattern {
+  const own = pattern.pieces[0]!;
+  const blocks = own.blocks.map((block, i) =>
+    i === at && block.type === 'row'
+      ? row(
+          block.id,
+          times % 2 === 0 ? 'Ch 1, sc in each st across, turn.' : 'Ch 3, dc in each st across, turn.',
+        )
+      : block,
+  );
+  return { ...pattern, pieces: [{ ...own, blocks }] };
+}
