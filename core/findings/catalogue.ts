@@ -71,6 +71,7 @@ import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
 import { repeatNotClosed } from './repeat-not-closed.ts';
 import { repeatNotOpened } from './repeat-not-opened.ts';
 import { repeatOfNothing } from './repeat-of-nothing.ts';
+import { repeatStartNotSaid } from './repeat-start-not-said.ts';
 import { rowNotKnown } from './row-not-known.ts';
 import { rowNumberOutOfOrder } from './row-number-out-of-order.ts';
 import { sampleSizeMissing } from './sample-size-missing.ts';
@@ -168,6 +169,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   repeatNotClosed,
   repeatNotOpened,
   repeatOfNothing,
+  repeatStartNotSaid,
   rowNotKnown,
   rowNumberOutOfOrder,
   sampleSizeMissing,

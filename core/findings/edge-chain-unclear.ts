@@ -14,6 +14,6 @@ export const edgeChainUnclear: FindingKind = {
       const [chain, skipped, rest] = [number(data, 'chain'), number(data, 'skipped'), number(data, 'rest')];
       return `working into the ${ordinal(chain)} ch leaves ${skipped} ch before it: ${skipped - rest} stand for the edge ${stitch}, and the other ${rest} cannot be half skipped foundation and half space; the ${ordinal(chain - 1)} or ${ordinal(chain + 1)} ch would be clear`;
     }),
-  example: `Ch 24.
+  example: `Ch 25.
 Row 1: Dc in 7th ch from hook, *ch 1, sk 1 ch, dc in next ch; rep from * across.`,
 };

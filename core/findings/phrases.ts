@@ -120,9 +120,9 @@ export function formulaPlace(data: Data): string {
   return (FIELDS[text(data, 'field')] ?? ((name: string) => name))(line);
 }
 
-/** "size M", "sizes M and L", "all sizes". */
+/** "size M", "sizes M and L", "all sizes" (for what does not depend on the size, too). */
 export function sizesNamed(sizes: readonly number[], voice: Voice): string {
-  if (sizes.length === voice.sizes) return 'all sizes';
+  if (sizes.length === 0 || sizes.length === voice.sizes) return 'all sizes';
   return `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes.map(voice.label))}`;
 }
 

@@ -11,7 +11,7 @@ export const termInDoubt: FindingKind = {
   message: (facts, voice) => {
     const { data } = facts[0]!.fact;
     const [term = ''] = words(data, 'readings');
-    return `${quote(text(data, 'words') || voice.words)} may be a term of the trade or plain English; as a term it would be "${term}" in the other edition, and it is left as it is: use the abbreviation, or other words, so that it is plain`;
+    return `the edition in the other terms cannot tell whether ${quote(text(data, 'words') || voice.words)} is a term, which would become "${term}", or plain English, so it keeps the words; use the abbreviation, or other words, to make it plain`;
   },
   example: null,
   sample: { words: 'double', readings: ['treble', 'double'] },

@@ -1,0 +1,5 @@
+export { cautionsOf } from './cautions.ts';
+export { review } from './review.ts';
+export type { Rule } from './rule.ts';
+export { RULES } from './rules.ts';
+export { type Text, textsOf } from './texts.ts';

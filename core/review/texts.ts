@@ -1,0 +1,61 @@
+/**
+ * Every text of a pattern with the node it stands at, for rules that look at words. A part of the document
+ * that has no id of its own is named by its list and place: "notes:0", "cover:description". A colon never
+ * stands in an id, so the two cannot be taken for one another. Judges no word.
+ */
+import type { FigureText, Pattern } from '../document/pattern.ts';
+import { rowBlocks } from '../study/index.ts';
+
+export interface Text {
+  readonly node: string;
+  readonly text: string;
+  /** A written row or a special stitch's definition, or plain prose. */
+  readonly kind: 'row' | 'prose';
+  /** Id of the special stitch that it defines. */
+  readonly defines: string | null;
+}
+
+const known = new WeakMap<Pattern, readonly Text[]>();
+
+/** All texts of a pattern in the order in which they are printed; none that is empty. */
+export function textsOf(pattern: Pattern): readonly Text[] {
+  const before = known.get(pattern);
+  if (before !== undefined) return before;
+  const texts: Text[] = [];
+  const add = (node: string, text: string, kind: Text['kind'], defines: string | null = null): void => {
+    if (text.trim() !== '') texts.push({ node, text, kind, defines });
+  };
+  const addAll = (list: string, all: readonly FigureText[]): void => {
+    for (const [i, each] of all.entries()) add(`${list}:${i}`, each.text, 'prose');
+  };
+  const { about } = pattern;
+  add('cover:title', about.title, 'prose');
+  add('cover:description', about.description, 'prose');
+  add('cover:construction', about.construction, 'prose');
+  add('cover:fit', about.fit, 'prose');
+  for (const gauge of pattern.gauges) add(gauge.id, gauge.pattern, 'prose');
+  for (const hook of pattern.hooks) add(hook.id, hook.purpose, 'prose');
+  for (const notion of pattern.notions) add(notion.id, notion.name, 'prose');
+  for (const special of pattern.specials) add(special.id, special.text.text, 'row', special.id);
+  addAll('notes', pattern.notes);
+  for (const piece of pattern.pieces) {
+    for (const block of piece.blocks) {
+      if (block.type === 'prose') add(block.id, block.text.text, 'prose');
+      else if (block.type === 'heading') add(block.id, block.text, 'prose');
+      else for (const row of rowBlocks([block])) add(row.id, row.text.text, 'row');
+    }
+  }
+  addAll('finishing', pattern.finishing);
+  add('cover:care', about.care, 'prose');
+  known.set(pattern, texts);
+  return texts;
+}
+
+/** The names that a pattern gives a special stitch in its own terms: name and abbreviation, those there are. */
+export function namesOfSpecial(
+  special: Pattern['specials'][number],
+  terms: Pattern['terms'],
+): readonly string[] {
+  const names = terms === 'us' ? [special.nameUs, special.abbrUs] : [special.nameUk, special.abbrUk];
+  return [...new Set(names.map((name) => name.trim()).filter((name) => name !== ''))];
+}
