@@ -8,7 +8,7 @@ import { sizeKeyOf } from '../study/index.ts';
 import type { Terms } from '../trade/stitches.ts';
 import type { Units } from '../trade/units.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
-import { aboutPart, cautionsPart, finishingPart } from './edition/closing.ts';
+import { aboutPart, cautionsPart, finishingPart, type GivenCaution } from './edition/closing.ts';
 import { coverOf } from './edition/cover.ts';
 import type { Drawing } from './edition/drawings.ts';
 import { materialsPart } from './edition/materials.ts';
@@ -17,6 +17,7 @@ import { piecePart } from './edition/pieces.ts';
 import { type EditionFact, type Reader, readerOf } from './edition/reader.ts';
 import { notesPart, specialBlocks, termsPart } from './edition/terms.ts';
 
+export type { GivenCaution } from './edition/closing.ts';
 export type { Drawing } from './edition/drawings.ts';
 export type { EditionFact } from './edition/reader.ts';
 
@@ -27,7 +28,7 @@ export interface EditionOptions {
   /** Which units lead; the pattern's own when left out. */
   readonly units?: Units;
   /** Cautions that follow from sizes, garment and notions; those the maker wrote are printed after them. */
-  readonly cautions?: readonly string[];
+  readonly cautions?: readonly GivenCaution[];
   /** Drawings of the finished pieces, for their place after the measurements. */
   readonly schematics?: readonly Drawing[];
 }

@@ -200,7 +200,7 @@ export function pattern(terms: Terms): Pattern {
       level: 2,
       description: t(
         'A boxy top in rows of single crochet and half double crochet. Skip the band if you like a raw edge; choose a color that hides ends.',
-        'A boxy top in rows of double crochet and half treble. Skip the band if you like a raw edge; choose a colour that hides ends.',
+        'A boxy top in rows of double crochet and half treble crochet. Skip the band if you like a raw edge; choose a colour that hides ends.',
       ),
       construction: 'Two panels worked flat, with a band in rounds.',
       garment: 'top',
@@ -244,7 +244,7 @@ export function pattern(terms: Terms): Pattern {
         id: 'g1',
         pattern: t(
           'rows of single crochet and half double crochet',
-          'rows of double crochet and half treble',
+          'rows of double crochet and half treble crochet',
         ),
         stitches: 16,
         rows: 14,
@@ -297,14 +297,14 @@ export function pattern(terms: Terms): Pattern {
     notes: [
       text(
         t(
-          'The turning ch of an sc row does not count as a st',
-          'The turning ch of a dc row does not count as a st',
+          'The turning ch of the sc rows does not count as a st',
+          'The turning ch of the dc rows does not count as a st',
         ),
       ),
       text(
         t(
-          'Keep an even gauge: hook sizes differ between makers',
-          'Keep an even tension: hook sizes differ between makers',
+          'Check your gauge: hook sizes differ between makers',
+          'Check your tension: hook sizes differ between makers',
         ),
       ),
     ],

@@ -1,5 +1,6 @@
 /** What stands after the pieces: finishing, cautions, care, and who made the pattern. It adds no rule of law. */
-import { type Block, caution, heading, list, type Part, paragraph, part } from '../content.ts';
+import { deferral, type Caution as TradeCaution } from '../../trade/cautions.ts';
+import { type Block, caution, heading, list, type Part, paragraph, part, together } from '../content.ts';
 import type { Reader } from './reader.ts';
 import { inReadersEnglish } from './terms.ts';
 import { hold, plainWords, textWords } from './text.ts';
@@ -13,32 +14,37 @@ export function finishingPart(reader: Reader): Part | null {
   return part('Finishing', items.length === 1 ? [paragraph(items[0]!)] : [list('numbered', items)]);
 }
 
+/** A caution of the trade with its title and rules, or a plain text. */
+export type GivenCaution = string | TradeCaution;
+
 /**
- * The cautions that are given, then the maker's own, each once. A caution may begin with its title on a line of
- * its own. Null when there are none.
+ * The cautions that are given, then the maker's own, each once. What every caution of the trade ends with is
+ * said once, after the last. Null when there are none.
  */
-export function cautionsPart(reader: Reader, given: readonly string[]): Part | null {
-  const { pattern } = reader;
-  const own = pattern.cautions.filter((text) => !given.includes(text)).map((text) => reader.say(text, null));
-  const all = [
-    ...given.map((text) =>
-      pattern.cautions.includes(text) ? reader.say(text, null) : inReadersEnglish(text, reader),
-    ),
-    ...own,
-  ].filter((text) => text.trim() !== '');
-  if (all.length === 0) return null;
-  return part(
-    'Cautions',
-    all.map((text): Block => {
-      const [first = '', ...rest] = text.trim().split(/\n+/u);
-      return rest.length === 0
-        ? caution('Please note', [hold(first)])
-        : caution(
-            first,
-            rest.map((line) => hold(line)),
-          );
-    }),
+export function cautionsPart(reader: Reader, given: readonly GivenCaution[]): Part | null {
+  const trade = given.filter((one) => typeof one !== 'string');
+  const own = reader.pattern.cautions;
+  const plain = [
+    ...given
+      .filter((one) => typeof one === 'string' && !own.includes(one))
+      .map((text) => ours(text as string)),
+    ...own.map((text) => hold(reader.say(text.trim(), null))),
+  ].filter((text) => text !== '');
+  const blocks: Block[] = trade.map((one) =>
+    caution(ours(one.title), [
+      ours(one.text),
+      ...(one.rules.length === 0
+        ? []
+        : [`Rules to look up: ${one.rules.map((rule) => rule.name).join('; ')}.`]),
+    ]),
   );
+  if (plain.length > 0) blocks.push(caution('Please note', [...new Set(plain)]));
+  if (trade.length > 0) blocks.push(paragraph(ours(deferral)));
+  return blocks.length === 0 ? null : part('Cautions', blocks);
+
+  function ours(text: string): string {
+    return hold(inReadersEnglish(text.trim(), reader));
+  }
 }
 
 const MONTHS = 'January February March April May June July August September October November December'.split(
@@ -71,7 +77,8 @@ export function aboutPart(reader: Reader): Part | null {
   if (care.length === 0 && small.length === 0) return null;
   return part(care.length === 0 ? 'About this pattern' : 'Care and copyright', [
     ...(care.length === 0 ? [] : [heading(2, 'Care'), paragraph(care[0]!)]),
-    ...(small.length === 0 ? [] : [heading(2, 'About this pattern')]),
-    ...small.map((text) => paragraph(text, 'small')),
+    ...(small.length === 0
+      ? []
+      : [together(heading(2, 'About this pattern'), ...small.map((text) => paragraph(text, 'small')))]),
   ]);
 }

@@ -57,7 +57,7 @@ const stitches = (tallies: Tallies): Part => ({
 
 /**
  * Without a statement of the author's: stitches alone; stitches and spaces by kind; the sum before its kinds
- * where there are a few. Stitches worked together count as the stitch they leave (common practice).
+ * where there are a few and every size has all of them. Stitches worked together count as the stitch they leave (common practice).
  */
 function usual(tallies: Tallies, reader: Reader): { sum: Part | null; parts: readonly Part[] } {
   const kinds = stitchParts(tallies, reader);
@@ -66,7 +66,8 @@ function usual(tallies: Tallies, reader: Reader): { sum: Part | null; parts: rea
   if (units.length > 0)
     return { sum: null, parts: [...units, { ...stitches(tallies), noun: () => 'sts in all' }] };
   if (spaces.length === 0) {
-    const few = kinds.length > 1 && kinds.length <= MOST_KINDS;
+    const everywhere = kinds.every((kind) => kind.values.every((value) => value !== 0));
+    const few = kinds.length > 1 && kinds.length <= MOST_KINDS && everywhere;
     return { sum: stitches(tallies), parts: few ? kinds : [] };
   }
   return { sum: null, parts: [...(kinds.length <= MOST_KINDS ? kinds : [stitches(tallies)]), ...spaces] };

@@ -246,13 +246,14 @@ function gaugeText(gauge: Gauge, reader: Reader): string {
 const lengthOf = (quantity: Quantity): Length | null =>
   quantity.unit === '%' || quantity.unit === 'none' ? null : toCm(quantity.value, quantity.unit);
 
-/** "10 × 10 cm / 4 × 4 in". */
+/** "10 × 10 cm (4 × 4 in)". */
 function areaWords(gauge: Gauge, reader: Reader): string {
   const [width, height] = [lengthOf(gauge.width), lengthOf(gauge.height)];
   if (width === null || height === null) return 'the square measured';
   const area = (unit: 'cm' | 'in') => `${numberIn(width, unit)} × ${numberIn(height, unit)} ${unit}`;
   const words = [area('cm'), area('in')];
-  return (reader.units === 'metric' ? words : words.reverse()).join(' / ').replaceAll(' × ', '\u00A0×\u00A0');
+  const [first, second] = reader.units === 'metric' ? words : words.reverse();
+  return `${first} (${second})`.replaceAll(' × ', '\u00A0×\u00A0');
 }
 
 function numberIn(length: Length, unit: 'cm' | 'in'): string {

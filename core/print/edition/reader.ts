@@ -51,7 +51,7 @@ export function readerOf(
     seen.add(key);
     facts.push({ node, fact });
   };
-  const own = ownNames(pattern);
+  const own = [...ownNames(pattern), ...(pattern.terms === 'uk' && terms === 'us' ? [SLIP] : [])];
   const reader: Reader = {
     study,
     pattern,
@@ -62,7 +62,7 @@ export function readerOf(
     wording: wordingIn(terms),
     own,
     say: (text, node, kind = 'prose') => {
-      const told = translate(text, pattern.terms, terms, { kind, own });
+      const told = translate(text, pattern.terms, terms, { kind: kind === 'row' ? 'row' : 'mixed', own });
       for (const doubt of told.doubts) report(node, doubt);
       return told.spans.length === 0 ? told.text : told.text.replace(AN_BEFORE_CONSONANT, '$1');
     },
@@ -70,6 +70,9 @@ export function readerOf(
   };
   return { reader, facts };
 }
+
+/** UK readers know both abbreviations of the slip stitch, US readers one (common practice). */
+const SLIP = { us: 'sl st', uk: 'ss' };
 
 /** "an sc" becomes "a dc": the article that the converted word no longer takes. */
 const AN_BEFORE_CONSONANT = /\b([Aa])n(?= (?:dc|dtr|tr|trtr|double|treble)(?![\p{L}]))/gu;
