@@ -2,7 +2,7 @@
  * Runs one command line: finds the command, reads its options, turns a refusal into a sentence and an exit
  * code. Each command stands in a module of its own and is loaded when it is asked for.
  */
-import pack from '../../package.json' with { type: 'json' };
+import { packageVersion } from '../services/resources.ts';
 import { COMMANDS, type CommandName, HELP, helpPage, overview } from './help.ts';
 import { type Io, MISUSE, Refused, RIGHT } from './io.ts';
 import { type Arguments, type Options, readArguments } from './options.ts';
@@ -33,7 +33,7 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     return MISUSE;
   }
   if (first === '--version' || first === '-V') {
-    io.stdout.write(`turnchain ${pack.version}\n`);
+    io.stdout.write(`turnchain ${packageVersion()}\n`);
     return RIGHT;
   }
   if (first === 'help' || asksHelp(first)) return help(rest, io);

@@ -8,9 +8,10 @@ import { basename, join } from 'node:path';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Fact, Finding } from '../../core/finding.ts';
-import { tell } from '../../core/findings/index.ts';
+import { kindOf, tellAs } from '../../core/findings/index.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
+import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import { cautionsOf } from '../../core/review/index.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -152,10 +153,10 @@ class Troubles {
     const { terms, sizes } = this.#pattern;
     const labels = sizes.map(({ label }) => label);
     for (const { node, fact } of [...facts, ...layoutFacts.map((fact) => ({ node: null, fact }))]) {
+      const kind = PRINT_KINDS.find(({ code }) => code === fact.code) ?? kindOf(fact.code);
       // Places count in words that differ by edition; the sentence names the words itself.
-      for (const finding of tell([{ size: null, fact }], { terms, labels, node, text: '' })) {
-        this.#findings.set(`${finding.code} ${finding.message}`, finding);
-      }
+      const finding = tellAs(kind, [{ size: null, fact }], { terms, labels, node, text: '' });
+      this.#findings.set(`${finding.code} ${finding.message}`, finding);
     }
   }
 

@@ -2,7 +2,7 @@
  * Where the files that travel with the program are: fonts and example patterns. Found by looking upwards from
  * this module, so that they are the same from a checkout and from the bundle in `dist`. Reads no contents.
  */
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -15,6 +15,12 @@ export function packageFolder(from: string = fileURLToPath(import.meta.url)): st
     if (folder === dirname(folder))
       throw new Error('Turnchain is not installed whole: its resources are missing.');
   }
+}
+
+/** Which Turnchain this is: "0.1.0". */
+export function packageVersion(): string {
+  const pack: unknown = JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8'));
+  return String((pack as { version: unknown }).version);
 }
 
 /** Folder of the fonts that patterns are printed with. */

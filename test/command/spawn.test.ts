@@ -1,5 +1,5 @@
 /** The program itself, as a shell starts it. */
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -29,6 +29,19 @@ function ended(child: ChildProcess): Promise<{ code: number | null; out: string;
 }
 
 describe('the program', () => {
+  test('runs as the package’s bin, fonts and all', async () => {
+    const root = fileURLToPath(new URL('../../', import.meta.url));
+    execFileSync(process.execPath, ['build.config.mjs'], { cwd: root });
+    const path = join(folder, 'bin.turnchain');
+    await savePattern(path, compose(right), new Map());
+    const bin = join(root, 'dist', 'turnchain.mjs');
+    const out = execFileSync(process.execPath, [bin, 'export', path, '--out', join(folder, 'bin')], {
+      cwd: folder,
+      encoding: 'utf8',
+    });
+    expect(out).toMatch(/harbour-vest_us_a4_standard_all-sizes_v1\.0\.pdf {2}\d+ pages\n$/);
+  });
+
   test('reads standard input and ends with the exit code', async () => {
     const child = start(['rows', '-', '--terms', 'us']);
     child.stdin!.end('Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (18 sc)\n');
