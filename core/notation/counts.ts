@@ -145,7 +145,7 @@ function readPart(c: Cursor): CountPart | null {
 export function readCountParts(c: Cursor): StatedCount | null {
   return c.attempt(() => {
     const start = c.at;
-    while (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is']));
+    for (let n = 0; n < 6 && (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is'])); n++);
     const parts: CountPart[] = [];
     let turningChain: 'with' | 'without' | null = null;
     for (;;) {

@@ -4,10 +4,12 @@
  */
 import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
+import type { Token } from './lexer.ts';
 import { readNoun } from './nouns.ts';
 import { bracketValues } from './numbers.ts';
 import { readLoop, readPlace, readPlaces } from './places.ts';
 import {
+  DEEPEST,
   isMark,
   readBracket,
   readLooseRepeat,
@@ -88,21 +90,30 @@ function attachSaid(c: Cursor, items: Item[]): void {
   c.said.length = 0;
   for (let i = items.length - 1; i >= 0 && i >= items.length - 4; i--) {
     const item = items[i]!;
+    // Right behind it, the bracket becomes part of the item; further off only its meaning does.
+    const next = items[i + 1];
+    const adjacent = i === items.length - 2 && next?.type === 'aside' && next.to >= counts.to;
+    const to = adjacent ? next.to : item.to;
+    const said: CountsAs = adjacent ? counts : { ...counts, from: item.to, to: item.to };
     if (item.type === 'chain' && item.counts === null) {
-      items[i] = { ...item, counts };
+      items[i] = { ...item, counts: said, to };
+      if (adjacent) items.pop();
       return;
     }
     if (item.type === 'work' || item.type === 'skip') {
       const at = item.places.findIndex((place) => place.kind === 'from-hook' && place.counts === null);
       if (at < 0) continue;
-      items[i] = { ...item, places: withCounts(item.places, at, counts) };
+      items[i] = { ...item, places: withCounts(item.places, at, said), to };
+      if (adjacent) items.pop();
       return;
     }
   }
 }
 
 function withCounts(places: readonly Place[], at: number, counts: CountsAs): Place[] {
-  return places.map((place, i) => (i === at && place.kind === 'from-hook' ? { ...place, counts } : place));
+  return places.map((place, i) =>
+    i === at && place.kind === 'from-hook' ? { ...place, counts, to: Math.max(place.to, counts.to) } : place,
+  );
 }
 
 const COUNT_WORDS = [
@@ -181,6 +192,14 @@ function countMayEnd(c: Cursor): boolean {
 export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
   const token = c.peek();
   if (!token) return null;
+  if (c.nesting >= DEEPEST * 2) return readUnread(c);
+  c.nesting++;
+  const items = readItemHere(c, token, before);
+  c.nesting--;
+  return items;
+}
+
+function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
   if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
     const sizes = bracketValues(c, c.at);
@@ -198,7 +217,7 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
   if (found) return found;
   const filler = c.attempt(() => {
     if (!c.eatAny(FILLERS)) return null;
-    while (c.eatAny(FILLERS));
+    for (let n = 0; n < 4 && c.eatAny(FILLERS); n++);
     if (c.done || c.peek()!.kind === 'sign') {
       if (c.peek() && (isMark(c, c.at) || c.word() in OPENING)) return readItem(c, before);
       return c.done || [',', ';', '.', ':'].includes(c.word()) ? [] : null;

@@ -179,13 +179,16 @@ export function readSpace(c: Cursor): { chains: Amount | null } | null {
 }
 
 /** One noun at the position, or null. */
-export function readNoun(c: Cursor): Noun | null {
+export function readNoun(c: Cursor, inner = false): Noun | null {
   return c.attempt(() => {
     const start = c.at;
-    while (
+    for (
+      let n = 0;
+      n < 4 &&
       c.isAny(ADJECTIVES) &&
       !c.isAny(['base ch', 'foundation sc', 'foundation dc', 'foundation hdc', 'foundation tr']) &&
-      !c.isAny(['rem lps of foundation ch', 'free lps of foundation ch', 'unused lps of foundation ch'])
+      !c.isAny(['rem lps of foundation ch', 'free lps of foundation ch', 'unused lps of foundation ch']);
+      n++
     ) {
       c.at++;
     }
@@ -193,9 +196,9 @@ export function readNoun(c: Cursor): Noun | null {
     if (c.eatAny(ROW_ENDS)) return { kind: 'row-end', ...c.span(start) };
     if (c.eatAny(['seams', 'seam'])) return { kind: 'seam', ...c.span(start) };
     const between = c.attempt(() => {
-      if (!c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
+      if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
       c.eat('the');
-      readNoun(c);
+      readNoun(c, true);
       return true;
     });
     if (between || c.eatAny(['groups', 'group'])) return { kind: 'between', ...c.span(start) };
@@ -233,7 +236,7 @@ export function readNouns(c: Cursor, each = false): Noun[] | null {
   const first = readNoun(c);
   if (!first) return null;
   const nouns = [first];
-  for (;;) {
+  while (nouns.length < 20) {
     const more = c.attempt(() => {
       c.eat(',');
       if (!c.eatAny(['and', '&', 'or', '/'])) return null;
@@ -254,9 +257,10 @@ export function readNouns(c: Cursor, each = false): Noun[] | null {
       if (!noun || c.isAny(['in', 'around', 'next', 'each', 'over', '#'])) return null;
       return noun;
     });
-    if (!more) return nouns;
+    if (!more) break;
     nouns.push(more);
   }
+  return nouns;
 }
 
 /** The noun of a place that leaves it out: any stitch. */

@@ -175,7 +175,7 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
   c.at++;
   if (!lists) return { kind: 'one', value: first ?? 0, ...c.span(start) };
   const values: (number | null)[] = [first];
-  for (;;) {
+  for (let n = 0; n < 40; n++) {
     const more = bracketValues(c, c.at);
     if (!more || (values.length === 1 && first !== null && rathersCount(c, more, first, chains))) break;
     if (values.length > 1 && c.sizes !== null && values.length >= c.sizes) break;

@@ -7,14 +7,21 @@ import { Cursor, type ReadOptions } from './cursor.ts';
 import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
+import { settle } from './spans.ts';
 import type { Item, Label, RowTree, SizeFilter } from './tree.ts';
-import { lexiconOf } from './words.ts';
+import { type Lexicon, lexiconOf } from './words.ts';
 
 export type { ReadOptions } from './cursor.ts';
 export { normaliseName } from './words.ts';
 
-export function cursorOver(text: string, tokens: readonly Token[], options: ReadOptions): Cursor {
-  return new Cursor(text, tokens, lexiconOf(options.terms, options.names ?? []), options.sizes ?? null);
+/** A cursor over tokens of `text`; `lexicon` saves looking up the same words again and again. */
+export function cursorOver(
+  text: string,
+  tokens: readonly Token[],
+  options: ReadOptions,
+  lexicon: Lexicon = lexiconOf(options.terms, options.names ?? []),
+): Cursor {
+  return new Cursor(text, tokens, lexicon, options.sizes ?? null);
 }
 
 /**
@@ -36,7 +43,7 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
   c.at = c.end;
   const last = c.tokens[c.end - 1];
   const read = !hasUnread(items);
-  return {
+  const row: RowTree = {
     label: typed && label ? typed : null,
     items,
     counts: [...c.counts],
@@ -46,6 +53,7 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
     from: first?.from ?? 0,
     to: last && c.end > start ? last.to : (first?.from ?? 0),
   };
+  return settle(row, row);
 }
 
 /** True when some words in the items, however deep, were not understood. */
@@ -82,6 +90,6 @@ export function readDefinitionItems(
   options: ReadOptions,
 ): { items: readonly Item[]; facts: readonly Fact[] } {
   const c = cursorOver(text, lex(text), options);
-  const items = readItems(c);
+  const items = settle(readItems(c), { from: 0, to: text.length });
   return { items, facts: [...c.facts] };
 }

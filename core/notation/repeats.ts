@@ -23,10 +23,7 @@ export function isMark(c: Cursor, i: number): boolean {
   const token = c.tokens[i];
   if (token?.kind !== 'sign' || !MARK.test(token.word)) return false;
   if (token.word[0] === '+' || token.word[0] === '#' || token.word[0] === '^' || token.word[0] === '~') {
-    for (let k = 1; k < c.tokens.length && k < 4000; k++) {
-      if (c.tokens[k]!.word === token.word && c.tokens[k - 1]!.word === 'from') return true;
-    }
-    return false;
+    return c.isNamedMark(token.word);
   }
   return true;
 }
@@ -38,7 +35,9 @@ function refers(c: Cursor, i: number): boolean {
   if (before === 'the' || before === '"' || before === "'" || before === '(')
     return REFERS.includes(c.tokens[i - 2]?.word ?? '') && before !== '(';
   if (before === 'and' || before === '-' || before === '&') {
-    return isMark(c, i - 2) && refers(c, i - 2);
+    // "between * and *", "from *-*": the second sign refers when the first does.
+    const first = c.tokens[i - 3]?.word ?? '';
+    return isMark(c, i - 2) && REFERS.includes(first);
   }
   return false;
 }
@@ -391,6 +390,7 @@ function readTail(c: Cursor, single: boolean): Item[] {
   for (let n = 0; n < 40; n++) {
     if (c.done) break;
     const more = c.attempt(() => {
+      if (single && c.word() in OPENING) return null;
       if (items.length > 0) {
         if (!c.eatAny([', and', ',', 'and', 'then'])) return null;
         if (

@@ -10,8 +10,9 @@ import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { cursorOver, readRowAt } from './read.ts';
+import { settle } from './spans.ts';
 import type { Convention, Definition, Item, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
-import { lexiconOf, normaliseName } from './words.ts';
+import { type Lexicon, lexiconOf, normaliseName, singular } from './words.ts';
 
 /** A run of tokens: one line, or one row within a line. */
 interface Range {
@@ -57,8 +58,14 @@ function linesOf(tokens: readonly Token[]): Range[] {
 }
 
 /** A cursor of its own over tokens `from` … `to`, with facts of its own. */
-function over(text: string, tokens: readonly Token[], range: Range, options: ReadOptions): Cursor {
-  return cursorOver(text, tokens.slice(range.from, range.to), options);
+function over(
+  text: string,
+  tokens: readonly Token[],
+  range: Range,
+  options: ReadOptions,
+  lexicon?: Lexicon,
+): Cursor {
+  return cursorOver(text, tokens.slice(range.from, range.to), options, lexicon);
 }
 
 /** "Sizes: S (M, L, XL)": the labels, or null. */
@@ -225,6 +232,8 @@ class Sorter {
   private section = '';
   private open = false;
   private lastLine = -1;
+  private lexicon: Lexicon | undefined;
+  private lexiconSize = -1;
 
   constructor(
     private readonly text: string,
@@ -242,10 +251,11 @@ class Sorter {
   }
 
   private cursor(range: Range): Cursor {
-    return over(this.text, this.tokens, range, {
-      ...this.options,
-      names: [...(this.options.names ?? []), ...this.names],
-    });
+    if (!this.lexicon || this.lexiconSize !== this.names.size) {
+      this.lexiconSize = this.names.size;
+      this.lexicon = lexiconOf(this.options.terms, [...(this.options.names ?? []), ...this.names]);
+    }
+    return over(this.text, this.tokens, range, this.options, this.lexicon);
   }
 
   sort(): void {
@@ -324,20 +334,33 @@ class Sorter {
     return [{ kind: 'definition', names: named.names, range, body: named.body }];
   }
 
+  /** True when other words of the text use one of the names as a stitch. */
   private usedElsewhere(names: readonly string[], range: Range): boolean {
-    const lexicon = lexiconOf(this.options.terms, names);
-    for (let i = 0; i < this.tokens.length; i++) {
-      if (i >= range.from && i < range.to) continue;
-      const word = this.tokens[i]!;
-      if (word.kind !== 'word') continue;
-      const next = this.tokens[i + lexicon.longest]?.word ?? '';
-      const phrase = normaliseName(
-        this.text.slice(word.from, this.tokens[Math.min(i + lexicon.longest, this.tokens.length) - 1]!.to),
-      );
-      if (lexicon.names.has(phrase) && ['in', 'over', ',', ';', 'around', 'across'].includes(next))
-        return true;
+    const { words, places } = this.wordIndex();
+    return names.some((name) => {
+      const parts = name.split(' ');
+      return (places.get(parts[0]!) ?? []).some((at) => {
+        if (at >= range.from && at < range.to) return false;
+        for (let k = 1; k < parts.length; k++) if (words[at + k] !== parts[k]) return false;
+        return ['in', 'over', ',', ';', 'around', 'across'].includes(words[at + parts.length] ?? '');
+      });
+    });
+  }
+
+  private index: { words: string[]; places: Map<string, number[]> } | null = null;
+
+  /** Singular words of the text, hyphens left out of account, and where each stands. */
+  private wordIndex(): { words: string[]; places: Map<string, number[]> } {
+    if (this.index) return this.index;
+    const words = this.tokens.map((token) => (token.kind === 'word' ? singular(token.word) : token.word));
+    const places = new Map<string, number[]>();
+    for (let i = 0; i < words.length; i++) {
+      const list = places.get(words[i]!);
+      if (!list) places.set(words[i]!, [i]);
+      else if (list.length < 200) list.push(i);
     }
-    return false;
+    this.index = { words, places };
+    return this.index;
   }
 
   /** A heading line: "Back", "FRONT:", "## Sleeve", "Sleeve (make 2)". */
@@ -480,7 +503,8 @@ class Sorter {
       const part = this.parts[i]!;
       if (part.kind !== 'row') continue;
       this.parts.pop();
-      const starts = this.starts({ from: part.range.from, to: line.to });
+      // Only the new line can hold new labels; its own start is known to be none.
+      const starts = [part.range.from, ...this.starts(line).slice(1)];
       this.pushRows({ from: part.range.from, to: line.to }, starts, part.labelled);
       return;
     }
@@ -507,7 +531,7 @@ class Sorter {
         token.kind !== 'ordinal'
       )
         continue;
-      const c = this.cursor({ from: i, to: range.to });
+      const c = this.cursor({ from: i, to: Math.min(i + 60, range.to) });
       const label = readLabel(c);
       if (!label) continue;
       const end = this.tokens[i + c.at - 1];
@@ -594,6 +618,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
   const sorter = new Sorter(text, tokens, known);
   sorter.sort();
   const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };
+  const lexicon = lexiconOf(full.terms, full.names ?? []);
   const facts: Fact[] = [...sorter.facts];
   const drafts: Draft[] = [];
   let draft: Draft = {
@@ -646,7 +671,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
       const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
       facts.push({ code: 'prose-passed-over', ...span, data: { words: text.slice(span.from, span.to) } });
     } else {
-      const c = over(text, tokens, part.range, full);
+      const c = over(text, tokens, part.range, full, lexicon);
       const row = readRowAt(c, true, filter);
       if (blank && beginsAfresh(row) && isUnderway(draft, row)) begin(row.from);
       draft.rows.push(row);
@@ -676,6 +701,6 @@ function readDefinition(
       ...span,
     };
   }
-  const items = readItems(c);
+  const items = settle(readItems(c), span);
   return { names: part.names, items, facts: [...c.facts], ...span };
 }

@@ -111,7 +111,7 @@ const UNITS: Readonly<Record<string, Length['unit']>> = {
 };
 
 /** "30 (32, 34) cm", "12½ in", "30.5cm": a length, or null. */
-export function readLength(c: Cursor): Length | null {
+export function readLength(c: Cursor, second = false): Length | null {
   return c.attempt(() => {
     const start = c.at;
     const values: number[] = [];
@@ -173,10 +173,11 @@ export function readLength(c: Cursor): Length | null {
     const length: Length = { values, unit: UNITS[unit]!, ...c.span(start) };
     // "30 cm / 12 in", "30 cm (12 in)": the same once more in the other unit.
     c.attempt(() => {
+      if (second) return null;
       const wrapped = c.word() in OPENING;
       if (!wrapped && !c.isAny(['/', 'or'])) return null;
       c.at++;
-      return readLength(c) && (!wrapped || c.eatAny([')', ']'])) ? true : null;
+      return readLength(c, true) && (!wrapped || c.eatAny([')', ']'])) ? true : null;
     });
     return length;
   });
@@ -253,7 +254,7 @@ function eatForPattern(c: Cursor): void {
   ]);
 }
 
-function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean): RowsAgain[] {
+function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, chained = 0): RowsAgain[] {
   eatForPattern(c);
   let times: Amount | null = null;
   let until: Length | null = null;
@@ -282,11 +283,11 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean): Ro
   const list: RowsAgain[] = [{ type: 'rows-again', rows, times, until, endingWith, ...c.span(start) }];
   const then = c.attempt(() => {
     c.eatAny([',', ';']);
-    if (!c.eatAny(['and then', 'then', 'and'])) return null;
+    if (chained > 8 || !c.eatAny(['and then', 'then', 'and'])) return null;
     c.eatAny(['rep', 'work']);
     const at = c.at;
     const ref = readRowsRef(c);
-    return ref ? again(c, at, ref, true) : null;
+    return ref ? again(c, at, ref, true, chained + 1) : null;
   });
   if (then) list.push(...then);
   return list;
