@@ -6,7 +6,8 @@
 import type { Again, Group, Item, Repeat, Stop, Work } from '../notation/tree.ts';
 import { demand, type Unit } from './demand.ts';
 import type { Moment, Progress } from './progress.ts';
-import { type Choice, one, run, type Step, steps, workOnce } from './work.ts';
+import { type Choice, type Step, steps } from './steps.ts';
+import { one, run, workOnce } from './work.ts';
 
 /** How many of the last passes are tried, from the most passes down. */
 const TRIED = 40;

@@ -14,7 +14,6 @@ import type {
   RowTree,
   Shaping,
 } from '../notation/tree.ts';
-import { type BaseStitch, height } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import { type Fabric, type Opening, plainFabric, sameFabric, type Tally, tally } from './fabric.ts';
 import { type Worked, workedAgain, workRow } from './row.ts';
@@ -58,36 +57,7 @@ export interface PieceRecord {
   readonly rows: readonly Done[];
 }
 
-interface Parted {
-  /** The row's own work, without what it says about other rows; null when it has none. */
-  readonly own: RowTree | null;
-  /** What it says about whole rows. */
-  readonly whole: readonly Item[];
-}
-
-const partedRows = new WeakMap<RowTree, Parted>();
-
-/** "Row 3: sc across. Rep Rows 2 and 3 …" told apart. The same row gives the identical parts. */
-function parted(row: RowTree): Parted {
-  const known = partedRows.get(row);
-  if (known !== undefined) return known;
-  const tellsOfRows = (item: Item) =>
-    item.type === 'rows-again' || item.type === 'even' || item.type === 'shaping' || item.type === 'as-piece';
-  const whole = row.items.filter(tellsOfRows);
-  const ownItems = row.items.filter((item) => !tellsOfRows(item));
-  const works = ownItems.some(
-    (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat',
-  );
-  const made: Parted = {
-    own: whole.length > 0 && works ? { ...row, items: ownItems, counts: [] } : null,
-    whole,
-  };
-  partedRows.set(row, made);
-  return made;
-}
-
-/** Whether a row speaks of row-ends. */
-const edges = new WeakMap<RowTree, boolean>();
+import { distinct, mainBase, parted, plainRow, usesEdge } from './whole-rows.ts';
 
 export class PieceWork {
   fabric: Fabric | null;
@@ -135,7 +105,7 @@ export class PieceWork {
     numbered: boolean,
     span: Span | null,
   ): Worked {
-    const lean = this.usesEdge(written.row)
+    const lean = usesEdge(written.row)
       ? this.envNow(only)
       : only === null
         ? this.env
@@ -169,15 +139,6 @@ export class PieceWork {
     if (written.again) return written;
     const row = workedAgain(written.row, this.settled.get(written.row) ?? null);
     return { row, figures: written.figures, again: true };
-  }
-
-  /** Only rows that speak of row-ends depend on how many rows there are. */
-  private usesEdge(row: RowTree): boolean {
-    const known = edges.get(row);
-    if (known !== undefined) return known;
-    const uses = JSON.stringify(row.items).includes('row-end');
-    edges.set(row, uses);
-    return uses;
   }
 
   private result(
@@ -663,61 +624,4 @@ export class PieceWork {
     }
     return worked;
   }
-}
-
-function mainBase(of: Fabric): BaseStitch {
-  for (const site of of.sites)
-    if (site.kind === 'stitch' && site.base !== null && site.base !== 'slip') return site.base;
-  return 't1';
-}
-
-/** "st in each st across" in the given height, at the words that asked for it. */
-function plainRow(at: Span, base: BaseStitch, like: RowTree): RowTree {
-  const span = { from: at.from, to: at.to };
-  const stitch = {
-    ...span,
-    form: 'plain',
-    base,
-    post: null,
-    together: 1,
-    parts: null,
-    special: null,
-    beginning: false,
-    half: false,
-  } as const;
-  const one = { ...span, kind: 'one', value: 1 } as const;
-  const place = {
-    ...span,
-    kind: 'across',
-    loop: null,
-    post: null,
-    below: 0,
-    nouns: [{ ...span, kind: 'stitch' }],
-    every: 1,
-    stop: { ...span, kind: 'end', word: 'across' },
-  } as const;
-  return {
-    ...span,
-    label: like.label === null ? null : { ...like.label, numbers: null },
-    items: [
-      { ...span, type: 'chain', amount: { ...one, value: height(base) }, counts: null },
-      { ...span, type: 'work', stitch, amount: one, places: [place], over: null },
-    ],
-    counts: [],
-    only: null,
-    read: true,
-    facts: [],
-  };
-}
-
-/** Facts without those that say the same of the same words again. */
-function distinct(facts: readonly Fact[]): readonly Fact[] {
-  if (facts.length < 2) return facts;
-  const seen = new Set<string>();
-  return facts.filter((fact) => {
-    const key = `${fact.code}:${fact.from}:${fact.to}`;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
 }

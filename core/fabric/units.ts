@@ -6,7 +6,8 @@ import type { Definition, Group, Item, StitchRef, Work } from '../notation/tree.
 import { GATHERED, namesOf } from './kinds.ts';
 import type { Progress } from './progress.ts';
 import { stitchSite } from './site.ts';
-import { beginsHere, run, steps } from './work.ts';
+import { steps } from './steps.ts';
+import { beginsHere, run } from './work.ts';
 
 /** Definitions inside definitions beyond this are taken for a circle. */
 const DEEPEST = 12;

@@ -1,0 +1,170 @@
+/**
+ * From words to sites: finds each place that a phrase names and hands it to whoever makes the stitch. Open ends
+ * are fitted elsewhere; nothing is made here.
+ */
+import type { Noun, Place } from '../notation/tree.ts';
+import {
+  missing,
+  take,
+  takeFirst,
+  takeGap,
+  takeInUnit,
+  takeLast,
+  takeMarked,
+  takeSame,
+  takeTurningChain,
+} from './places.ts';
+import { NOWHERE, type Progress } from './progress.ts';
+
+/**
+ * Finds each place that `place` names (no open ends here) and calls `make` with it. `each` is how many sites
+ * one making takes (stitches worked together).
+ */
+export function reachEach(
+  p: Progress,
+  place: Place,
+  each: number,
+  make: (index: number) => boolean,
+): boolean {
+  if (
+    p.here !== null &&
+    (p.hereAlways || place.kind === 'same' || (place.kind === 'next' && place.implied))
+  ) {
+    return make(p.here);
+  }
+  const only = (index: number | null): boolean => (index === null ? p.trials === 0 : make(index));
+  switch (place.kind) {
+    case 'next': {
+      const n = p.amount(place.amount);
+      if (n === null) return true;
+      for (let k = 0; k < n; k++) {
+        const index = takeEach(p, place.nouns, each, place);
+        if (index === null) {
+          if (p.trials > 0) return false;
+          missing(p, place, place.nouns[0], n * each, k * each);
+          p.misfit = true;
+          return true;
+        }
+        if (!make(index)) return false;
+        if (place.every > 1) passEvery(p, place.nouns, place.every, place);
+      }
+      return true;
+    }
+    case 'across': {
+      const index = takeEach(p, place.nouns, each, place);
+      if (index === null) return p.trials === 0;
+      if (!make(index)) return false;
+      if (place.every > 1) passEvery(p, place.nouns, place.every, place);
+      return true;
+    }
+    case 'same':
+      return make(takeSame(p));
+    case 'first': {
+      const n = p.amount(place.amount) ?? 0;
+      for (let k = 0; k < n; k++) {
+        const index = takeFirst(p, place.noun, k, place);
+        if (index === null) return p.trials === 0;
+        if ((k + 1) % each === 0 || (k === n - 1 && n < each)) if (!make(index)) return false;
+      }
+      return true;
+    }
+    case 'last': {
+      const n = p.amount(place.amount);
+      if (n === null) return true;
+      const indexes = takeLast(p, place.noun, n, place);
+      if (indexes === null) return p.trials === 0;
+      for (const index of each > 1 ? indexes.slice(-1) : indexes) if (!make(index)) return false;
+      return true;
+    }
+    case 'nth': {
+      const n = p.amount(place.nth);
+      if (n === null) return true;
+      let index: number | null = null;
+      for (let k = 0; k < n; k++) index = take(p, [place.noun], place);
+      if (index === null && p.trials === 0) missing(p, place, place.noun, n, 0);
+      return only(index);
+    }
+    case 'turning-chain': {
+      if (place.beginning && !p.below.slice(p.pos).some((site) => site.turning)) {
+        const own = p.made.findIndex((site) => site.turning);
+        if (own >= 0) return make(NOWHERE);
+      }
+      const nth = place.nth === null ? null : p.amount(place.nth);
+      const index = takeTurningChain(p, place);
+      const site = index === null ? undefined : p.below[index];
+      if (site !== undefined && nth !== null && site.chains > 0 && nth > site.chains) {
+        if (
+          !p.problem('place-does-not-exist', place, {
+            noun: 'ch',
+            wanted: nth,
+            found: site.chains,
+            left: p.stitchesAhead(),
+            have: p.stitchesAhead(0),
+          })
+        )
+          return false;
+      }
+      return only(index);
+    }
+    case 'ring':
+      p.pos = p.below.length;
+      p.inner = 0;
+      return make(0);
+    case 'skipped': {
+      const n = p.amount(place.amount) ?? 1;
+      const waiting = p.skipped;
+      if (waiting.length < n) return only(missing(p, place, place.noun, n, waiting.length));
+      for (let k = 0; k < n; k++) if (!make(waiting[k]!)) return false;
+      p.skipped = waiting.slice(n);
+      return true;
+    }
+    case 'marked':
+      return only(takeMarked(p, place));
+    case 'between': {
+      const n = Math.max(1, (p.amount(place.amount) ?? 1) - (place.noun.kind === 'between' ? 0 : 1));
+      for (let k = 0; k < n; k++) {
+        const index = takeGap(p, place.noun, place);
+        if (index === null) return p.trials === 0;
+        if (!make(index)) return false;
+      }
+      return true;
+    }
+    case 'of-unit':
+      return only(takeInUnit(p, place, place));
+    default:
+      return make(NOWHERE);
+  }
+}
+
+function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Place): number | null {
+  // A hole in the middle of a ring takes any number of stitches.
+  if (p.below.length === 1 && p.below[0]!.kind === 'ring') return 0;
+  let index: number | null = null;
+  for (let k = 0; k < each; k++) {
+    if (place.below > 0) {
+      index = nextOwed(p);
+      if (index < 0) return null;
+      p.covered += 1;
+      let at = index;
+      for (let c = p.covered - 1; c > 0 && at >= 0; c--) at = nextOwed(p, at + 1);
+      return at < 0 ? null : at;
+    }
+    if (nouns.some((noun) => noun.kind === 'between')) index = takeGap(p, nouns[0]!, place);
+    else index = take(p, nouns, place);
+    if (index === null) return null;
+  }
+  return index;
+}
+
+/** Next stitch of the row below, whatever it is: what work further down stands over. */
+function nextOwed(p: Progress, from = p.pos): number {
+  for (let i = from; i < p.below.length; i++) if (p.owed(p.below[i]!)) return i;
+  return -1;
+}
+
+function passEvery(p: Progress, nouns: readonly Noun[], every: number, place: Place): void {
+  for (let k = 1; k < every; k++) {
+    if (p.seek(nouns) < 0) return;
+    take(p, nouns, place);
+  }
+}

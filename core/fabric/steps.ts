@@ -1,0 +1,119 @@
+/**
+ * The steps a row is worked in: its items with work in several places taken apart, and phrases that only make
+ * sense together joined. Reads the tree; works nothing.
+ */
+import type { Span } from '../finding.ts';
+import type { Item, Place, Work } from '../notation/tree.ts';
+import { nounId } from './places.ts';
+
+/**
+ * "2 sc in each sp, sc in each dc across": each thing met on the way across is worked as the phrase that names
+ * it says.
+ */
+export interface Choice extends Span {
+  readonly type: 'choice';
+  readonly works: readonly Work[];
+}
+
+/** What a row is worked in: its items, taken apart or joined where the words of several make one step. */
+export type Step = Item | Choice;
+
+const flattened = new WeakMap<readonly Item[], readonly Step[]>();
+
+/** The items with work in several places taken apart into work in one place each. Memoised. */
+export function steps(items: readonly Item[]): readonly Step[] {
+  const known = flattened.get(items);
+  if (known !== undefined) return known;
+  const apart: Item[] = [];
+  for (const item of items) {
+    if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
+      for (const place of item.places) apart.push({ ...item, places: [place] });
+    } else apart.push(item);
+  }
+  const joined = chosenAcross(spreadShaping(apart));
+  const made =
+    joined.length === items.length && joined.every((item, i) => item === items[i]) ? items : joined;
+  flattened.set(items, made);
+  return made;
+}
+
+/**
+ * "sc across, inc in every 3rd st" is one row told in two phrases: two stitches plain, then one increased, to
+ * the end. Said so, it can be worked.
+ */
+function spreadShaping(items: readonly Item[]): readonly Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const before = out[out.length - 1];
+    const place = item.type === 'work' ? item.places[0] : undefined;
+    const changes = item.type === 'work' && (item.stitch.form === 'inc' || item.stitch.form === 'dec');
+    if (
+      item.type === 'work' &&
+      changes &&
+      place?.kind === 'across' &&
+      place.every > 1 &&
+      before?.type === 'work' &&
+      before.places[0]?.kind === 'across' &&
+      before.stitch.form === 'plain'
+    ) {
+      const plainPlace = before.places[0];
+      const span = { from: item.from, to: item.to };
+      const next = (value: number): Place => ({
+        ...span,
+        kind: 'next',
+        loop: null,
+        post: null,
+        below: 0,
+        amount: { ...span, kind: 'one', value },
+        nouns: plainPlace.nouns,
+        every: 1,
+        implied: false,
+      });
+      const taken = item.stitch.form === 'dec' ? 2 : 1;
+      out.pop();
+      out.push({
+        ...span,
+        type: 'repeat',
+        mark: 'bracket',
+        last: null,
+        times: { ...span, kind: 'to', stop: place.stop },
+        items: [
+          { ...before, places: [next(Math.max(1, place.every - taken))] },
+          { ...item, places: [{ ...(next(1) as Extract<Place, { kind: 'next' }>), implied: true }] },
+        ],
+      });
+      out.push(before);
+      continue;
+    }
+    out.push(item);
+  }
+  return out;
+}
+
+function reaches(item: Item | undefined): item is Work {
+  if (item?.type !== 'work') return false;
+  const place = item.places[0];
+  return place?.kind === 'across' && place.stop.kind === 'end' && place.every === 1;
+}
+
+/** Phrases that each go all the way across, for different things, are one way across. */
+function chosenAcross(items: readonly Item[]): readonly Step[] {
+  const out: Step[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const first = items[i]!;
+    const works: Work[] = [];
+    for (let at = i; reaches(items[at]); at++) works.push(items[at] as Work);
+    const kinds = works.map((work) =>
+      work.places[0]?.kind === 'across' ? nounId(work.places[0].nouns[0]) : '',
+    );
+    if (
+      works.length > 1 &&
+      new Set(kinds).size === kinds.length &&
+      kinds.some((kind) => kind.startsWith('sp'))
+    ) {
+      out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });
+      i += works.length - 1;
+    } else out.push(first);
+  }
+  return out;
+}

@@ -1,0 +1,199 @@
+/**
+ * Making stitches in a place that has been found: plain ones, increases and decreases, units without a
+ * definition, picots, foundation stitches, work into the row's own chains, totals spread evenly. Where the
+ * hook goes next is not decided here.
+ */
+import type { Place, StitchRef, Work } from '../notation/tree.ts';
+import { type BaseStitch, height } from '../trade/stitches.ts';
+import { GATHERED, isUnit, stitchId } from './kinds.ts';
+import { nounId } from './places.ts';
+import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
+import { picotSite, type Site, spaceSite, stitchSite, turningChain, turningStitch } from './site.ts';
+import { edgeChains } from './turning.ts';
+import { definitionOf, expand } from './units.ts';
+
+/** The stitch, made `n` times into the place. */
+export function makeIn(p: Progress, item: Work, place: Place, index: number, n: number): boolean {
+  const ref = item.stitch;
+  const defined = definitionOf(p, ref);
+  if (defined !== null) {
+    for (let k = 0; k < n; k++) if (!expand(p, ref, defined, index, item)) return false;
+    return true;
+  }
+  if (isUnit(ref)) return unit(p, ref, index, n, item);
+  if (ref.form === 'inc') {
+    if (ref.parts === null)
+      p.note('definition-assumed', ref, { name: 'inc', stitch: ref.base ?? p.prevailing, parts: 2 });
+    return p.make(
+      stitchSite(stitchId({ ...ref, form: 'plain' }, place, p.prevailing), ref.base ?? p.prevailing),
+      n * (ref.parts ?? 2),
+      index,
+    );
+  }
+  if (ref.form === 'dec') {
+    const together = Math.max(2, ref.together);
+    if (ref.base === null)
+      p.note('definition-assumed', ref, { name: 'dec', stitch: ref.base ?? p.prevailing, parts: 2 });
+    return p.make(
+      stitchSite(stitchId({ ...ref, together }, place, p.prevailing), ref.base ?? p.prevailing),
+      n,
+      index,
+    );
+  }
+  if (GATHERED.has(ref.form) && ref.parts === null) {
+    p.note('definition-assumed', ref, { name: ref.form, stitch: ref.base ?? 't3', parts: 1 });
+  }
+  const base: BaseStitch = ref.base ?? p.prevailing;
+  const site: Site = stitchSite(
+    stitchId(ref, place, p.prevailing),
+    GATHERED.has(ref.form) ? (ref.base ?? 't3') : base,
+  );
+  if (ref.form === 'crossed') return p.make(site, 2 * n, index);
+  const from = p.made.length + (p.pending > 0 ? 1 : 0);
+  if (!p.make(site, n, index)) return false;
+  // A fan made in one place can be met again as "next shell", whatever its author calls it.
+  if (n >= 3 && p.here === null && p.below[index]?.kind !== 'ring') p.gather('group', from);
+  return true;
+}
+
+/** A unit that the pattern does not define, in its usual meaning where there is one. */
+function unit(p: Progress, ref: StitchRef, index: number, n: number, item: Work): boolean {
+  const base = ref.base ?? 't3';
+  for (let k = 0; k < n; k++) {
+    const from = p.made.length;
+    const open = p.pending;
+    if (ref.form === 'v-stitch') {
+      p.note('definition-assumed', ref, { name: 'V-st', stitch: base, parts: 2 });
+      if (!p.make(stitchSite(base, base), 1, index)) return false;
+      p.pending += 1;
+      if (!p.make(stitchSite(base, base), 1, index)) return false;
+    } else if (ref.form === 'shell' && ref.parts !== null) {
+      if (!p.make(stitchSite(base, base), ref.parts, index)) return false;
+    } else {
+      p.note('special-not-defined', item.stitch, { name: p.nameOf(ref) });
+      if (!p.make(stitchSite(`special.${p.nameOf(ref)}`, base), 1, index)) return false;
+    }
+    const start = open > 0 ? from + 1 : from;
+    p.gather(p.nameOf(ref), start);
+  }
+  return true;
+}
+
+export function picot(p: Progress, chains: number): boolean {
+  p.closeSpace();
+  if (!p.step()) return false;
+  p.made.push(picotSite(chains));
+  if (p.env.trace) p.into.push(NOWHERE);
+  return true;
+}
+
+/** Foundation stitches: chain and stitch in one, so nothing below is used. */
+export function foundation(p: Progress, item: Work, per: number): boolean {
+  const place = item.places[0]!;
+  const n = place.kind === 'next' ? per * (p.amount(place.amount) ?? 1) : per;
+  const site = stitchSite(stitchId(item.stitch, null, p.prevailing), item.stitch.base ?? 't1');
+  for (let k = 0; k < n; k++) {
+    if (!p.make(site, 1, NOWHERE)) {
+      p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
+      return false;
+    }
+    p.madeAt = -2;
+  }
+  return true;
+}
+
+/** Work into a chain that the row itself has just made: a picot, a petal. */
+export function ownChain(p: Progress, item: Work, per: number, nth: number): boolean {
+  const base = item.stitch.base ?? p.prevailing;
+  if (p.pending === 0) {
+    const closing = base === 'slip' && p.made.length > 0;
+    if (closing) return true;
+    return p.problem('place-does-not-exist', item, { noun: 'ch', wanted: nth, found: 0, left: 0, have: 0 });
+  }
+  const used = Math.min(Math.max(1, nth), p.pending);
+  p.pending -= used;
+  if (base === 'slip') return picot(p, used);
+  return p.make(stitchSite(stitchId(item.stitch, item.places[0]!, p.prevailing), base), per, NOWHERE);
+}
+
+/** "in 4th ch from hook": on a foundation chain the chains before it are the edge. */
+export function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
+  if (!p.bare || p.made.length > 0 || p.pos > 0) return ownChain(p, item, per, k);
+  if (k < 1 || k > p.below.length) {
+    return p.problem('place-does-not-exist', item, {
+      noun: 'ch',
+      wanted: k,
+      found: p.below.length,
+      left: p.below.length,
+      have: p.below.length,
+    });
+  }
+  const base = item.stitch.base ?? p.edgeBase ?? p.prevailing;
+  const own = item.places[0];
+  const said = own?.kind === 'from-hook' ? own.counts : null;
+  p.firstUsed = k - 1;
+  const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
+  if (edge.odd) {
+    p.note('edge-chain-unclear', item.places[0] ?? item, {
+      chain: k,
+      stitch: base,
+      skipped: k - 1,
+      rest: k - 1 - height(base),
+    });
+  }
+  p.edgeAssumed = edge.assumed
+    ? { chains: k - 1, stitch: edge.base, counts: edge.counts, from: item.from, to: item.to }
+    : null;
+  if (edge.counts) p.made.push(turningStitch(edge.base, edge.base, k - 1));
+  else if (!p.round && edge.space === 0 && k > 1) p.made.push(turningChain(k - 1));
+  if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
+  if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
+  p.advance(k - 1);
+  p.last = k - 1;
+  p.madeAt = -2;
+  const place = item.places[0]!;
+  return makeIn(p, item, place, k - 1, per);
+}
+
+/** "work 60 sc evenly across", "dec 6 sts evenly around": a total, spread by the maker. */
+export function evenly(
+  p: Progress,
+  item: Work,
+  per: number,
+  place: Extract<Place, { kind: 'evenly' }>,
+): boolean {
+  if (place.nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
+  const keep = place.stop?.kind === 'before-last' ? (p.amount(place.stop.amount) ?? 0) : 0;
+  let to = p.below.length;
+  for (let k = 0; k < keep; k++) {
+    to -= 1;
+    while (to > p.pos && !p.owed(p.below[to]!)) to -= 1;
+  }
+  let have = 0;
+  for (let i = p.pos; i < to; i++) if (p.owed(p.below[i]!)) have += 1;
+  const ref = item.stitch;
+  const change =
+    ref.form === 'inc'
+      ? per * ((ref.parts ?? 2) - 1)
+      : ref.form === 'dec' || ref.together > 1
+        ? -per * (Math.max(2, ref.together) - 1)
+        : null;
+  const n = change === null ? per : have + change;
+  if (n < 0)
+    return p.problem('place-does-not-exist', item, {
+      noun: nounId(place.nouns[0]),
+      wanted: -2 * (change ?? 0),
+      found: have,
+      left: have,
+      have,
+    });
+  const base = ref.base ?? p.prevailing;
+  p.pos = Math.max(p.pos, to);
+  p.inner = 0;
+  p.madeAt = -2;
+  for (let k = 0; k < n; k++) {
+    p.madeAt = -2;
+    if (!p.make(stitchSite(base, base), 1, NOWHERE)) return false;
+  }
+  return true;
+}
