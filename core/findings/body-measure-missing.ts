@@ -1,6 +1,6 @@
 /** The chart has no such measurement. Sentences only; `core/grading` notices it. */
 import type { FindingKind } from './kind.ts';
-import { sizesOf } from './measures.ts';
+import { audienceName, sizesOf } from './measures.ts';
 import { quoted, text } from './phrases.ts';
 
 export const bodyMeasureMissing: FindingKind = {
@@ -10,7 +10,7 @@ export const bodyMeasureMissing: FindingKind = {
   reason: 'Each chart measures its own parts of the body.',
   message: (facts) => {
     const { data } = facts[0]!.fact;
-    return `the ${text(data, 'audience')} chart does not measure "${text(data, 'measure').replaceAll('_', ' ')}", so ${quoted(data, 'line')} has no value for ${sizesOf(facts)}; choose another measurement, or type it`;
+    return `the chart for ${audienceName(data)} does not measure "${text(data, 'measure').replaceAll('_', ' ')}", so ${quoted(data, 'line')} has no value for ${sizesOf(facts)}; choose another measurement, or type it`;
   },
   example: null,
   sample: { line: 'hip', field: '', size: '6mo', measure: 'hip', audience: 'hand', chart: 'M' },

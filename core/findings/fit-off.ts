@@ -14,7 +14,7 @@ export const fitOff: FindingKind = {
       facts,
       voice,
       ({ data }) =>
-        `${quoted(data, 'line')} is asked to be ${length(data, 'asked')}, but ${number(data, 'number')} make ${length(data, 'got')}, ${length(data, 'off')} ${data.less === true ? 'less' : 'more'} (${length(data, 'limit')} is allowed); ${neighbours(data)}`,
+        `${quoted(data, 'line')} is asked to be ${length(data, 'asked')}, but ${number(data, 'number')} make ${length(data, 'got')}, ${length(data, 'off')} ${data.less === true ? 'less' : 'more'} where ${length(data, 'limit')} is allowed; ${neighbours(data)}`,
     ),
   example: null,
   sample: {

@@ -21,6 +21,22 @@ export function edgeName(kind: string): string {
   return EDGES[kind] ?? 'the edge';
 }
 
+const AUDIENCES: Readonly<Record<string, string>> = {
+  woman: 'women',
+  man: 'men',
+  child: 'children',
+  youth: 'youths',
+  baby: 'babies',
+  head: 'heads',
+  hand: 'hands',
+  foot: 'feet',
+};
+
+/** Whom a size is for, as a chart is named: "women". */
+export function audienceName(data: Data): string {
+  return AUDIENCES[text(data, 'audience')] ?? 'this audience';
+}
+
 /** "size M", "sizes M and L": the sizes that facts name in their data. */
 export function sizesOf(facts: readonly SizedFact[]): string {
   const labels = [...new Set(facts.map(({ fact }) => text(fact.data, 'size')))];

@@ -1,8 +1,18 @@
 /** A stitch is named in the other market's terms. Sentences only; `core/notation` notices it. */
 import type { Terms } from '../trade/stitches.ts';
 import { stitchAbbreviation } from '../trade/terms.ts';
-import type { FindingKind } from './kind.ts';
+import type { FindingKind, SizedFact } from './kind.ts';
 import { quoted, text } from './phrases.ts';
+
+/** The stitch that the whole word names: its height is told, the rest of it stands in the letters. */
+function stitchOf(data: SizedFact['fact']['data']): string {
+  const taken = text(data, 'taken');
+  const letters = text(data, 'words').toLowerCase().replaceAll(/[\s-]/g, '');
+  const together = /(\d{1,2})tog$/.exec(letters);
+  if (together !== null) return `tog${together[1]}.${taken}`;
+  const post = /^(?:fp|bp)/.exec(letters);
+  return post === null ? taken : `${post[0]}.${taken}`;
+}
 
 export const otherTerms: FindingKind = {
   code: 'other-terms',
@@ -13,14 +23,13 @@ export const otherTerms: FindingKind = {
   message: (facts, voice) => {
     const { data } = facts[0]!.fact;
     const [own, other] = text(data, 'terms') === 'uk' ? ['UK', 'US'] : ['US', 'UK'];
-    return `${quoted(data, 'words')} is a ${other} term in a pattern written in ${own} terms; it is read as ${voice.stitch(text(data, 'taken'), 1)}`;
+    return `${quoted(data, 'words')} is a ${other} term in a pattern written in ${own} terms; it is read as ${voice.stitch(stitchOf(data), 1)}`;
   },
   fix: (facts, voice) => {
     const { data } = facts[0]!.fact;
-    const taken = text(data, 'taken');
     const other: Terms = text(data, 'terms') === 'uk' ? 'us' : 'uk';
-    if (voice.words.toLowerCase() !== stitchAbbreviation(taken, other)) return null;
-    const replacement = voice.stitch(taken, 1);
+    if (voice.words.toLowerCase() !== stitchAbbreviation(stitchOf(data), other).toLowerCase()) return null;
+    const replacement = voice.stitch(stitchOf(data), 1);
     return { label: `Write ${replacement}`, replacement };
   },
   example: `Ch 11.

@@ -105,11 +105,11 @@ export function dimension(data: Data, key: string): string {
 const FIELDS: Readonly<Record<string, (line: string) => string>> = {
   formula: (line) => `the formula of ${line}`,
   length: (line) => `the length of ${line}`,
-  start: (line) => `the stitches that ${line} starts from`,
-  end: (line) => `the stitches that ${line} ends at`,
-  rows: (line) => `the rows of ${line}`,
+  start: (line) => `the start of ${line}`,
+  end: (line) => `the end of ${line}`,
+  rows: (line) => `the length in rows of ${line}`,
   changes: (line) => `the number of changes in ${line}`,
-  over: (line) => `the stitches that ${line} is spread over`,
+  over: (line) => `the count under ${line}`,
 };
 
 /** Where a formula stands: a figure in a row, or a part of a line. */

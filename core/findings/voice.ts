@@ -4,6 +4,7 @@
 import type { Terms } from '../trade/stitches.ts';
 import { stitchAbbreviation } from '../trade/terms.ts';
 import type { Voice } from './kind.ts';
+import { plural } from './phrases.ts';
 
 const PLAIN: Readonly<Record<string, readonly [one: string, many: string]>> = {
   st: ['st', 'sts'],
@@ -17,11 +18,31 @@ const PLAIN: Readonly<Record<string, readonly [one: string, many: string]>> = {
   marked: ['marked st', 'marked sts'],
 };
 
+/** Sorts of stitch that are named by no height, where the word is not their usual name. */
+const FORMS: Readonly<Record<string, string>> = {
+  'v-stitch': 'V-st',
+  inc: 'increase',
+  dec: 'decrease',
+  extended: 'extended stitch',
+  foundation: 'foundation stitch',
+  linked: 'linked stitch',
+  crossed: 'crossed stitch',
+  reverse: 'reverse stitch',
+  spike: 'spike stitch',
+  standing: 'standing stitch',
+  surface: 'surface stitch',
+  puff: 'puff st',
+  special: 'special stitch',
+};
+
 /** Name of a stitch or place by its id, for n of them. */
 export function placeName(id: string, n: number, terms: Terms): string {
   const plain = PLAIN[id];
   if (plain !== undefined) return n === 1 ? plain[0] : plain[1];
-  if (id.startsWith('"')) return n === 1 ? id.slice(1, -1) : `${id.slice(1, -1)}s`;
+  if (id.startsWith('"')) {
+    const name = FORMS[id.slice(1, -1)] ?? id.slice(1, -1);
+    return n === 1 ? name : plural(name);
+  }
   const space = /^sp(\d+)$/.exec(id);
   if (space !== null) return `ch-${space[1]} ${n === 1 ? 'sp' : 'sps'}`;
   return stitchAbbreviation(id, terms);

@@ -20,6 +20,13 @@ export interface Mention {
   readonly thing: Thing;
 }
 
+const CALLED: Readonly<Record<Thing, string>> = { cord: 'cord', 'small-part': 'small part' };
+
+/** The words of a mention; what a notion without a name is called by its mark. */
+export function wordsOf({ text, from, to, thing }: Mention): string {
+  return text.slice(from, to).trim() || CALLED[thing];
+}
+
 /** Words that stand for a thing. "Tie" is a verb too, so it needs a word before it that makes it a thing. */
 const WORDS: Readonly<Record<Thing, RegExp>> = {
   cord: /\b(?:draw-?strings?|draw-?cords?|i-?cords?|cords?|ribbons?|sash(?:es)?|ties|(?:an?|the|each|neck|chin|waist|bonnet|front|back|side|long|short|crochet(?:ed)?|chain) tie(?! off| in| the| ends| together| it)|(?:mitten|bonnet|neck|hood|apron|bib) strings?)\b/giu,
@@ -48,7 +55,8 @@ function mentionsIn({ node, text, kind }: Text): readonly Mention[] {
  */
 export function mentionsOf(pattern: Pattern): readonly Mention[] {
   const marked = pattern.notions.flatMap((notion): Mention[] => {
-    const at = { node: notion.id, text: notion.name, from: 0, to: notion.name.length };
+    const named = notion.name.trim() !== '';
+    const at = { node: notion.id, text: notion.name, from: 0, to: named ? notion.name.length : 0 };
     return [
       ...(notion.cord ? [{ ...at, thing: 'cord' as const }] : []),
       ...(notion.smallPart ? [{ ...at, thing: 'small-part' as const }] : []),

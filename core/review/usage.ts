@@ -5,6 +5,7 @@
 import type { Pattern } from '../document/pattern.ts';
 import { abbreviationsIn } from '../notation/abbreviations.ts';
 import type { Used } from '../trade/abbreviations.ts';
+import { remembered } from './remember.ts';
 import { namesOfSpecial, type Text, textsOf } from './texts.ts';
 
 export interface TextUse {
@@ -13,6 +14,12 @@ export interface TextUse {
   /** The pattern's own abbreviations and special stitches among them, as the pattern writes them. */
   readonly own: ReadonlySet<string>;
 }
+
+/** Under: the terms and the pattern's own names, as JSON. */
+const abbreviations = remembered((text, under): readonly Used[] => {
+  const [terms, names] = JSON.parse(under) as [Pattern['terms'], readonly string[]];
+  return abbreviationsIn([text], terms, names);
+});
 
 const known = new WeakMap<Pattern, readonly TextUse[]>();
 
@@ -25,8 +32,9 @@ export function usesOf(pattern: Pattern): readonly TextUse[] {
     ...pattern.specials.flatMap((special) => namesOfSpecial(special, pattern.terms)),
   ];
   const ours = new Set(names);
+  const under = JSON.stringify([pattern.terms, names]);
   const uses = textsOf(pattern).map((text): TextUse => {
-    const used = abbreviationsIn([text.text], pattern.terms, names);
+    const used = abbreviations(text.text, under);
     const own = used.flatMap((use) => (typeof use !== 'string' && ours.has(use.id) ? [use.id] : []));
     return { text, used, own: new Set(own) };
   });

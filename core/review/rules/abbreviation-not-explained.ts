@@ -4,8 +4,8 @@ import { abbreviationsIn } from '../../notation/abbreviations.ts';
 import type { Study } from '../../study/index.ts';
 import { abbreviationList } from '../../trade/abbreviations.ts';
 import { onlyIn } from '../../trade/terms.ts';
+import { remembered } from '../remember.ts';
 import { type At, found, type Rule } from '../rule.ts';
-import type { Text } from '../texts.ts';
 import { type TextUse, usesOf } from '../usage.ts';
 
 /** Short forms that any reader knows: units, ordinals, titles, markets, yarn trade, standards. Lower case. */
@@ -76,18 +76,20 @@ function candidates({ text, used, own }: TextUse, study: Study): readonly Unexpl
     const from = text.text.toLowerCase().indexOf(as.toLowerCase());
     return from < 0 ? [] : [place(as, from)];
   });
-  return [...unlisted, ...shortWords(text, terms).map(({ words, from }) => place(words, from))];
+  return [...unlisted, ...shortWords(text.text, terms).map(({ words, from }) => place(words, from))];
 }
 
-function shortWords(text: Text, terms: 'us' | 'uk'): readonly { words: string; from: number }[] {
-  return [...text.text.matchAll(WORD)].flatMap((match) => {
+/** Letters in a text that look like an abbreviation that the trade does not know. Under: the terms. */
+const shortWords = remembered((text, terms): readonly { words: string; from: number }[] =>
+  [...text.matchAll(WORD)].flatMap((match) => {
     const [words] = match;
     const bare = words.toLowerCase().replace(/s$/u, '');
     if (!looksShort(words) || PLAIN.has(words.toLowerCase()) || PLAIN.has(bare)) return [];
     // Whether the trade knows it is asked as of a row, where more letters are abbreviations than in prose.
-    return abbreviationsIn([`Row 1: ${words}`], terms).length > 0 ? [] : [{ words, from: match.index }];
-  });
-}
+    const known = abbreviationsIn([`Row 1: ${words}`], terms === 'us' ? 'us' : 'uk').length > 0;
+    return known ? [] : [{ words, from: match.index }];
+  }),
+);
 
 export const abbreviationNotExplained: Rule = {
   code: 'abbreviation-not-explained',

@@ -1,7 +1,7 @@
 /** A cord or tie is asked for while a size is for a child. */
 import { quoted, sizesNamed, text } from '../../findings/phrases.ts';
 import { cautionText } from '../../trade/cautions.ts';
-import { ageOf, cautionsOf, mentionsOf } from '../cautions.ts';
+import { ageOf, cautionsOf, mentionsOf, wordsOf } from '../cautions.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
 export const cordOnChildSize: Rule = {
@@ -25,7 +25,7 @@ export const cordOnChildSize: Rule = {
     return mentionsOf(study.pattern)
       .filter(({ thing }) => thing === 'cord')
       .flatMap((at) => {
-        const data = { thing: at.text.slice(at.from, at.to), caution: caution.title, says };
+        const data = { thing: wordsOf(at), caution: caution.title, says };
         return foundIn(
           cordOnChildSize,
           study,

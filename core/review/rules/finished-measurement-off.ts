@@ -50,7 +50,7 @@ export const finishedMeasurementOff: Rule = {
   message: (facts, voice) =>
     perSize(facts, voice, ({ data }) => {
       const way = data.less === true ? 'less' : 'more';
-      return `${quoted(data, 'line')} comes to ${length(data, 'got')}, but the lengths asked for make ${length(data, 'asked')}, ${length(data, 'off')} ${way} than is meant (${length(data, 'limit')} is allowed); round one of its lines the other way, or choose a finer multiple`;
+      return `${quoted(data, 'line')} comes to ${length(data, 'got')}, but the lengths asked for make ${length(data, 'asked')}, ${length(data, 'off')} ${way} than is meant, where ${length(data, 'limit')} is allowed; round one of its lines the other way, or choose a finer multiple`;
     }),
   example: null,
   sample: {

@@ -1,7 +1,7 @@
 /** A small part is asked for while a size is for a child under three. */
 import { quoted, sizesNamed, text } from '../../findings/phrases.ts';
 import { cautionText } from '../../trade/cautions.ts';
-import { ageOf, cautionsOf, mentionsOf } from '../cautions.ts';
+import { ageOf, cautionsOf, mentionsOf, wordsOf } from '../cautions.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
 export const smallPartOnChildSize: Rule = {
@@ -26,7 +26,7 @@ export const smallPartOnChildSize: Rule = {
     return mentionsOf(study.pattern)
       .filter(({ thing }) => thing === 'small-part')
       .flatMap((at) => {
-        const data = { thing: at.text.slice(at.from, at.to), caution: caution.title, says };
+        const data = { thing: wordsOf(at), caution: caution.title, says };
         const sizes = study.pattern.sizes.map((size) => {
           const age = ageOf(size);
           return age !== null && age < limit ? data : null;
