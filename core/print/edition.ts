@@ -58,15 +58,27 @@ export function bookletOf(study: Study, options: EditionOptions): EditionOfPatte
   const specials = specialBlocks(reader);
   const notes = notesPart(reader);
   const pieces = study.pieces.map((piece, i) => piecePart(piece, reader, i === 0));
-  const closing = [finishingPart(reader), cautionsPart(reader, options.cautions ?? []), aboutPart(reader)];
-  const others = [sizes, materials, notes, ...pieces, ...closing].filter((part) => part !== null);
+  const finishing = finishingPart(reader);
+  const about = aboutPart(reader);
+  const others = [sizes, materials, notes, ...pieces, finishing, about].filter((part) => part !== null);
   const texts = [
     ...cover.summary.map(textOf),
     ...others.flatMap((part) => [part.title, ...part.blocks.flatMap(textsOf)]),
     ...specials.flatMap(definitionsOf),
+    // The trade's cautions name rules, whose letters are no abbreviations of crochet.
+    ...pattern.cautions.map((text) => reader.say(text, null)),
   ];
   const terms = termsPart(reader, specials, texts);
-  const parts: readonly (Part | null)[] = [sizes, materials, terms, notes, ...pieces, ...closing];
+  const parts: readonly (Part | null)[] = [
+    sizes,
+    materials,
+    terms,
+    notes,
+    ...pieces,
+    finishing,
+    cautionsPart(reader, options.cautions ?? []),
+    about,
+  ];
   return {
     booklet: {
       meta: metaOf(reader),

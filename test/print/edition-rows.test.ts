@@ -1,6 +1,6 @@
 /** Rows as an edition prints them: figures, typed lists, counts, repeats, shaping, what holds together. */
 import { describe, expect, it } from 'vitest';
-import type { Block, RowBlock } from '../../core/document/pattern.ts';
+import type { Block, Edge, RowBlock } from '../../core/document/pattern.ts';
 import { allRuns } from '../../core/print/content.ts';
 import { typedLists } from '../../core/print/edition/typed-lists.ts';
 import { bookletOf } from '../../core/print/edition.ts';
@@ -195,6 +195,65 @@ describe('repeats', () => {
         },
       ]).at(-1),
     ).toBe('Rnds 3–5: Rep Rnd 2. (8 sts)');
+  });
+});
+
+describe('pieces that start from others', () => {
+  const yoke = {
+    id: 'yoke',
+    name: 'Yoke',
+    make: 1,
+    start: { kind: 'chain' as const },
+    firstSide: null,
+    blocks: [
+      row('y1', 'Ch 20, join with sl st in first ch to form a ring', { form: 'foundation' }),
+      row('y2', 'Ch 1, sc in each ch around; join with sl st in first sc', { form: 'round' }),
+      row(
+        'y3',
+        'Ch 1, sc in each of next 6 sts, ch 2, skip next 8 sts, sc in each of last 6 sts; join with sl st in first sc',
+        { form: 'round' },
+      ),
+    ],
+    meets: [],
+  };
+  const edge = (kind: Edge['kind'], amount: string | null = null): Edge => ({
+    piece: 'yoke',
+    kind,
+    amount,
+    which: 1,
+  });
+  const opening = (edges: readonly Edge[], round: boolean, make = 1): string => {
+    const own = study({
+      ...pattern('us'),
+      notes: [],
+      pieces: [
+        yoke,
+        { ...yoke, id: 'next', name: 'Next', make, start: { kind: 'edges', edges, round }, blocks: [] },
+      ],
+    });
+    const words = booklet(bookletOf(own, { terms: 'us', sizes: 'all' }).booklet).replaceAll('~', ' ');
+    return words.slice(words.indexOf('\n# Next') + 1).split('\n')[1]!;
+  };
+
+  it.each([
+    [[edge('top', '12')], true, 1, 'Worked in rounds on 12 sts along the last round of Yoke.'],
+    [
+      [edge('foundation')],
+      false,
+      1,
+      'Worked on 20 sts along the other side of the foundation chain of Yoke.',
+    ],
+    [[edge('opening')], true, 1, 'Worked in rounds on 10 sts around the first opening of Yoke.'],
+    [[edge('opening')], true, 2, 'Worked in rounds on 10 sts around an opening of Yoke.'],
+    [
+      [edge('top', 'shapings'), edge('seam'), edge('row-ends', '2')],
+      false,
+      1,
+      'Start from these edges, in this order: 5 (6, 7, 7) sts along the last round of Yoke, 1 st at the seam and 2 row-ends along the side edge of Yoke: 8 (9, 10, 10) in all.',
+    ],
+    [[edge('top', '3'), edge('top', '4')], false, 1, 'Worked on 7 sts along the last round of Yoke.'],
+  ] as const)('say so (%#)', (edges, round, make, words) => {
+    expect(opening(edges, round, make)).toBe(words);
   });
 });
 

@@ -4,12 +4,15 @@ import { describe, expect, it } from 'vitest';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Block, Booklet, Row } from '../../core/print/content.ts';
 import { bookletOf, type EditionOptions } from '../../core/print/edition.ts';
+import { layOut } from '../../core/print/layout.ts';
 import { study } from '../../core/study/index.ts';
 import { cautions, deferral } from '../../core/trade/cautions.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { anyPattern } from '../document/patterns.ts';
 import { pattern, SIZES, text } from './pattern.ts';
 import { booklet, wordsText } from './plain-booklet.ts';
+import { samplePicture } from './sample.ts';
+import { resources } from './tools.ts';
 
 const studies = { us: study(pattern('us')), uk: study(pattern('uk')) };
 
@@ -287,9 +290,30 @@ describe('cautions', () => {
     expect(words).toContain('! Mind the color');
   });
 
+  it('do not bring the letters of rules into the abbreviations', () => {
+    const words = printed('us', { terms: 'uk', sizes: 'all', cautions });
+    expect(words).toContain('CEN/TR');
+    expect(words).not.toMatch(/^- TR:/mu);
+  });
+
   it('has no such part without any', () => {
     expect(printed('us', { terms: 'us', sizes: 'all' })).not.toContain('# Cautions');
   });
+});
+
+it.each([
+  ['a4', 'standard'],
+  ['letter', 'large-print'],
+  ['a4', 'ink-saving'],
+] as const)('fits %s, %s, with nothing that cannot be printed', (paper, edition) => {
+  for (const sizes of ['all', 'x']) {
+    const { booklet: made } = bookletOf(studies.us, { terms: 'uk', sizes, cautions });
+    const layout = layOut(made, { paper, edition }, { ...resources, picture: () => samplePicture(60, 40) });
+    expect(layout.facts).toEqual([]);
+    expect(layout.bookmarks.map((mark) => mark.title)).toEqual(
+      expect.arrayContaining(['Materials and tension', 'Front and back (make 2)', 'Finishing']),
+    );
+  }
 });
 
 it('makes a booklet of any pattern at all, in any terms, for all sizes and for each', () => {

@@ -23,7 +23,7 @@ import {
 } from '../content.ts';
 import type { Drawing } from './drawings.ts';
 import type { Reader } from './reader.ts';
-import { lengthList, plainWords, uncapitalised } from './text.ts';
+import { lengthList, listRuns, plainWords, uncapitalised } from './text.ts';
 
 /** A measurement's heading as it stands beside its numbers. */
 function headingOf(measurement: Measurement, reader: Reader): string {
@@ -53,7 +53,7 @@ export function measurementWords(measurement: Measurement, reader: Reader): Word
       ),
     ];
   }
-  return [numbers(lengthList(values.map(lengthOf), reader.units))];
+  return listRuns(lengthList(values.map(lengthOf), reader.units));
 }
 
 function lengthOf(value: Measurement['values'][number]): Length | null {

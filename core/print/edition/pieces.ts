@@ -104,8 +104,13 @@ function labelled(
   const unworked = form === 'round' ? 'Rnd' : form === 'foundation' ? 'Foundation' : 'Row';
   return row(reader.say(label?.text ?? unworked, block.block.id, 'row'), body, {
     ...more,
-    side: label?.side ?? null,
+    side: sideOf(label?.side ?? null),
   });
+}
+
+/** The side where it is one side: a list of sides, one a size, tells a reader less than it takes to read. */
+function sideOf(side: string | null): string | null {
+  return side === null || side.includes('(') ? null : side;
 }
 
 function rowBlock(block: BlockStudy, own: RowBlock, piece: PieceStudy, reader: Reader): Row {
@@ -197,9 +202,12 @@ function repeatRow(
     `Rep ${rowsNamed(groups, reader, rounds)}`,
     ...endingWords(block, groups, piece, reader, rounds),
   ];
+  // Counted as the author counts the row that ends it, where that is the same row in every size.
+  const ends = new Set(groups.flatMap((group, i) => lastOf(block, group, reader.sizes[i]!) ?? []));
+  const [end] = ends;
   const count = countWords(
     shown(block, reader).map((size) => size?.tally ?? null),
-    null,
+    ends.size === 1 ? end!.tree : null,
     reader,
   );
   return labelled(block, piece, reader, ownWords(words.join(', '), reader), {
@@ -223,6 +231,12 @@ function groupOf(
   return piece.blocks
     .slice(first, at(own.last) + 1)
     .filter(({ block }) => block.type === 'row' && (block.sizes === null || block.sizes.includes(id)));
+}
+
+/** The row of the repeat that a size works last; null when it works none. */
+function lastOf(block: BlockStudy, group: readonly BlockStudy[], size: number): BlockStudy | null {
+  const rows = block.sizes[size]?.rows ?? 0;
+  return rows === 0 || group.length === 0 ? null : group[(rows - 1) % group.length]!;
 }
 
 function rowsNamed(groups: readonly (readonly BlockStudy[])[], reader: Reader, rounds: boolean): string {
@@ -250,14 +264,14 @@ function endingWords(
   rounds: boolean,
 ): readonly string[] {
   const ends = groups.map((group, i) => {
-    const own = block.sizes[reader.sizes[i]!] ?? null;
-    if (own === null || own.rows === 0 || group.length === 0) return null;
-    const at = (own.rows - 1) % group.length;
-    const number = group[at]!.sizes[reader.sizes[i]!]?.last ?? null;
-    const turns = piece.fabrics[reader.sizes[i]!]?.form === 'flat';
+    const size = reader.sizes[i]!;
+    const end = lastOf(block, group, size);
+    const own = block.sizes[size] ?? null;
+    if (end === null || own === null) return null;
+    const turns = piece.fabrics[size]?.form === 'flat';
     const side =
       own.side === null || !turns || own.rows % 2 === 1 ? own.side : own.side === 'RS' ? 'WS' : 'RS';
-    return { number, side, whole: at === group.length - 1 };
+    return { number: end.sizes[size]?.last ?? null, side, whole: end === group.at(-1) };
   });
   const there = ends.filter((end) => end !== null);
   if (there.every((end) => end.whole)) return [];

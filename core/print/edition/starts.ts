@@ -19,11 +19,12 @@ interface Stretch {
 export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | null {
   const { start } = study.piece;
   if (start.kind !== 'edges' || start.edges.length === 0) return null;
-  const stretches = merged(start.edges.map((edge) => stretchOf(edge, reader)));
+  const stretches = merged(start.edges.map((edge) => stretchOf(edge, study.piece.make > 1, reader)));
+  const [single] = stretches;
   const runs: (Run | string)[] = [
-    start.round
-      ? 'Start from these edges, in this order all the way around: '
-      : 'Start from these edges, in this order: ',
+    stretches.length === 1 && single !== undefined
+      ? `Worked ${start.round ? 'in rounds ' : ''}on `
+      : `Start from these edges, in this order${start.round ? ' all the way around' : ''}: `,
   ];
   stretches.forEach((stretch, i) => {
     if (i > 0) runs.push(i === stretches.length - 1 ? ' and ' : ', ');
@@ -36,7 +37,7 @@ export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | n
   return paragraph(runs);
 }
 
-function stretchOf(edge: Edge, reader: Reader): Stretch {
+function stretchOf(edge: Edge, many: boolean, reader: Reader): Stretch {
   const piece = reader.pattern.pieces.find((other) => other.id === edge.piece);
   const name = piece === undefined ? '' : pieceName(piece, reader);
   const values = reader.sizes.map((size) => amountIn(edge, reader, size));
@@ -52,11 +53,17 @@ function stretchOf(edge: Edge, reader: Reader): Stretch {
         noun: (many) => (many ? 'row-ends' : 'row-end'),
       };
     case 'opening':
-      return { where: ` left unworked at ${name} (place ${edge.which})`, values, noun: sts };
+      return {
+        where: ` around ${many ? 'an' : `the ${ordinal(edge.which)}`} opening of ${name}`,
+        values,
+        noun: sts,
+      };
     case 'seam':
       return { where: ' at the seam', values: values.map((value) => value ?? 1), noun: sts };
   }
 }
+
+const ordinal = (n: number): string => ['first', 'second', 'third', 'fourth'][n - 1] ?? `${n}th`;
 
 const sts = (many: boolean): string => (many ? 'sts' : 'st');
 

@@ -198,6 +198,11 @@ function listAtoms(text: string, reader: Reader, options: TextOptions): readonly
   });
 }
 
+/** A list as runs that do not break inside it; in two units, one run for each. */
+export function listRuns(words: string): Words {
+  return words.split(' / ').flatMap((list, i) => (i === 0 ? [numbers(list)] : [plain(' / '), numbers(list)]));
+}
+
 /** A word that numbers count, as it follows them: "sts", "ch-2 sps". */
 const COUNTED = /^ ((?:ch-\d+[ \u00A0]sps?|\p{L}[\p{L}\p{N}]{0,9})(?![\p{L}\p{N}-]))/u;
 
@@ -219,7 +224,7 @@ function assemble(said: string, atoms: readonly Atom[]): Words {
     close(true);
     const counted = COUNTED.exec(rest)?.[1] ?? null;
     runs.push(
-      numbers(counted === null ? atom.text : `${atom.text}\u00A0${counted.replaceAll(' ', '\u00A0')}`),
+      ...listRuns(counted === null ? atom.text : `${atom.text}\u00A0${counted.replaceAll(' ', '\u00A0')}`),
     );
     open = counted === null ? rest : rest.slice(counted.length + 1);
     // A counted word or a unit already stands with its numbers.
