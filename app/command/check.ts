@@ -1,7 +1,7 @@
 /** `turnchain check`: findings of a pattern and its ledger. Prints what the study and the review hold; judges nothing. */
 import { type LedgerFinding, ledgerOf } from '../../core/study/ledger.ts';
 import { type Examined, examine } from '../services/examine.ts';
-import { countWords, findingLines, hasErrors, linesOf } from './findings.ts';
+import { closingWords, findingLines, hasErrors, linesOf, NotesOnce } from './findings.ts';
 import { FINDINGS, type Io, RIGHT, type Sink } from './io.ts';
 import { oneFile } from './options.ts';
 import { patternAt } from './pattern.ts';
@@ -33,32 +33,33 @@ export function checkWords(
   const width = columnsOf(sink);
   const paint = paintFor(sink, env);
   const ledger = ledgerOf(study, findings);
+  const notes = new NotesOnce();
   const title = harmless(pattern.about.title.trim()) || 'Untitled pattern';
   const sizes = `${ledger.sizes.length} ${ledger.sizes.length === 1 ? 'size' : 'sizes'}`;
-  const out = [
+  let out = [
     ...wrap(title, width).map((line) => paint('strong', line)),
     `${sizes}, ${pattern.terms.toUpperCase()} terms`,
   ];
   if (ledger.findings.length > 0) out.push('', paint('strong', 'The whole pattern'));
-  for (const finding of ledger.findings) out.push(...lines(finding, width, paint));
+  for (const finding of ledger.findings.filter(notes.passes)) out.push(...lines(finding, width, paint));
   const heads = ledger.sizes.length > 1 ? ledger.sizes.map(harmless) : [];
   for (const piece of ledger.pieces) {
     const told = all ? piece.rows : piece.rows.filter((row) => row.findings.length > 0);
     if (!all && told.length === 0 && piece.findings.length === 0) continue;
     const name = harmless(piece.piece.trim()) || 'Unnamed piece';
     out.push('', paint('strong', cut(piece.make > 1 ? `${name} (make ${piece.make})` : name, width)));
-    for (const finding of piece.findings) out.push(...lines(finding, width, paint));
+    for (const finding of piece.findings.filter(notes.passes)) out.push(...lines(finding, width, paint));
     const rows = told.map(
       (row): TableLine => ({
         label: harmless(labelWords(row.label, row.side)),
         cells: row.counts.map((count) => (count === null ? '–' : String(count))),
         remark: harmless(kindWords(row.byKind, row.spaces)),
-        under: row.findings.flatMap((finding) => lines(finding, width, paint)),
+        under: row.findings.filter(notes.passes).flatMap((finding) => lines(finding, width, paint)),
       }),
     );
-    if (rows.length > 0) out.push(...table(heads, rows, width, paint));
+    if (rows.length > 0) out = out.concat(table(heads, rows, width, paint));
   }
-  out.push('', `${countWords(findings) || 'Nothing to put right'}.`);
+  out.push('', `${closingWords(findings, notes) || 'Nothing to put right'}.`);
   return `${out.join('\n')}\n`;
 }
 

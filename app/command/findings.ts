@@ -100,8 +100,29 @@ export function findingLines(
   return out;
 }
 
+/** Lets a note pass the first time that it is said: the same words under every row would hide the rest. */
+export class NotesOnce {
+  readonly #said = new Set<string>();
+  /** Notes that were not let pass. */
+  passedOver = 0;
+
+  readonly passes = ({ severity, message }: Shown): boolean => {
+    if (severity !== 'note') return true;
+    const fresh = !this.#said.has(message);
+    this.#said.add(message);
+    if (!fresh) this.passedOver += 1;
+    return fresh;
+  };
+}
+
+/** The last line: "5 errors, 2 notes (the same note is shown once)", or that there is nothing. */
+export function closingWords(findings: readonly { readonly severity: Severity }[], notes: NotesOnce): string {
+  const once = notes.passedOver > 0 ? ' (the same note is shown once)' : '';
+  return `${countWords(findings)}${once}`;
+}
+
 /** "1 error, 2 warnings"; "" when there is nothing. */
-export function countWords(findings: readonly { readonly severity: Severity }[]): string {
+function countWords(findings: readonly { readonly severity: Severity }[]): string {
   const words = (['error', 'warning', 'note'] as const).flatMap((severity) => {
     const n = findings.filter((finding) => finding.severity === severity).length;
     return n === 0 ? [] : [`${n} ${severity}${n === 1 ? '' : 's'}`];

@@ -111,7 +111,7 @@ A pattern with errors is not exported: the errors are listed and it ends with 1.
   },
   new: {
     summary: 'begin a new pattern, or one from an example',
-    usage: 'turnchain new FILE [--example NAME] [--title TEXT] [--terms us|uk] [--units metric|imperial]',
+    usage: 'turnchain new FILE [--example NAME] [options]',
     page: `Makes a pattern file to begin with. It never replaces a file that is there.
 
       FILE                name of the new file; without an ending, .turnchain is added
@@ -142,6 +142,10 @@ ${list}
 
   turnchain help COMMAND    tells more about a command
   turnchain --version       tells which Turnchain this is
+
+To begin with:
+  turnchain rows shawl.txt --terms us      for rows that you have as plain text
+  turnchain new vest.turnchain             for a pattern with sizes
 `;
 }
 

@@ -1,9 +1,9 @@
 /** `turnchain rows`: counts and findings of rows in plain text. Prints what the report holds; reckons nothing. */
 import { sizeList } from '../../core/grading/schedule-words.ts';
 import { readText } from '../../core/notation/index.ts';
-import { type ReportRow, reportRows } from '../../core/study/rows.ts';
+import { type ReportRow, reportRows, reportTree } from '../../core/study/rows.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
-import { countWords, findingLines, hasErrors, linesOf } from './findings.ts';
+import { closingWords, findingLines, hasErrors, linesOf, NotesOnce } from './findings.ts';
 import { FINDINGS, type Io, Refused, RIGHT, readWords } from './io.ts';
 import { type Arguments, choiceOf, oneFile } from './options.ts';
 import type { Command } from './run.ts';
@@ -45,10 +45,15 @@ function nameOf(row: ReportRow): string {
   return row.kind === 'foundation' ? 'Foundation' : cut(harmless(row.text), 24);
 }
 
+/** A ring is a beginning without stitches. */
+const isRing = (row: ReportRow): boolean =>
+  row.kind === 'foundation' && row.read && row.counts.every((count) => count === 0);
+
 /** The report of a text as lines for people. */
 export function rowsWords(text: string, terms: Terms, io: Io): { words: string; errors: boolean } {
-  const report = reportRows(text, terms);
-  const { pieces, sizes } = readText(text, { terms });
+  const tree = readText(text, { terms });
+  const { pieces, sizes } = tree;
+  const report = reportTree(tree, text, terms);
   const width = columnsOf(io.stdout);
   const paint = paintFor(io.stdout, io.env);
   const at = linesOf(text);
@@ -56,8 +61,10 @@ export function rowsWords(text: string, terms: Terms, io: Io): { words: string; 
   const amount = report.rows[0]?.counts.length ?? 1;
   const labels = sizes ?? Array.from({ length: amount }, (_, i) => `size ${i + 1}`);
   const heads = amount > 1 ? labels.map(harmless) : [];
-  const out: string[] = [];
-  for (const finding of report.findings) out.push(...findingLines(finding, whole, width, paint));
+  const notes = new NotesOnce();
+  let out: string[] = [];
+  for (const finding of report.findings.filter(notes.passes))
+    out.push(...findingLines(finding, whole, width, paint));
   let next = 0;
   for (const piece of pieces) {
     const rows = report.rows.slice(next, next + piece.rows.length);
@@ -68,17 +75,19 @@ export function rowsWords(text: string, terms: Terms, io: Io): { words: string; 
     const lines = rows.map(
       (row): TableLine => ({
         label: nameOf(row),
-        cells: row.counts.map((count) => (count === null ? '–' : String(count))),
-        remark: harmless(kindWords(row.byKind, row.spaces)),
-        under: row.findings.flatMap((finding) => findingLines(finding, whole, width, paint)),
+        cells: row.counts.map((count) => (count === null || isRing(row) ? '–' : String(count))),
+        remark: isRing(row) ? 'ring' : harmless(kindWords(row.byKind, row.spaces)),
+        under: row.findings
+          .filter(notes.passes)
+          .flatMap((finding) => findingLines(finding, whole, width, paint)),
       }),
     );
-    out.push(...table(heads, lines, width, paint));
+    out = out.concat(table(heads, lines, width, paint));
   }
   const findings = [...report.findings, ...report.rows.flatMap((row) => row.findings)];
   if (out.length > 0) out.push('');
   const rows = `${report.rows.length} ${report.rows.length === 1 ? 'row' : 'rows'}`;
-  out.push(`${rows}: ${countWords(findings) || 'nothing to put right'}.`);
+  out.push(`${rows}: ${closingWords(findings, notes) || 'nothing to put right'}.`);
   return { words: `${out.join('\n')}\n`, errors: hasErrors(findings) };
 }
 

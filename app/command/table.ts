@@ -71,7 +71,7 @@ export function table(
     }
     out.push(start.trimEnd(), ...more.map((group) => ' '.repeat(columns.label) + group));
     if (below !== '') out.push(...wrap(below, width - INDENT.length).map((text) => INDENT + text));
-    out.push(...line.under);
+    for (const under of line.under) out.push(under);
   }
   return out;
 }

@@ -9,7 +9,10 @@ import type { Io, Sink } from './io.ts';
 const WIDEST = 80;
 const NARROWEST = 40;
 
-export const widthOf = (text: string): number => stringWidth(text);
+/** Printable ASCII, one column each: most text, and quick to tell. */
+const PLAIN = /^[ -~]*$/;
+
+export const widthOf = (text: string): number => (PLAIN.test(text) ? text.length : stringWidth(text));
 
 /** Columns to fill. */
 export function columnsOf(sink: Sink): number {
@@ -30,9 +33,11 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** As much of the text's beginning as `columns` hold. Only that much of it is looked at. */
 export function headOf(text: string, columns: number): string {
+  const near = text.slice(0, columns * 8);
+  if (PLAIN.test(near)) return near.slice(0, Math.max(0, columns));
   let kept = '';
   let used = 0;
-  for (const { segment } of graphemes.segment(text.slice(0, columns * 8))) {
+  for (const { segment } of graphemes.segment(near)) {
     used += stringWidth(segment);
     if (used > columns) break;
     kept += segment;
@@ -42,9 +47,12 @@ export function headOf(text: string, columns: number): string {
 
 /** As much of the text's end as `columns` hold. */
 export function tailOf(text: string, columns: number): string {
+  if (columns <= 0) return '';
+  const near = text.slice(-columns * 8);
+  if (PLAIN.test(near)) return near.slice(-columns);
   let kept = '';
   let used = 0;
-  for (const { segment } of [...graphemes.segment(text.slice(-columns * 8))].reverse()) {
+  for (const { segment } of [...graphemes.segment(near)].reverse()) {
     used += stringWidth(segment);
     if (used > columns) break;
     kept = segment + kept;

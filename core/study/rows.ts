@@ -54,7 +54,11 @@ export interface RowsReport {
 
 /** Reads `text` in the given terms and works every row in every size written in it. Total. */
 export function reportRows(text: string, terms: Terms): RowsReport {
-  const tree = readText(text, { terms });
+  return reportTree(readText(text, { terms }), text, terms);
+}
+
+/** The report of a text that has been read already, for who wants its headings and sizes, too. */
+export function reportTree(tree: TextTree, text: string, terms: Terms): RowsReport {
   const sizes = sizesOf(tree);
   const labels = tree.sizes ?? Array.from({ length: sizes }, (_, i) => String(i + 1));
   const telling = { terms, labels, node: null, text };

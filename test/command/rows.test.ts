@@ -93,6 +93,23 @@ Row 2: Ch 1, *sc in next 2 sts, 3 dc in next st; rep from * across, turn.
     expect(code).toBe(0);
   });
 
+  test('the same note is shown once', async () => {
+    const { out, code } = await rows(
+      'Magic ring.\nRnd 1: 6 sc in ring.\nRnd 2: inc around.\nRnd 3: (sc, inc) 6 times.',
+    );
+    expect(out).toBe(`Foundation   –  ring
+Rnd 1        6  sc
+Rnd 2       12  sc
+    note: "inc" is read as 2 sc in one stitch; the abbreviations should say so.
+      3 | Rnd 2: inc around.
+        |        ^^^
+Rnd 3       18  sc
+
+4 rows: 2 notes (the same note is shown once).
+`);
+    expect(code).toBe(0);
+  });
+
   test('nothing at all is no mistake', async () => {
     expect(await rows('')).toEqual({ code: 0, out: '0 rows: nothing to put right.\n', err: '' });
   });
