@@ -22,9 +22,13 @@ export function quoted(data: Data, key: string): string {
   return quote(text(data, key));
 }
 
-/** Words in quotation marks, shortened in the middle when they would fill the sentence. */
+/**
+ * Words in quotation marks, shortened in the middle when they would fill the sentence. What has no words, a
+ * piece that is not named yet, is called so.
+ */
 export function quote(words: string): string {
   const plain = words.replaceAll('\uFFFC', '#').trim();
+  if (plain === '') return 'one without a name';
   const letters = [...plain];
   return letters.length <= 60
     ? `"${plain}"`

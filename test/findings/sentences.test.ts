@@ -45,6 +45,13 @@ describe('the example of a kind', () => {
     },
   );
 
+  it('calls what has no name so', () => {
+    const kind = kindOf('edge-not-there');
+    expect(said(kind, [null, { piece: ' ', kind: 'top' }]).message).toMatch(
+      /^The last row of one without a name is/,
+    );
+  });
+
   it('stands in every kind, or a sample of its facts does', () => {
     const bare = [...CATALOGUE, ...RULES].filter(
       ({ example, sample }) => example === null && sample === undefined,
