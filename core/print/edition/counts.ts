@@ -10,6 +10,7 @@ import { baseOf, LADDER } from '../../trade/stitches.ts';
 import { namesOf, stitchAbbreviation } from '../../trade/terms.ts';
 import { firm, numbers, type Words } from '../content.ts';
 import type { Reader } from './reader.ts';
+import { uncapitalised } from './text.ts';
 
 /** One thing counted: a number a size and what it is a number of. */
 interface Part {
@@ -143,18 +144,20 @@ function unitParts(tallies: Tallies, reader: Reader): readonly Part[] {
     }));
 }
 
-/** A special stitch as the reader's market calls it. */
+/** A special stitch as the reader's market calls it; by its short name where the rows call it so. */
 function unitNoun(name: string, reader: Reader): Part['noun'] {
   const { pattern, terms } = reader;
-  const own = pattern.specials.find((special) =>
-    [special.nameUs, special.nameUk, special.abbrUs, special.abbrUk].some(
-      (word) => word.trim() !== '' && normaliseName(word) === name,
-    ),
-  );
-  const full =
-    own === undefined ? name : (terms === 'us' ? own.nameUs : own.nameUk) || own.nameUs || own.nameUk;
-  const word = /^\p{Lu}\p{Ll}/u.test(full) ? full.charAt(0).toLowerCase() + full.slice(1) : full;
-  return (many) => (many ? plural(word) : word);
+  const called = (word: string): boolean => word.trim() !== '' && normaliseName(word) === name;
+  for (const special of pattern.specials) {
+    const { nameUs, nameUk, abbrUs, abbrUk } = special;
+    const pairs = [[nameUs, nameUk] as const, [abbrUs, abbrUk] as const];
+    const pair = pairs.find((both) => both.some(called));
+    if (pair === undefined) continue;
+    const [us, uk] = pair;
+    const word = uncapitalised((terms === 'us' ? us : uk).trim() || us.trim() || uk.trim());
+    return (many) => (many ? plural(word) : word);
+  }
+  return (many) => (many ? plural(name) : name);
 }
 
 /**
