@@ -3,7 +3,7 @@
  */
 import { join, resolve } from 'node:path';
 import { fontsIn, layOut, writePdf } from '../../core/print/index.ts';
-import { type sample as sampleBooklet, samplePicture } from '../print/sample.ts';
+import { sample as sampleBooklet, samplePicture } from '../print/sample.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 
