@@ -38,7 +38,9 @@ const rowsOf = (of: Booklet): readonly Row[] =>
   [...blocksOf(of)].filter((block): block is Row => block.kind === 'row');
 
 const lineOf = (row: Row): string =>
-  `${row.label}|${row.side ?? ''}|${wordsText(row.body)}|${row.count === null ? '' : wordsText(row.count)}`;
+  [row.label, row.side ?? '', wordsText(row.body), row.count === null ? '' : wordsText(row.count)]
+    .join('|')
+    .replaceAll('\u00A0', ' ');
 
 it('has no findings to begin with', () => {
   expect(studies.us.findings).toEqual([]);

@@ -212,7 +212,8 @@ function assemble(said: string, atoms: readonly Atom[]): Words {
   let open = pieces[0] ?? '';
   let afterList = false;
   const close = (beforeList: boolean): void => {
-    const text = hold(open, afterList, beforeList);
+    // A list is long: only a short word ("ch") is held to it, or lines would come out ragged.
+    const text = hold(open, afterList, beforeList && /(?<!\p{L})\p{L}{1,3} $/u.test(open));
     if (text !== '') runs.push(plain(text));
   };
   atoms.forEach((atom, i) => {
