@@ -49,7 +49,7 @@ const hooks: readonly Hook[] = [
 const gauges: readonly Gauge[] = [
   {
     id: 'gauge-htr',
-    pattern: 'half treble in rounds',
+    pattern: 'half treble',
     stitches: 16,
     rows: 12,
     width: cm(10),
@@ -66,7 +66,7 @@ const heads = each(sizes, [36, 41, 45, 49, 52, 56, 60], cm);
 const lines: readonly Line[] = [
   bodyLine('head', 'head', 'each' in heads ? heads.each : {}, { printed: 'To fit head' }),
   easeLine('ease', { all: percent(-5) }),
-  formulaLine('finished hat', 'head + ease', { printed: 'Hat, all round', fits: 'head' }),
+  formulaLine('finished hat', 'head + ease', { printed: 'Hat circumference', fits: 'head' }),
   // A multiple of 4, so that the last crown round has 4 or 8 increases, evenly, and the rib comes out.
   stitchesLine('hat stitches', 'finished hat', 'gauge-htr', 4, 0),
   formulaLine('full crown rounds', 'hat stitches ÷ 8 − 1, rounded up to 1'),
@@ -107,11 +107,11 @@ for (let round = 4; round <= most; round++) {
   );
 }
 work.prose(
-  'The last round of the crown has {last increases} increases, so that the hat comes to its size. The crown should lie flat; if it cups, try a larger hook, if it ruffles, a smaller one.',
+  'The last increase round has {last increases} increases, so that the hat comes to its size. The crown should lie flat; if it cups, try a larger hook, if it ruffles, a smaller one.',
 );
 work.round(
   `${BEGIN} *1 htr in each of next {stitches between} sts, 2 htr in next st; rep from * around, ${JOIN} ({hat stitches} htr)`,
-  { title: 'Last crown' },
+  { title: 'Last increase' },
 );
 work.heading('Sides');
 const side = work.round(`${BEGIN} 1 htr in each st around, ${JOIN} ({hat stitches} htr)`);
@@ -137,7 +137,7 @@ export const hat: Pattern = {
   about: {
     title: 'Skerry Hat',
     designer: 'Ilse Quillfeather',
-    level: 1,
+    level: 2,
     description:
       'A plain warm hat for the whole family, from a flat crown of half trebles down to a springy band of raised stitches. It is quick, it has no seam to sew, and you can try it on as you go. Amounts of yarn are estimates from the area of each size, with 15 % to spare.',
     construction:
@@ -190,10 +190,10 @@ export const hat: Pattern = {
       'Raised stitches are worked around the post of the st below: FPtr from the front, so that the st stands out, BPtr from the back, so that it sinks in.',
     ),
     text(
-      'Tension is measured in rounds. Work the crown of your size: after 6 rounds it should be about 10 cm across.',
+      'Your crown is your tension square: after 6 rounds it should be about 10 cm across. Mark the first st of the round if you find it hard to see.',
     ),
     text(
-      'Rounds 7 and on are not worked in every size; where your size has no such round, go on to the next one that names it.',
+      'Some rounds of the crown are for the larger sizes only. Pass over those that do not name your size, and go on to the last increase round.',
     ),
   ],
   pieces: [work.piece('Hat', { kind: 'chain' }, 'RS')],

@@ -38,7 +38,7 @@ const hooks: readonly Hook[] = [
 const gauges: readonly Gauge[] = [
   {
     id: 'gauge-hdc',
-    pattern: 'half double crochet in rounds',
+    pattern: 'half double crochet',
     stitches: 16,
     rows: 12,
     width: cm(10),
@@ -88,9 +88,9 @@ const lines: readonly Line[] = [
   typedLine('sleeve length', { all: cm(11.5) }, { printed: 'Sleeve from underarm' }),
   typedLine('cuff rounds', { all: plain(3) }),
   rowsLine('sleeve rounds', 'sleeve length − cuff rounds × 10 cm ÷ 12', 'gauge-hdc', 1, 0),
-  formulaLine('arm opening', 'upper arm + 3 cm', { printed: 'Sleeve edge', fits: 'upper arm' }),
+  formulaLine('arm opening', 'upper arm + 3 cm', { printed: 'Sleeve edge' }),
   stitchesLine('cuff stitches', 'arm opening', 'gauge-hdc', 2, 0),
-  shapingLine('sleeve shaping', 'sleeve stitches', 'cuff stitches', 'sleeve rounds − 1', 1, 2),
+  shapingLine('sleeve shaping', 'sleeve stitches', 'cuff stitches', 'sleeve rounds − 2', 1, 2),
   typedLine('neckband rounds', { all: plain(3) }),
 ];
 
@@ -106,14 +106,14 @@ const rib = (count: string) =>
 
 const yoke = new Writer('yoke');
 yoke.prose(
-  'With the larger hook, or one size more, so that the neck edge is not tight. Rounds begin at the center back. Take care not to twist the chain.',
+  'With the 4.5 mm hook; take one a size larger for the chain if yours come out tight. Rounds begin at the center back. Take care not to twist the chain.',
 );
 yoke.foundation('Ch {neck stitches}, join with sl st in first ch to form a ring.');
 yoke.round(
   `${BEGIN} hdc in each of next {front neck stitches ÷ 2} ch, ch 1, hdc in each of next {shoulder stitches} ch, ch 1, hdc in each of next {front neck stitches} ch, ch 1, hdc in each of next {shoulder stitches} ch, ch 1, hdc in each of last {front neck stitches ÷ 2} ch; ${JOIN} ({neck stitches} hdc, 4 ch-1 sps)`,
 );
 yoke.prose(
-  'The 4 ch-1 sps are the corners: half the back, a sleeve, the front, a sleeve and the other half of the back lie between them. Body and sleeves now grow together, by 2 sts at each corner.',
+  'The 4 ch-1 sps are the corners: half the back, a sleeve, the front, a sleeve and the other half of the back lie between them. Place a marker in each, and move the markers up as you go. Body and sleeves now grow together, by 2 sts at each corner.',
 );
 yoke.shaping(
   'raglan',
@@ -149,11 +149,12 @@ body.prose('Fasten off.');
 
 const sleeve = new Writer('sleeve');
 sleeve.prose(
-  'Both sleeves are worked alike. With the larger hook and the RS facing, begin where the underarm chain ends and the sleeve begins.',
+  'With the 4.5 mm hook and the RS facing, begin where the underarm chain ends and the waiting sts begin. The underarm is worked along the other side of its chain.',
 );
 sleeve.round(
-  `Join yarn with sl st in first st (of the sleeve), ch 2 (does not count as a st), hdc in each of next {sleeve top stitches} sts, hdc in each of next {underarm chains} ch; ${JOIN} ({sleeve stitches} hdc)`,
+  `Join yarn with sl st in first st (of the sleeve), ch 2 (does not count as a st), hdc in each of next {sleeve top stitches} sts, hdc in each of next {underarm chains} ch (along the underarm); ${JOIN} ({sleeve stitches} hdc)`,
 );
+sleeve.round(`${BEGIN} hdc in each st around; ${JOIN} ({sleeve stitches} hdc)`);
 sleeve.prose('The sleeve narrows by 1 st on either side of the underarm.');
 sleeve.shaping(
   'sleeve shaping',
@@ -166,7 +167,9 @@ sleeve.forRows(cuffRib, cuffRib, 'cuff rounds − 1');
 sleeve.prose('Fasten off.');
 
 const neckband = new Writer('neckband');
-neckband.prose('With the 4 mm hook, along the other side of the foundation chain.');
+neckband.prose(
+  'Work the neckband with the 4 mm hook. It draws the neck edge in; if it is too tight for the head, use the larger hook for its first round.',
+);
 neckband.round(
   'With RS facing, join yarn with sl st in first ch (at the center back), ch 1, sc in each ch around; join with sl st in first sc. ({neck stitches} sc)',
 );
@@ -197,7 +200,7 @@ export const tee: Pattern = {
     contact: 'patterns@quillfeather.example',
     care: 'Machine wash at 30 °C / 86 °F in a laundry bag, pull into shape and dry flat.',
     language: 'en',
-    fit: 'Standard: choose the size with a finished bust 5 to 10 cm / 2 to 4 in larger than yours. The bands are worked with a smaller hook, so that they draw in a little.',
+    fit: 'Standard: choose the size with a finished bust 4 to 10 cm / 1½ to 4 in larger than yours. The bands are worked with a smaller hook, so that they draw in a little.',
   },
   terms: 'us',
   units: 'metric',
@@ -237,9 +240,6 @@ export const tee: Pattern = {
     text('Ch-1 sps at the corners are not counted as sts.'),
     text(
       'Gauge is measured in rounds, and the number of rounds matters as much as the number of sts: it gives the depth of the yoke. If your rounds are taller, try a different way of holding the yarn before you change the hook.',
-    ),
-    text(
-      'Where increases are told as “every 2nd rnd”, work the rounds between even: hdc in each hdc, and ch 1 over each corner.',
     ),
   ],
   pieces: [

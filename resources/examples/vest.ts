@@ -125,7 +125,7 @@ const panelV = panel.row(vRow('panel V-stitches'));
 const panelSolid = panel.row(solidRow('panel stitches'));
 panel.untilTotal(panelV, panelSolid, 'panel rows');
 panel.prose(
-  'Fasten off. The last row is a WS row of sc. For a longer or shorter vest work 2 rows more or fewer here for each ½ in / 1.5 cm, the same on both panels, and allow for it when you buy yarn.',
+  'Fasten off. The last row is a WS row of sc. For a longer or shorter vest work 2 rows more or fewer here for each ½ in (1.3 cm), the same on both panels, and allow for it when you buy yarn.',
 );
 
 const back = new Writer('back');
@@ -163,7 +163,7 @@ left.row(solidRow('shoulder stitches'));
 const leftV = left.row(vRow('shoulder V-stitches'));
 const leftSolid = left.row(solidRow('shoulder stitches'));
 left.untilTotal(leftV, leftSolid, 'neck rows');
-left.prose('Fasten off.');
+left.prose('Fasten off, leaving a long tail for the seam.');
 
 const right = new Writer('right-shoulder');
 right.prose('The next {neck stitches} sts of the Front are the front neck and stay unworked.');
@@ -175,14 +175,16 @@ const rightV = right.row(vRow('shoulder V-stitches'));
 const rightSolid = right.row(solidRow('shoulder stitches'));
 right.untilTotal(rightV, rightSolid, 'neck rows');
 right.prose('Fasten off, leaving a long tail for the seam.');
+right.heading('Seams');
+right.prose(
+  'Block all pieces to their measurements. With RS together, whipstitch each front shoulder to the back shoulder, stitch to stitch. Whipstitch the side seams from hem to underarm, row to row. The seams take up no width.',
+);
 
 const rib =
   'Ch 2 (does not count as a st), *FPhdc around next st, BPhdc around next st; rep from * around; join with sl st in first FPhdc.';
 
 const neckband = new Writer('neckband');
-neckband.prose(
-  'Before the bands: block all pieces to their measurements. With RS together, whipstitch each front shoulder to the back shoulder, stitch to stitch. Whipstitch the side seams from hem to underarm, row to row. The seams take up no width. Change to the 4 mm hook.',
-);
+neckband.prose('Work the bands with the 4 mm hook. Every row-end takes 1 sc, and so does every seam.');
 neckband.round(
   'With RS facing, join yarn with sl st in first st (beside the right shoulder seam, at the back neck), ch 1, sc in same st, sc in each of next {neck stitches − 1} sts (back neck), sc in next seam, sc in each of next {neck rows} row-ends (left side), sc in each of next {neck stitches} sts (front neck), sc in each of next {neck rows} row-ends (right side), sc in next seam; join with sl st in first sc. ({neckband stitches} sc)',
 );
@@ -197,7 +199,7 @@ neckband.prose('Fasten off.');
 
 const armband = new Writer('armband');
 armband.prose(
-  'Both armbands are worked alike, with the 4 mm hook. Begin at the underarm, beside the side seam.',
+  'Begin at the underarm, beside the side seam. The left armband goes up the front and down the back, the right armband up the back and down the front; the counts are the same.',
 );
 armband.round(
   'With RS facing, join yarn with sl st in first st (the underarm st to the left of the side seam), ch 1, sc in same st, sc in each of next {underarm stitches − 1} sts, sc in each of next {armhole rows} row-ends, sc in next seam (the shoulder), sc in each of next {armhole rows} row-ends, sc in each of next {underarm stitches} sts, sc in next seam (the side); join with sl st in first sc. ({armband stitches} sc)',
@@ -271,7 +273,7 @@ export const vest: Pattern = {
       nameUk: 'V-stitch',
       abbrUs: 'V-st',
       abbrUk: 'V-st',
-      text: text('(hdc, ch 1, hdc) in next st'),
+      text: text('(hdc, ch 1, hdc) in st indicated'),
     },
   ],
   abbreviations: {},
