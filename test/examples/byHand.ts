@@ -124,7 +124,8 @@ const hat: ByHand = [
  * Yoke 7½ in + 3.5 cm = 22.55 cm = 27.1 rounds: 27. Of the 26 after the first, 26 × 6 ÷ 20 = 7.8, so 7, are the
  * body's, and 19 shared: the first ends with round 1 + 19 = 20, the second with 27.
  * Body 33 cm less 4 rounds of hem = 29.67 cm = 35.6 rounds: 36, and 4 of hem.
- * Sleeve 46 + 8 = 54; 11.5 cm less 3 rounds of cuff = 9 cm = 10.8 rounds: 11, and 3 of cuff. Edge 11 in + 3 cm =
+ * Sleeve 46 + 8 = 54; 11.5 cm less 3 rounds of cuff = 9 cm = 10.8 rounds: 11, of which 2 are even before
+ * the decreases, and 3 of cuff. Edge 11 in + 3 cm =
  * 30.9 cm = 49.5 sts: 50.
  */
 const tee: ByHand = [

@@ -178,7 +178,8 @@ describe('the vest', () => {
       expect(count % 2).toBe(0);
   });
 
-  // 1 in for 4 sts, 4 in for 16 rows; the band takes the head in when it lies 10 % shorter and is stretched.
+  // The edge that the neckband is picked up from, at 4 sts to the inch, against a head of 21 to 23½ in
+  // (published range for women, resources/trade/body-sizes.json); the armband at the rib's own gauge.
   test('goes over the head and the arm', () => {
     const opening = at(name, 'neckband stitches').map((count) => count / 4);
     for (const around of opening) expect(around).toBeGreaterThan(23.5);
@@ -293,6 +294,21 @@ describe('the tee', () => {
       expect(finished - body[i]!).toBeGreaterThan(3.5);
       expect(finished - body[i]!).toBeLessThan(10.2);
     });
+  });
+});
+
+// The hat stands apart: its rounds name the sizes that work them, which are those of its own tension.
+describe.each(['boxy-vest', 'raglan-tee'])('%s, when a maker changes the yarn', (name) => {
+  test.each([0.9, 0.95, 1.05])('is worked out anew and comes out right at %d of its gauge', (factor) => {
+    const pattern = EXAMPLES[name]!;
+    const gauges = pattern.gauges.map((gauge) => ({
+      ...gauge,
+      stitches: gauge.stitches * factor,
+      rows: gauge.rows * factor,
+    }));
+    const changed = study({ ...pattern, gauges });
+    expect(changed.findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(changed.pieces[0]!.rows).not.toEqual(studyOf(name).pieces[0]!.rows);
   });
 });
 
