@@ -1,6 +1,7 @@
 /**
- * Sets rows of counts in columns, one for each size, within the width of a terminal. Where there are more
- * sizes than fit, every row takes as many lines as the heads do. It knows nothing of crochet.
+ * Sets rows of counts in columns, one for each size, within the width of a terminal. A long head is stacked,
+ * a long label has a line of its own, and where there are more sizes than fit, every row takes as many lines
+ * as the heads do. It knows nothing of crochet.
  */
 import { cut, flushRight, type Paint, padded, widthOf, wrap } from './words.ts';
 
@@ -13,7 +14,7 @@ export interface TableLine {
   readonly under: readonly string[];
 }
 
-const LABEL_WIDEST = 30;
+const LABEL_WIDEST = 24;
 const REMARK_LEAST = 12;
 const INDENT = '    ';
 
@@ -25,10 +26,15 @@ interface Columns {
   readonly across: number;
 }
 
-function columnsFor(heads: readonly string[], lines: readonly TableLine[], width: number): Columns {
-  const longest = lines.reduce((most, line) => Math.max(most, widthOf(line.label)), 0);
-  const label = Math.min(longest, LABEL_WIDEST, Math.floor(width / 2));
-  const cell = [...heads, ...lines.flatMap((line) => line.cells)].reduce(
+function columnsFor(
+  heads: readonly (readonly string[])[],
+  lines: readonly TableLine[],
+  width: number,
+): Columns {
+  const label = lines
+    .map((line) => widthOf(line.label))
+    .reduce((most, own) => (own <= LABEL_WIDEST ? Math.max(most, own) : most), 0);
+  const cell = [...heads.flat(), ...lines.flatMap((line) => line.cells)].reduce(
     (most, text) => Math.max(most, widthOf(text)),
     1,
   );
@@ -47,6 +53,29 @@ function inGroups(cells: readonly string[], columns: Columns): string[] {
   return groups;
 }
 
+/** A head's words, one under the other; one that is still too wide is cut. */
+function wordsOf(head: string, widest: number): readonly string[] {
+  return head.split(/ +/).map((word) => cut(word, widest));
+}
+
+/** Heads stacked so that their last words stand on one line, group under group as the cells. */
+function headLines(stacks: readonly (readonly string[])[], columns: Columns): readonly string[] {
+  const out: string[] = [];
+  for (let at = 0; at < stacks.length; at += columns.across) {
+    const group = stacks.slice(at, at + columns.across);
+    const height = Math.max(...group.map((stack) => stack.length));
+    for (let line = 0; line < height; line++) {
+      out.push(
+        ...inGroups(
+          group.map((stack) => stack[line - height + stack.length] ?? ''),
+          columns,
+        ),
+      );
+    }
+  }
+  return out;
+}
+
 /** The lines of a table with `heads` over its cells; no heads, no head line. */
 export function table(
   heads: readonly string[],
@@ -54,12 +83,15 @@ export function table(
   width: number,
   paint: Paint,
 ): string[] {
-  const shortest = heads.map((head) => cut(head, Math.max(8, Math.floor(width / 4))));
-  const columns = columnsFor(shortest, lines, width);
-  const out = inGroups(shortest, columns).map((group) => paint('strong', ' '.repeat(columns.label) + group));
+  const stacks = heads.map((head) => wordsOf(head, Math.max(8, Math.floor(width / 5))));
+  const columns = columnsFor(stacks, lines, width);
+  const blank = ' '.repeat(columns.label);
+  const out = headLines(stacks, columns).map((text) => paint('strong', (blank + text).trimEnd()));
   for (const line of lines) {
     const [first = '', ...more] = inGroups(line.cells, columns);
-    let start = padded(cut(line.label, columns.label), columns.label) + first;
+    const own = widthOf(line.label) > columns.label;
+    if (own) out.push(...wrap(line.label, width));
+    let start = (own ? blank : padded(line.label, columns.label)) + first;
     let below = line.remark;
     if (more.length === 0 && line.remark !== '') {
       const room = width - widthOf(start) - 2;
@@ -69,7 +101,7 @@ export function table(
         below = rest.join(' ');
       }
     }
-    out.push(start.trimEnd(), ...more.map((group) => ' '.repeat(columns.label) + group));
+    out.push(start.trimEnd(), ...more.map((group) => blank + group));
     if (below !== '') out.push(...wrap(below, width - INDENT.length).map((text) => INDENT + text));
     for (const under of line.under) out.push(under);
   }

@@ -107,8 +107,16 @@ describe('tables', () => {
     ]);
   });
 
-  test('a long label is cut', () => {
-    const [only] = table([], [line('A label that never ends and goes on and on', ['10'])], 80, plain);
-    expect(only).toBe('A label that never ends and g…  10');
+  test('a long label has a line of its own', () => {
+    const lines = [line('Row 1', ['10']), line('Rows 5–32 (34, 36, 38, 40)', ['8'])];
+    expect(table([], lines, 80, plain)).toEqual(['Row 1  10', 'Rows 5–32 (34, 36, 38, 40)', '        8']);
+  });
+
+  test('long heads are stacked', () => {
+    expect(table(['Newborn', '6–12 months'], [line('Rnd 1', ['8', '10'], 'sc')], 40, plain)).toEqual([
+      '                   6–12',
+      '       Newborn   months',
+      'Rnd 1        8       10  sc',
+    ]);
   });
 });
