@@ -84,6 +84,7 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
         )
       )
         return null;
+      if (c.isAny(['sp', 'sps', '- sp', 'lp', 'lps'])) return null;
       if (said === 'plus' || said === '+' || said === 'and' || said === 'with') return null;
     }
     c.eatAny(['as a st', 'as st', 'as #']);
@@ -148,7 +149,7 @@ export function readCountParts(c: Cursor): StatedCount | null {
     for (let n = 0; n < 6 && (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is'])); n++);
     const parts: CountPart[] = [];
     let turningChain: 'with' | 'without' | null = null;
-    for (;;) {
+    while (parts.length < 12) {
       turningChain ??= readWithTurning(c);
       const part = readPart(c);
       if (!part) break;
@@ -193,6 +194,27 @@ export function readBracketCount(c: Cursor): StatedCount | null {
       c.eatAny(['.', ',']);
       c.eatAny(OUTRO);
     });
+    if (
+      c.at < close &&
+      c.isAny([
+        ', including',
+        ', counting',
+        'including',
+        'counting',
+        ', not',
+        'not',
+        ', excluding',
+        ', with',
+        ', plus',
+        ', incl',
+        'incl',
+        ', made',
+        ', each',
+      ])
+    ) {
+      // "(25 sts, including ch-1 sps)": the rest says how it was counted.
+      c.at = close;
+    }
     if (c.at !== close) return null;
     c.at = close + 1;
     return { ...count, ...c.span(start) };

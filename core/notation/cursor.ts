@@ -64,6 +64,8 @@ export class Cursor {
   private named: Set<string> | null = null;
   /** True in a row labelled as a round. */
   round = false;
+  /** True in the body of a definition. */
+  definition = false;
   facts: Fact[] = [];
   /** Counts stated so far in this row. */
   readonly counts: StatedCount[] = [];

@@ -7,7 +7,7 @@ import { type Cursor, OPENING } from './cursor.ts';
 import type { Token } from './lexer.ts';
 import { readNoun } from './nouns.ts';
 import { bracketValues } from './numbers.ts';
-import { readLoop, readPlace, readPlaces } from './places.ts';
+import { readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
 import {
   DEEPEST,
   isMark,
@@ -18,7 +18,7 @@ import {
   readStar,
 } from './repeats.ts';
 import { isAside, readSimple } from './simple.ts';
-import type { Convention, CountsAs, Item, Place } from './tree.ts';
+import type { Amount, Convention, CountsAs, Item, Place, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { suggestion } from './words.ts';
 import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
@@ -100,7 +100,17 @@ function attachSaid(c: Cursor, items: Item[]): void {
       if (adjacent) items.pop();
       return;
     }
-    if (item.type === 'work' || item.type === 'skip') {
+    if (item.type === 'skip' && item.counts === null && item.places.some((p) => p.kind !== 'across')) {
+      items[i] = { ...item, counts: said, to };
+      if (adjacent) items.pop();
+      return;
+    }
+    if (item.type === 'skip' && item.counts === null) {
+      items[i] = { ...item, counts: said, to };
+      if (adjacent) items.pop();
+      return;
+    }
+    if (item.type === 'work') {
       const at = item.places.findIndex((place) => place.kind === 'from-hook' && place.counts === null);
       if (at < 0) continue;
       items[i] = { ...item, places: withCounts(item.places, at, said), to };
@@ -236,6 +246,8 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     (c.isAny(['rep', 'cont', 'from', 'work from']) ? readLooseRepeat(c) : null) ??
     readRepeatOfAll(c, before) ??
     readSimple(c) ??
+    readStartingIn(c) ??
+    readLoopAlone(c) ??
     readPlaceFirst(c, before) ??
     readRing(c) ??
     wrap(readSkip(c)) ??
@@ -286,6 +298,32 @@ function readRing(c: Cursor): Item[] | null {
   return [made];
 }
 
+/** "Starting in 2nd ch from hook, sc in each ch across": the first place of the stitch behind it. */
+function readStartingIn(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']))
+      return null;
+    const place = readBarePlace(c);
+    if (!place || !['from-hook', 'first', 'next', 'same', 'nth'].includes(place.kind)) return null;
+    c.eat(',');
+    c.eatAny(['work', 'make']);
+    const work = readWork(c);
+    if (!work || Array.isArray(work) || work.places[0]!.kind !== 'across') return null;
+    return [{ ...work, places: [place, ...work.places], ...c.span(start) }];
+  });
+}
+
+/** "BLO:", "back loops only," at the head of the row: holds for all of it. */
+function readLoopAlone(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const loop = readLoop(c);
+    if (!loop || !(c.done || [':', ',', ';', '-', ')'].includes(c.word()))) return null;
+    return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+  });
+}
+
 /** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
 function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
   if (
@@ -310,7 +348,6 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
     const start = c.at;
     const worked = c.eatAny(['working', 'work', 'worked']) !== null;
     const loop = c.attempt(() => {
-      const at = c.at;
       c.eatAny(['in', 'through', 'under', 'using', 'across']);
       const found = readLoop(c);
       if (!found) return null;
@@ -346,7 +383,6 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
         'around',
       ]);
       if (c.isAny(['of'])) return null;
-      void at;
       return found;
     });
     if (loop) {
@@ -482,6 +518,15 @@ function readAllIn(c: Cursor, before: readonly Item[]): Item[] | null {
   });
 }
 
+/** What may stand before the first stitch of a row. */
+const BEFORE_WORK: readonly Item['type'][] = ['chain', 'aside', 'colour', 'attach'];
+
+/** The stitch with its place on the chain that the row itself has just made. */
+function onOwnChain(work: Work, place: Place, nth: Amount | null): Work {
+  const { loop, from, to } = place;
+  return { ...work, places: [{ kind: 'own-chain', nth, loop, post: null, below: 0, from, to }] };
+}
+
 /** Stitches with places; a slip stitch that closes the round; a stitch into the work's own chain. */
 function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const start = c.at;
@@ -492,48 +537,10 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const place = work.places[0]!;
   if (last?.type === 'chain' && work.places.length === 1) {
     // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
-    if (place.kind === 'first' && place.noun.kind === 'chain') {
-      return [
-        {
-          ...work,
-          places: [
-            {
-              kind: 'own-chain',
-              nth: null,
-              loop: place.loop,
-              post: null,
-              below: 0,
-              from: place.from,
-              to: place.to,
-            },
-          ],
-        },
-      ];
-    }
-    if (
-      place.kind === 'from-hook' &&
-      work.stitch.base === 'slip' &&
-      before.some(
-        (item) =>
-          item.type !== 'chain' && item.type !== 'aside' && item.type !== 'colour' && item.type !== 'attach',
-      )
-    ) {
-      return [
-        {
-          ...work,
-          places: [
-            {
-              kind: 'own-chain',
-              nth: place.nth,
-              loop: place.loop,
-              post: null,
-              below: 0,
-              from: place.from,
-              to: place.to,
-            },
-          ],
-        },
-      ];
+    if (place.kind === 'first' && place.noun.kind === 'chain') return [onOwnChain(work, place, null)];
+    const working = c.definition || before.some((item) => !BEFORE_WORK.includes(item.type));
+    if (place.kind === 'from-hook' && work.stitch.base === 'slip' && working) {
+      return [onOwnChain(work, place, place.nth)];
     }
   }
   const join = asJoin(c, work, start, c.round);

@@ -373,6 +373,10 @@ function readEdge(c: Cursor): Bare | null {
     if (turning && !c.isAny(['sp', '- sp']))
       return { kind: 'turning-chain', nth: null, beginning: turning.beginning };
     const noun = readNoun(c);
+    if (kind === 'last' && noun && c.eatAny(['just made', 'just worked', 'made', 'worked', 'completed'])) {
+      // "sl st in last sc made": on top of the work itself, not the last of the row below.
+      return { kind: 'own-chain', nth: null };
+    }
     // "first of these 3 ch": a chain of the work's own.
     const chain = noun
       ? null
@@ -615,10 +619,12 @@ function readPartOf(c: Cursor): Bare | null {
   return c.attempt(() => {
     const noun = readNoun(c);
     if (!noun || !c.eatAny(['of', 'in center of', 'at center of'])) return null;
-    if (!c.isAny(['next', 'each', 'same', 'foll', 'every', 'the next', 'last', 'first'])) return null;
     if (c.isAny(['last row', 'last rnd'])) return null;
+    const said = c.isAny(['next', 'each', 'same', 'foll', 'every', 'the next', 'last', 'first']);
     const of = readUnit(c);
-    return of ? { kind: 'of-unit', nth: 'centre', noun, ...of } : null;
+    return of && (said || (of.unit.kind === 'named' && of.unit.stitch.form !== 'plain'))
+      ? { kind: 'of-unit', nth: 'centre', noun, ...of }
+      : null;
   });
 }
 
@@ -735,6 +741,8 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   const core = readCore(c, bare || loop !== null);
   if (!core) {
     if (!loop) return null;
+    const stop = readStop(c);
+    if (stop) return { kind: 'across', nouns: [anyStitch(c)], every: 1, stop, ...draft, ...c.span(start) };
     return {
       kind: 'next',
       amount: one(c),

@@ -90,6 +90,7 @@ export function readDefinitionItems(
   options: ReadOptions,
 ): { items: readonly Item[]; facts: readonly Fact[] } {
   const c = cursorOver(text, lex(text), options);
+  c.definition = true;
   const items = settle(readItems(c), { from: 0, to: text.length });
   return { items, facts: [...c.facts] };
 }

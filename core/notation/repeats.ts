@@ -93,6 +93,12 @@ function nextEvent(c: Cursor, i: number): Event | null {
   return null;
 }
 
+/** Where a repeat ends: before the work of its "ending with", which stands on its own. */
+function endBefore(c: Cursor, start: number, tail: readonly Item[]): number {
+  const { to } = c.span(start);
+  return tail.length > 0 ? Math.min(to, tail[0]!.from) : to;
+}
+
 function inner(c: Cursor, end: number): Item[] {
   c.depth++;
   const items = c.within(end, () => readItems(c));
@@ -131,7 +137,7 @@ export function readStar(c: Cursor): Item[] {
           {
             type: 'again',
             items: again,
-            times: clause.times,
+            times: plainTimes(clause.times),
             from: c.tokens[event.at]!.from,
             to: clause.end,
           },
@@ -205,14 +211,14 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
         times: { kind: 'to', stop, from: stop.from, to: stop.to },
         ...last,
         to: null,
-        end: c.span(start).to,
+        end: endBefore(c, start, last.tail),
       };
     }
     const often = readTimes(c, true);
     if (!often) return null;
     const times = timesOf(c, start, often, more);
     const last = readLast(c, items);
-    return { times, ...last, to: null, end: c.span(start).to };
+    return { times, ...last, to: null, end: endBefore(c, start, last.tail) };
   });
 }
 
@@ -254,7 +260,7 @@ function readClause(c: Cursor, items: readonly Item[]): Clause | null {
     });
     const times = readClauseTimes(c, early);
     const last = readLast(c, items);
-    return { times, ...last, to, end: c.span(start).to };
+    return { times, ...last, to, end: endBefore(c, start, last.tail) };
   });
 }
 
@@ -487,6 +493,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
     });
     return found;
   });
+  if (!said && c.isAny(['counts as', 'count as', 'counting'], 1)) return aside();
   if (said) {
     c.at = close + 1;
     c.said.push(said);
@@ -537,7 +544,15 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
     c.attempt(() => (often.kind === 'times' && readStop(c)?.kind === 'end' ? true : null));
     const ending = readLast(c, items);
     result = [
-      { type: 'repeat', items, mark: 'bracket', times: often, last: ending.last, ...c.span(start) },
+      {
+        type: 'repeat',
+        items,
+        mark: 'bracket',
+        times: often,
+        last: ending.last,
+        from: c.tokens[start]!.from,
+        to: endBefore(c, start, ending.tail),
+      },
       ...ending.tail,
     ];
   }
@@ -630,10 +645,12 @@ export function readRepBracket(c: Cursor, before: readonly Item[]): Item[] | nul
 
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
 export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
-  if (!c.is('rep')) return null;
+  // ", x 6" behind a plain list says how often all of it is worked.
+  const multiplied = c.word() === 'x' && c.peek(1)?.kind === 'number';
+  if (!c.is('rep') && !multiplied) return null;
   return c.attempt(() => {
     const start = c.at;
-    c.at++;
+    if (!multiplied) c.at++;
     c.eatAny(['this', 'these', 'all', 'above', 'the']);
     c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
     const at = c.at;
@@ -653,7 +670,7 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
     if (items.length === 0) return null;
     c.fact('repeat-start-not-said', c.span(start), {});
     (before as Item[]).length = first;
-    const times: Times = stop ? { kind: 'to', stop, ...c.span(at) } : timesOf(c, at, often!, true);
+    const times: Times = stop ? { kind: 'to', stop, ...c.span(at) } : timesOf(c, at, often!, !multiplied);
     const last = readLast(c, items);
     return [
       {
@@ -663,11 +680,16 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
         times,
         last: last.last,
         from: items[0]!.from,
-        to: c.span(start).to,
+        to: endBefore(c, start, last.tail),
       },
       ...last.tail,
     ];
   });
+}
+
+/** Items worked again are counted from here on: "once more" is once. */
+function plainTimes(times: Times): Times {
+  return times.kind === 'times' ? { ...times, more: false } : times;
 }
 
 /** "rep from * …" with no such mark open: works marked items again, or a fact. */
@@ -685,9 +707,7 @@ export function readLooseRepeat(c: Cursor): Item[] | null {
   }
   const items = c.marked.get(sign);
   if (items) {
-    const times: Times =
-      clause.times.kind === 'times' && clause.times.more ? { ...clause.times, more: false } : clause.times;
-    return [{ type: 'again', items, times, ...span }, ...clause.tail];
+    return [{ type: 'again', items, times: plainTimes(clause.times), ...span }, ...clause.tail];
   }
   c.fact('repeat-not-opened', span, { sign });
   return [{ type: 'unread', ...span }, ...clause.tail];

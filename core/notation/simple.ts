@@ -259,18 +259,12 @@ function readAttach(c: Cursor): Item[] | null {
     );
     const verb = c.eatAny(['join', 'rejoin', 'attach', 'reattach', 'joining']);
     if (!verb) return null;
-    const before = c.at;
-    const yarn = c.attempt(() => {
-      const name = c.attempt(() => readColourName(c));
-      if (name) return name;
-      return c.eatAny(YARN) ? '' : null;
-    });
-    if (yarn === null && verb !== 'attach' && verb !== 'rejoin' && verb !== 'reattach') return null;
-    void before;
-    c.attempt(() => {
-      const name = readColourName(c);
-      return name ? true : null;
-    });
+    const colourAt = c.at;
+    const said = c.attempt(() => readColourName(c));
+    const noun = said === null && c.eatAny(YARN) !== null;
+    const yarn = said ?? (noun ? c.attempt(() => readColourName(c)) : null);
+    if (said === null && !noun && verb !== 'attach' && verb !== 'rejoin' && verb !== 'reattach') return null;
+    const colour = c.span(colourAt);
     const stitch = c.attempt(() => {
       if (!c.eatAny(['with', 'by'])) return null;
       c.eatAny(['a', 'an', '#']);
@@ -282,9 +276,12 @@ function readAttach(c: Cursor): Item[] | null {
         const found = readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
       }) ?? c.attempt(() => (c.eat('to') ? readPlace(c) : null));
-    const attach: Item = { type: 'attach', stitch, place, ...c.span(start) };
-    if (yarn) return [{ type: 'colour', name: yarn, ...c.span(start) }, attach];
-    return [attach];
+    const whole = c.span(start);
+    if (!yarn) return [{ type: 'attach', stitch, place, ...whole }];
+    return [
+      { type: 'colour', name: yarn, from: whole.from, to: colour.to },
+      { type: 'attach', stitch, place, from: colour.to, to: whole.to },
+    ];
   });
 }
 
@@ -480,6 +477,8 @@ export function readSimple(c: Cursor): Item[] | null {
 }
 
 const ASIDES = [
+  'working through',
+  'through both',
   'turn back',
   'at marker',
   'work in sc',

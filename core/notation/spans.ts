@@ -36,8 +36,8 @@ function settled(node: unknown, from: number, to: number): unknown {
   }
   for (const [key, value] of Object.entries(bag)) {
     if (typeof value !== 'object' || value === null || ELSEWHERE.has(key)) continue;
-    if (key === 'items' && bag.type === 'again') continue;
-    const next = settled(value, low, high);
+    const again = key === 'items' && bag.type === 'again';
+    const next = again ? settled(value, 0, Number.MAX_SAFE_INTEGER) : settled(value, low, high);
     if (next !== value) changes[key] = next;
   }
   return Object.keys(changes).length > 0 ? { ...bag, ...changes } : node;

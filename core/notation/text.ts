@@ -12,7 +12,7 @@ import { lex, type Token } from './lexer.ts';
 import { cursorOver, readRowAt } from './read.ts';
 import { settle } from './spans.ts';
 import type { Convention, Definition, Item, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
-import { type Lexicon, lexiconOf, normaliseName, singular } from './words.ts';
+import { type Lexicon, lexiconOf, normaliseName, readStitch, singular } from './words.ts';
 
 /** A run of tokens: one line, or one row within a line. */
 interface Range {
@@ -334,6 +334,25 @@ class Sorter {
     return [{ kind: 'definition', names: named.names, range, body: named.body }];
   }
 
+  /** "sc = single crochet", "sk – skip", "BLO: back loop only": an abbreviation spelt out, which is no work. */
+  private explains(line: Range): boolean {
+    const named = readNames(this.text, this.tokens, line);
+    if (!named) return false;
+    const { from, to } = named.body;
+    const body = this.tokens.slice(from, to);
+    if (
+      body.length > 7 ||
+      body.some((token) => token.kind !== 'word' && !['-', '/', '(', ')', '.', ','].includes(token.word))
+    ) {
+      return false;
+    }
+    if (body.some((token) => ['in', 'next', 'each', 'across', 'around'].includes(token.word))) return false;
+    if (named.sure || /abbrev|stitch|key|terms/iu.test(this.section)) return true;
+    const c = this.cursor({ from: line.from, to: from });
+    const trade = readStitch(c) !== null || c.isAny(['ch', 'chs']);
+    return trade && isBareName(readItems(this.cursor(named.body)));
+  }
+
   /** True when other words of the text use one of the names as a stitch. */
   private usedElsewhere(names: readonly string[], range: Range): boolean {
     const { words, places } = this.wordIndex();
@@ -432,6 +451,10 @@ class Sorter {
         this.parts.push(heading);
         this.section = heading.section ? heading.text : '';
         this.open = false;
+        return;
+      }
+      if (!middle && this.explains(line)) {
+        this.pass(line);
         return;
       }
       const definitions = this.definitionsIn(line);
@@ -701,6 +724,7 @@ function readDefinition(
       ...span,
     };
   }
+  c.definition = true;
   const items = settle(readItems(c), span);
   return { names: part.names, items, facts: [...c.facts], ...span };
 }

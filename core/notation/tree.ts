@@ -184,6 +184,8 @@ export interface Skip extends Span {
   readonly places: readonly Place[];
   /** "skip the st behind (the post st)": says what a stitch worked lower down covers. */
   readonly behind: boolean;
+  /** "Miss 3 ch (counts as 1 tr)": what the chains passed over stand for, when the row says. */
+  readonly counts: CountsAs | null;
 }
 
 export type Times = Span &
@@ -315,6 +317,8 @@ export interface RowsAgain extends Span {
 export interface Even extends Span {
   readonly type: 'even';
   readonly rows: Amount | null;
+  /** "Work straight in dc": the stitch, when it is named; null = as before. */
+  readonly stitch: StitchRef | null;
   readonly until: Length | null;
 }
 

@@ -6,7 +6,7 @@ import { type Cursor, OPENING } from './cursor.ts';
 import { bracketValues, one, readAmount, readOrdinal } from './numbers.ts';
 import { isMark } from './repeats.ts';
 import { readTimes } from './times.ts';
-import type { Amount, AsPiece, Even, Item, Length, RowsAgain, RowsRef, Shaping } from './tree.ts';
+import type { Amount, AsPiece, Even, Item, Length, RowsAgain, RowsRef, Shaping, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const ROW = ['rows', 'row', 'rnds', 'rnd'];
@@ -51,7 +51,7 @@ export function readRowsRef(c: Cursor): RowsRef | null {
     });
     if (last) return { kind: 'numbers', first, last, round, ...c.span(start) };
     const numbers = [first];
-    for (;;) {
+    while (numbers.length < 60) {
       const more = c.attempt(() => {
         if (!c.eatAny([', and', ', then', ',', 'and then', 'and', '&'])) return null;
         const again = c.eatAny(ROW);
@@ -422,6 +422,14 @@ const EVEN = [
   'plain',
 ];
 
+/** "in dc", "of sc": the stitch that rows are worked in. */
+function readInStitch(c: Cursor): StitchRef | null {
+  return c.attempt(() => {
+    c.eatAny(['in', 'of']);
+    return readStitch(c);
+  });
+}
+
 /** "Work 10 rows even", "work even for 8 rows", "work straight until piece measures 30 cm". */
 export function readEven(c: Cursor): Even | null {
   return c.attempt(() => {
@@ -437,9 +445,10 @@ export function readEven(c: Cursor): Even | null {
       return c.eatAny(ROW) ? amount : null;
     });
     if (rows) {
-      if (!c.eatAny(EVEN)) return null;
+      const stitch = readInStitch(c);
+      if (!c.eatAny(EVEN) && !(stitch && rows)) return null;
       eatForPattern(c);
-      return { type: 'even', rows, until: null, ...c.span(start) };
+      return { type: 'even', rows, stitch: stitch ?? readInStitch(c), until: null, ...c.span(start) };
     }
     if (!c.eatAny(EVEN)) return null;
     c.eatAny(['in patt', 'as established', 'in established patt', 'as set']);
@@ -453,10 +462,10 @@ export function readEven(c: Cursor): Even | null {
       return c.eatAny(ROW) ? amount : null;
     });
     const until = after ? null : readUntil(c);
-    c.attempt(() => (c.eat('in') && readStitch(c) ? true : null));
+    const stitch = readInStitch(c);
     if (!after && !until && !(c.done || c.peek()!.kind === 'sign')) return null;
     readEndingWith(c);
-    return { type: 'even', rows: after, until, ...c.span(start) };
+    return { type: 'even', rows: after, stitch, until, ...c.span(start) };
   });
 }
 
@@ -572,12 +581,13 @@ export function readShaping(c: Cursor): Shaping | null {
     }
     const until = c.attempt(() => {
       c.eat(',');
-      if (!c.eatAny(['until there are', 'until', 'to'])) return null;
+      const there = c.eatAny(['until there are', 'until you have', 'until']);
+      if (!there && !c.eat('to')) return null;
       const left = readAmount(c);
       if (!left) return null;
       c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
       c.eatAny(['are', 'is']);
-      return c.eatAny(['rem', 'left']) ? left : null;
+      return c.eatAny(['rem', 'left']) || (there && there !== 'until') ? left : null;
     });
     if (schedule.length === 0 && !now) {
       now = true;

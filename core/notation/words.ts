@@ -367,6 +367,7 @@ function readPostSuffix(c: Cursor, found: Found, raised: boolean): void {
     else if (raised && c.eat('front')) found.post = 'front';
     else if (raised && c.eat('back')) found.post = 'back';
     else return null;
+    if (found.form === 'reverse') found.form = 'plain';
     return true;
   });
 }
@@ -409,6 +410,10 @@ function readMade(c: Cursor, found: Found): boolean {
   if (c.eatAny(['crab st', 'crab'])) {
     found.form = 'reverse';
     found.base = 't1';
+    return true;
+  }
+  if (c.eatAny(['x sts', 'x st', 'crossed sts', 'crossed st', 'cross sts', 'cross st'])) {
+    found.form = 'crossed';
     return true;
   }
   if (c.eatAny(['spike st', 'spike'])) {

@@ -181,24 +181,29 @@ function readLegs(c: Cursor): Place[] | null {
 /** ", taking up the back loop only, to end" behind the place. */
 function readLoopBehind(c: Cursor): Into['loop'] {
   return c.attempt(() => {
-    c.eat(',');
-    if (
-      !c.eatAny([
-        'taking up',
-        'taking',
-        'picking up',
-        'through',
-        'using',
-        'going through',
-        'going in',
-        'inserting hook in',
-        'inserting hook through',
-      ])
-    )
-      return null;
+    const comma = c.eat(',');
+    const said = c.eatAny([
+      'taking up',
+      'taking',
+      'picking up',
+      'going through',
+      'going in',
+      'inserting hook in',
+      'inserting hook through',
+      'worked in',
+      'working in',
+      'working through',
+      'through',
+      'using',
+      'in',
+    ]);
+    if (!said) return null;
     const found = readLoop(c);
-    if (!found) return null;
+    if (!found || c.isAny(['of', 'st', 'sts'])) return null;
     c.attempt(() => (c.eat(','), readStop(c)?.kind === 'end' ? true : null));
+    // ", working in blo, sc in next": said of what comes after it.
+    const taking = said.startsWith('t') || said === 'picking up';
+    if (comma && !taking && !(c.done || c.isAny(['.', ';', 'turn', ', turn', '(', '-']))) return null;
     return found;
   });
 }
@@ -595,6 +600,7 @@ export function readSkip(c: Cursor): Skip | null {
         type: 'skip',
         places: [{ ...impliedPlace(c, behind), implied: false }],
         behind: true,
+        counts: null,
         ...c.span(start),
       };
     }
@@ -619,16 +625,16 @@ export function readSkip(c: Cursor): Skip | null {
       }
       const behindIt = c.eat('behind');
       if (behindIt) eatBehind(c);
-      return { type: 'skip', places, behind: behindIt, ...c.span(start) };
+      return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
     }
     const bare = readBarePlace(c);
     if (bare) {
       const behindIt = c.eat('behind');
       if (behindIt) eatBehind(c);
-      return { type: 'skip', places: [bare], behind: behindIt, ...c.span(start) };
+      return { type: 'skip', places: [bare], behind: behindIt, counts: null, ...c.span(start) };
     }
     if (!(c.done || c.peek()!.kind === 'sign')) return null;
-    return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, ...c.span(start) };
+    return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
   });
 }
 

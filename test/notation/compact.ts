@@ -54,7 +54,7 @@ function stop(s: Stop): string {
     case 'before-last':
       return `before-last ${amount(s.amount)} ${noun(s.noun)}`;
     case 'marker':
-      return 'to-marker';
+      return s.before ? `${amount(s.before)} before marker` : 'to-marker';
     case 'before-next':
       return `before-next ${noun(s.noun)}`;
   }
@@ -137,7 +137,7 @@ function item(i: Item): string {
     case 'group':
       return `(${items(i.items)}) @ ${i.places.map(place).join(' & ')}`;
     case 'skip':
-      return `sk${i.behind ? ' behind' : ''} ${i.places.map(place).join(' & ')}`;
+      return `sk${i.behind ? ' behind' : ''} ${i.places.map(place).join(' & ')}${i.counts ? ` {${countsAs(i.counts)}}` : ''}`;
     case 'repeat':
       return `${i.mark === 'star' ? '*' : ''}[${items(i.items)}] ${times(i.times)}${i.last ? last(i.last) : ''}`;
     case 'again':
@@ -160,6 +160,8 @@ function item(i: Item): string {
       return `loops ${i.loop ?? ''}${i.below ? ` below${i.below}` : ''}`;
     case 'ring':
       return i.chains ? `ring ${amount(i.chains)}` : 'ring';
+    case 'other-side':
+      return 'other-side';
     case 'aside':
       return 'aside';
     case 'unread':
@@ -173,9 +175,9 @@ function item(i: Item): string {
       return `rep ${rows(i.rows)}${i.times ? ` x${amount(i.times)}` : ''}${until}${ending}`;
     }
     case 'even':
-      return `even ${i.rows ? amount(i.rows) : ''}${i.until ? `until ${i.until.values.join('/')}${i.until.unit}` : ''}`;
+      return `even ${i.rows ? amount(i.rows) : ''}${i.stitch ? ` ${stitch(i.stitch)}` : ''}${i.until ? `until ${i.until.values.join('/')}${i.until.unit}` : ''}`;
     case 'shaping':
-      return `${i.change} ${amount(i.amount)} ${i.ends}${i.now ? ' now' : ''}${i.schedule.map((s) => ` every ${amount(s.every)}${s.times ? ` x${amount(s.times)}` : ''}`).join('')}`;
+      return `${i.change} ${amount(i.amount)} ${i.ends}${i.now ? ' now' : ''}${i.schedule.map((s) => ` every ${amount(s.every)}${s.times ? ` x${amount(s.times)}` : ''}`).join('')}${i.until ? ` until ${amount(i.until)}` : ''}`;
     case 'as-piece':
       return `as ${i.piece}${i.upTo === null ? '' : i.upTo === 'mark' ? ' to-mark' : ` to ${rows(i.upTo)}`}${i.reversed ? ' reversed' : ''}`;
     case 'mark':
