@@ -1,6 +1,7 @@
 /**
  * The corpus of written rows by group. Adding a file of cases means adding it here.
  */
+import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
 import { edges } from './cases/edges.ts';
 import { edgings } from './cases/edgings.ts';
@@ -36,6 +37,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   shaping,
   rounds,
   spirals,
+  circles,
   ovals,
   granny,
   mesh,
