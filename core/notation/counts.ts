@@ -87,7 +87,11 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
       if (c.isAny(['sp', 'sps', '- sp', 'lp', 'lps'])) return null;
       if (said === 'plus' || said === '+' || said === 'and' || said === 'with') return null;
     }
-    c.eatAny(['as a st', 'as st', 'as #']);
+    c.attempt(() => {
+      if (!c.eat('as')) return null;
+      c.eatAny(['a', '#', 'one', 'first']);
+      return readStitch(c) || c.eatAny(['sts', 'st']) ? true : null;
+    });
     return ['counting', 'including', 'incl', 'includes'].includes(said) ? 'with' : 'without';
   });
 }

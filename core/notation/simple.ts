@@ -422,6 +422,15 @@ function readMarker(c: Cursor): Item[] | null {
       action = 'work-to';
     else if (
       c.is('mark') &&
+      !c.isAny([
+        'mark this row',
+        'mark this side',
+        'mark this rnd',
+        'mark row',
+        'mark rs',
+        'mark ws',
+        'mark as',
+      ]) &&
       c.isAny(['this', 'last', 'first', 'the', 'center', 'next', 'each', 'st', 'same', 'that', '#th'], 1)
     ) {
       c.at++;

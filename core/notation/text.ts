@@ -12,6 +12,7 @@ import { lex, type Token } from './lexer.ts';
 import { cursorOver, readRowAt } from './read.ts';
 import { settle } from './spans.ts';
 import type { Convention, Definition, Item, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
+import { readWhole } from './wholes.ts';
 import { type Lexicon, lexiconOf, normaliseName, readStitch, singular } from './words.ts';
 
 /** A run of tokens: one line, or one row within a line. */
@@ -117,6 +118,8 @@ function readSizes(text: string, tokens: readonly Token[], range: Range): string
 
 interface Named {
   readonly names: readonly string[];
+  /** The first of them as written. */
+  readonly written: string;
   readonly body: Range;
   /** True when "=" or an abbreviation in brackets leaves no doubt that it is a definition. */
   readonly sure: boolean;
@@ -165,6 +168,7 @@ function readNames(text: string, tokens: readonly Token[], range: Range): Named 
       if (body >= range.to) return null;
       return {
         names: [...new Set(names)].filter((name) => name !== ''),
+        written: first,
         body: { from: body, to: range.to },
         sure,
       };
@@ -219,6 +223,7 @@ function isBareName(items: readonly Item[]): boolean {
       item.type === 'unread' ||
       (item.type === 'chain' && item.amount.from === item.amount.to) ||
       (item.type === 'work' &&
+        item.over === null &&
         item.places.every((p) => p.kind === 'next' && p.implied && p.amount.from === p.amount.to)),
   );
 }
@@ -312,10 +317,7 @@ class Sorter {
     if (this.labelAt(range)) return [];
     const named = readNames(this.text, this.tokens, range);
     if (!named) return [];
-    const name = this.text
-      .slice(this.tokens[range.from]!.from, this.tokens[named.body.from]!.from)
-      .replace(/[:=\-–(].*$/su, '')
-      .trim();
+    const name = named.written;
     if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name))) return [];
     if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return [];
     const body = this.cursor(named.body);
@@ -467,7 +469,7 @@ class Sorter {
         this.open = false;
         return;
       }
-      if (this.open && !this.startsProse(line, previous)) {
+      if (this.open && !this.startsProse(line, previous) && !this.startsAnew(line, previous)) {
         this.extend(line);
         return;
       }
@@ -482,6 +484,32 @@ class Sorter {
     if (!/^\p{Lu}/u.test(first.text)) return false;
     const items = readItems(this.cursor(line));
     return !isWork(items) && items.every((item) => item.type === 'aside' || item.type === 'unread');
+  }
+
+  /** A line behind a finished sentence that is a row of its own: "Rep last 2 rows …", or a row without label. */
+  private startsAnew(line: Range, previous: string): boolean {
+    if (!['.', ')', ']', '!', 'turn'].includes(previous)) return false;
+    if (this.wholeAt(line)) return true;
+    const open = this.parts.at(-1);
+    if (open?.kind !== 'row' || open.labelled) return false;
+    const first = this.tokens[line.from]!;
+    // "Ch 4." and then "Join with sl st …" make one ring.
+    return !/^(?:join|sl|ss|slip|and|then)$/u.test(first.word);
+  }
+
+  /** True where an instruction for whole rows begins: "Rep Rows 2 and 3 …", "Work 8 rows even". */
+  private wholeAt(range: Range): boolean {
+    const first = this.tokens[range.from]!.word;
+    if (
+      !['rep', 'work', 'cont', 'dec', 'inc', 'alternate', 'alt', 'complete', 'make', 'as', 'same'].includes(
+        first,
+      )
+    )
+      return false;
+    const c = this.cursor({ from: range.from, to: Math.min(range.to, range.from + 80) });
+    const whole = readWhole(c)?.[0];
+    if (!whole || !(c.done || c.peek()!.kind === 'sign')) return false;
+    return whole.type !== 'shaping' || whole.schedule.length > 0 || whole.until !== null;
   }
 
   /** Conventions in a line: "Ch 3 counts as first dc throughout. Turning ch does not count as a st." */
@@ -547,6 +575,14 @@ class Sorter {
       const breaks = ['.', ')', ']', '}', ';', '!'].includes(before.word) || token.line !== before.line;
       if (!breaks || !token.gap) continue;
       if (token.kind !== 'ordinal' && token.kind !== 'word') continue;
+      if (
+        ['.', ')', ']'].includes(before.word) &&
+        /^\p{Lu}/u.test(token.text) &&
+        this.wholeAt({ from: i, to: range.to })
+      ) {
+        starts.push(i);
+        continue;
+      }
       if (
         !/^(?:rows?|rnds?|r|next|foundation|base|set|setup|dec|inc|last|first|second|third|fourth|fifth|sixth|edging|border|joining|foll)$/u.test(
           token.word,
@@ -629,6 +665,21 @@ function isUnderway(draft: Draft, row: RowTree): boolean {
   return true;
 }
 
+const COUNTED = /^(?:sts?|chs?|sps?|lps?|sc|dc|tr|hdc|htr|dtr|times|more|rows?|rnds?|shells?|cls?|reps?)$/u;
+
+/** True when the text writes "60 (68) sts" and never three numbers: two sizes that no line announces. */
+function seemsTwoSizes(tokens: readonly Token[]): boolean {
+  let pairs = 0;
+  for (let i = 0; i + 4 < tokens.length; i++) {
+    if (tokens[i]!.kind !== 'number' || !['(', '['].includes(tokens[i + 1]!.word)) continue;
+    if (tokens[i + 2]!.kind !== 'number') continue;
+    if (tokens[i + 3]!.word === ',' && tokens[i + 4]!.kind === 'number') return false;
+    const closes = tokens[i + 3]!.word === ')' || tokens[i + 3]!.word === ']';
+    if (closes && COUNTED.test(tokens[i + 4]!.word)) pairs++;
+  }
+  return pairs > 0;
+}
+
 /** A whole plain text: pieces with their rows, definitions and conventions. Spans are offsets into `text`. */
 export function readText(text: string, options: ReadOptions): TextTree {
   const tokens = lex(text);
@@ -637,7 +688,8 @@ export function readText(text: string, options: ReadOptions): TextTree {
     linesOf(tokens)
       .map((line) => readSizes(text, tokens, line))
       .find((found) => found !== null) ?? null;
-  const known: ReadOptions = { ...options, sizes: options.sizes ?? sizesFirst?.length ?? null };
+  const sizes = options.sizes ?? sizesFirst?.length ?? (seemsTwoSizes(tokens) ? 2 : null);
+  const known: ReadOptions = { ...options, sizes };
   const sorter = new Sorter(text, tokens, known);
   sorter.sort();
   const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };

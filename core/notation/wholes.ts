@@ -604,8 +604,10 @@ export function readAsPiece(c: Cursor): AsPiece | null {
     c.eatAny(['work', 'make', 'complete', 'cont', 'finish']);
     c.eatAny(['second', 'other', 'this']);
     c.attempt(() => (c.eatAny(['side', 'sleeve', 'half', 'piece']) ? true : null));
+    const led = c.at > start;
     if (
-      !c.eatAny(['as given for', 'as for', 'same as for', 'same as', 'the same as', 'to match', 'as', 'like'])
+      !c.eatAny(['as given for', 'as for', 'same as for', 'to match']) &&
+      !(led && c.eatAny(['same as', 'the same as', 'as', 'like']))
     )
       return null;
     c.eatAny(['the', 'of']);
