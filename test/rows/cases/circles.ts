@@ -2176,4 +2176,95 @@ export const circles: readonly RowCase[] = [
     counts: [12, 6, 6],
     spaces: [0, 6, 6],
   },
+  {
+    name: 'into a magic ring, work',
+    terms: 'us',
+    text: lines('Rnd 1: Into a magic ring, work 6 sc. (6)', 'Rnd 2: *Sc 1, ch 1; rep from * around. (6 sc)'),
+    counts: [6, 6],
+    spaces: [0, 6],
+  },
+  {
+    name: 'in an adjustable ring',
+    terms: 'us',
+    text: lines('Rnd 1: Work 8 sc in an adjustable ring. (8)', 'Rnd 2: 2 sc in each sc around. (16)'),
+    counts: [8, 16],
+  },
+  {
+    name: 'make 6 dc in a magic loop',
+    terms: 'uk',
+    text: lines('Rnd 1: Make 6 dc in a magic loop. (6)', 'Rnd 2: 2 dc in each dc. (12)'),
+    counts: [6, 12],
+  },
+  {
+    name: 'count after a full stop, slip stitch before it',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3, 11 dc in magic ring, sl st in top of ch-3. 12 dc.',
+      'Rnd 2: Ch 3, dc in same st, 2 dc in each dc around, sl st in top of ch-3. 24 dc.',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'count after a dash, slip stitch before it',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 8 hdc in magic ring, sl st in first hdc – 8 hdc.',
+      'Rnd 2: Ch 1, 2 hdc in each hdc around, sl st in first hdc – 16 hdc.',
+    ),
+    counts: [8, 16],
+  },
+  {
+    name: 'repeat from * n times, n in total by the count',
+    terms: 'us',
+    // 12 / 2 = 6 passes in all; the words alone may mean 6 more, the round and its count do not
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: Inc in each st around. (12)',
+      'Rnd 3: *Sc in next st, inc; repeat from * 6 times. (18)',
+    ),
+    counts: [6, 12, 18],
+  },
+  {
+    name: 'border as a label',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Border: Ch 1, 2 sc in each sc around; join with sl st in first sc. (24 sc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'edging as a label',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Edging: Ch 1, *(sc, ch 3, sc) in next sc, sk next sc; rep from * around; join with sl st in first sc. (12 sc)',
+    ),
+    counts: [12, 12],
+    spaces: [0, 6],
+  },
+  {
+    name: 'rounds after rows start at 1',
+    terms: 'us',
+    text: lines(
+      'Ch 11.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)',
+      'Rows 2-10: Ch 1, sc in each sc across, turn. (10 sc)',
+      'Rnd 1: Ch 1, 3 sc in first sc, sc in next 8 sc, 3 sc in last sc, sc in each row-end across, 3 sc in first ch, sc in next 8 ch, 3 sc in last ch, sc in each row-end across; join. (48 sc)',
+    ),
+    // 3 + 8 + 3 + 10 + 3 + 8 + 3 + 10 = 48
+    final: 48,
+  },
+  {
+    name: 'wrong: a stitch is left after the last corner',
+    terms: 'us',
+    // 36 / 6 = 6: 6 * 7 = 42; the passes work 6, 7, 7 … sc up to the corner: 6 + 5 * 7 = 41 of 42, 41 + 12 = 53
+    text: lines(
+      'Ch 36, join with sl st to form a ring.',
+      'Rnd 1: Ch 1, *sc in next 5 ch, (sc, ch 1, sc) in next ch; rep from * around; join. (42 sc, 6 ch-1 sps)',
+      'Rnd 2: Ch 1, *sc in each sc to next ch-1 sp, (sc, ch 1, sc) in ch-1 sp; rep from * 5 more times; join.',
+    ),
+    counts: [null, 42, 53],
+    findings: [{ row: 2, code: 'stitches-left-unworked', saying: ['1'] }],
+  },
 ];
