@@ -26,6 +26,7 @@ import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
 import { typed } from './cases/typed.ts';
 import { unlabelled } from './cases/unlabelled.ts';
+import { wardrobe } from './cases/wardrobe.ts';
 import { wholeRows } from './cases/wholeRows.ts';
 import { wrong } from './cases/wrong.ts';
 import type { RowCase } from './types.ts';
@@ -52,6 +53,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   counts,
   ripples,
   garments,
+  wardrobe,
   toys,
   edgings,
   older,
