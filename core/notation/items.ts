@@ -687,7 +687,7 @@ export function readConvention(c: Cursor): Convention | null {
 }
 
 const OTHER_SIDE =
-  /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b/iu;
+  /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
 
 /** An aside, unless it sends the work to the other side of the foundation chain. */
 function asideOf(c: Cursor, start: number): Item {

@@ -632,7 +632,7 @@ function readPartOf(c: Cursor): Bare | null {
 function readCore(c: Cursor, bare: boolean): Bare | null {
   c.eat('the');
   c.eat('very');
-  if (bare && c.eatAny(RINGS)) return { kind: 'ring' };
+  if (bare && c.attempt(() => (c.eatAny(['a', 'an', 'your', 'this', 'center of', 'center of the']), c.eatAny(RINGS)))) return { kind: 'ring' };
   const strict =
     readSame(c) ??
     readSkipped(c) ??

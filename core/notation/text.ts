@@ -665,7 +665,7 @@ function isUnderway(draft: Draft, row: RowTree): boolean {
   return true;
 }
 
-const COUNTED = /^(?:sts?|chs?|sps?|lps?|sc|dc|tr|hdc|htr|dtr|times|more|rows?|rnds?|shells?|cls?|reps?)$/u;
+const COUNTED = /^(?:sts?|chs?|sps?|lps?|sc|dc|tr|hdc|htr|dtr|times|more|shells?|cls?|reps?)$/u;
 
 /** True when the text writes "60 (68) sts" and never three numbers: two sizes that no line announces. */
 function seemsTwoSizes(tokens: readonly Token[]): boolean {
@@ -675,7 +675,7 @@ function seemsTwoSizes(tokens: readonly Token[]): boolean {
     if (tokens[i + 2]!.kind !== 'number') continue;
     if (tokens[i + 3]!.word === ',' && tokens[i + 4]!.kind === 'number') return false;
     const closes = tokens[i + 3]!.word === ')' || tokens[i + 3]!.word === ']';
-    if (closes && COUNTED.test(tokens[i + 4]!.word)) pairs++;
+    if (closes && tokens[i + 4]!.line === tokens[i]!.line && COUNTED.test(tokens[i + 4]!.word)) pairs++;
   }
   return pairs > 0;
 }

@@ -501,6 +501,7 @@ function readTrade(c: Cursor, found: Found): boolean {
     if (!prefix || (prefix[0] === 'spike' && c.is('spike st'))) break;
     c.eat(prefix[0]);
     Object.assign(found, prefix[1]);
+    if (c.word() === '.' && !c.peek()!.gap && prefix[0].length <= 4) c.at++;
     eatHyphen(c);
   }
   const baseAt = c.at;
