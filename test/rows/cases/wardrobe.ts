@@ -1602,4 +1602,150 @@ export const wardrobe: readonly RowCase[] = [
     [20, 9, 9],
     { spaces: [0, 8, 8] },
   ),
+
+  // Repeats that close without "from *"
+  us(
+    'starred part, then repeat to end',
+    [
+      ...sc(41),
+      'Row 2: Ch 1, sc in first st, *dc in next st, sc in next st; repeat to end, turn. (21 sc, 20 dc)',
+      'Row 3: Ch 1, *sc in next st, dc in next st*, rep to last st, sc in last st, turn. (21 sc, 20 dc)',
+      'Row 4: Ch 1, sc in first st. *Sc in next st, dc in next st*. Repeat to end. Turn. (21 sc, 20 dc)',
+    ],
+    [42, 41, 41, 41, 41],
+  ),
+  us(
+    'no commas before the stars',
+    [
+      ...sc(41),
+      'Row 2: Ch 1 sc in first st *sk 1, 3 dc in next st, sk 1, sc in next st* repeat to end (41 sts)',
+    ],
+    // 1 + 10 * 4
+    [42, 41, 41],
+  ),
+  us(
+    'loops told after and before the stitch',
+    [
+      'Ch 41.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (40 sc)',
+      'Row 2: Ch 1, hdc blo across, turn. (40)',
+      'Row 3: Ch 1, hdc-blo in each st across, turn. (40)',
+      'Row 4: Ch 1, blo hdc across, turn. (40)',
+      'Row 5: Ch 1, BLsc in each st across, turn. (40)',
+      'Row 6: Ch 1, sc BL of each st across, turn. (40)',
+      'Row 7: Ch 1, FLO: sc in each st across, turn. (40)',
+    ],
+    [41, 40, 40, 40, 40, 40, 40, 40],
+  ),
+  us(
+    'next rows, so many',
+    [
+      ...sc(40),
+      'Next 4 rows: Ch 1, sc2tog, sc in each st across, turn. (36 sts)',
+      'Next 2 Rows: Ch 1, sc in each st across, turn. (36 sc)',
+    ],
+    [41, 40, 36, 36],
+  ),
+  uk(
+    'only part of the row, told in short words',
+    [
+      ...ukDc(40),
+      'Shape neck',
+      'Next row: 1ch, work in dc across first 12 sts, turn, leave rem sts. [12 dc]',
+      'Next row: 1ch, dc2tog, dc to end. [11 sts]',
+    ],
+    [41, 40, 12, 11],
+  ),
+  uk(
+    'a bare turn with the count of the short side',
+    // the count says that the row stops there
+    [
+      ...ukDc(40),
+      'Next row: 1ch, 1dc in each of next 12 dc, turn. [12 dc]',
+      'Next row: 1ch, 1dc in each dc to end, turn. [12 dc]',
+    ],
+    [41, 40, 12, 12],
+  ),
+  us(
+    'first shoulder with reasons in brackets',
+    [
+      ...sc(40),
+      'Row 2: Ch 1, sc in next 15 sts, turn, leaving remaining 25 sts for second side. (15 sc)',
+      'Row 3: Ch 1, sc in each st across. Turn. Working on these 15 sts only:',
+      'Row 4: Ch 1, sc in each st across. (15 sc)',
+    ],
+    [41, 40, 15, 15, 15],
+  ),
+  us(
+    'foundation stitches added at the end of a row',
+    [
+      ...sc(40),
+      'Row 2: Ch 1, sc in each st across, work 10 fsc at end of row, turn. (50 sc)',
+      'Row 3: Ch 1, sc in each st across, turn. (50 sc)',
+    ],
+    [41, 40, 50, 50],
+  ),
+  uk(
+    'straight decreases to the end in a sentence of their own',
+    [
+      ...ukDc(40),
+      'Next row (dec): 1ch, dc2tog, dc to last 2 sts, dc2tog. 38 sts.',
+      'Cont in dc, dec 1 st at each end of every foll 4th row until 30 sts rem.',
+      'Next row: 1ch, dc to end. [30 dc]',
+    ],
+    { final: 30 },
+  ),
+  uk(
+    'shape armholes, ss and straight on',
+    [
+      ...ukDc(40),
+      'Shape armholes',
+      'Next row: Ss over 4 sts, 1ch, dc to last 4 sts, turn. [32 sts]',
+      'Next row: 1ch, dc2tog, dc to last 2 sts, dc2tog, turn. [30 sts]',
+    ],
+    [41, 40, 32, 30],
+  ),
+  us(
+    'body goes on after a heading',
+    [
+      'Ribbing',
+      'Ch 9.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)',
+      'Rows 2-30: Ch 1, sc in BLO of each st across, turn. (8 sc)',
+      'Body',
+      'Row 1: Ch 1, work 30 sc evenly along side edge of ribbing, turn. (30 sc)',
+      'Row 2: Ch 3 (counts as dc), dc in each st across, turn. (30 dc)',
+      'Yoke',
+      'Row 3: Ch 1, sc in each st across, turn. (30 sc)',
+    ],
+    [9, 8, 8, 30, 30, 30],
+  ),
+  us(
+    'stitches passed over between a space and the turning chain',
+    [
+      'Shell = (2 dc, ch 2, 2 dc) in space.',
+      ...sc(11),
+      'Row 2: Ch 3 (counts as dc), sk 4 sts, (2 dc, ch 2, 2 dc) in next st, sk 4 sts, dc in last st, turn. (6 dc)',
+      'Row 3: Ch 3 (counts as dc), shell in ch-2 sp, dc in top of turning ch, turn. (6 dc)',
+    ],
+    // 11 = 1 + 4 + 1 + 4 + 1
+    [12, 11, 6, 6],
+    {
+      source:
+        'common practice, no source: a shell worked into the space of a shell passes over its legs unsaid',
+    },
+  ),
+  us(
+    'last group in the space of the turning chain',
+    [
+      ...sc(9),
+      'Row 2: Ch 4 (counts as dc and ch 1), sk first 2 sts, *3 dc in next st, ch 1, sk 2 sts; rep from * once more, dc in last st, turn. (8 dc, 3 ch-1 sps)',
+      'Row 3: Ch 3 (counts as dc), 2 dc in first ch-1 sp, ch 1, 3 dc in next ch-1 sp, ch 1, 3 dc in turning-ch sp, turn. (9 dc)',
+    ],
+    // 9 = 2 + 3 * 2 + 1; 1 + 6 + 1; row 3: 1 + 2 + 3 + 3
+    [10, 9, 8, 9],
+    {
+      source: 'common practice, no source: a group in the space of the turning chain leaves its top unworked',
+    },
+  ),
 ];
