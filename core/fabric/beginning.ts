@@ -2,7 +2,7 @@
  * How a row begins: foundation chains and rings, yarn attached, slip stitches that travel, chains skipped or
  * added before the first stitch. What follows is worked elsewhere.
  */
-import type { Attach, CountsAs, Item, Label, RowTree, Skip, Work } from '../notation/tree.ts';
+import type { Amount, Attach, CountsAs, Item, Label, RowTree, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { chainFabric, type Fabric, fabric, ringFabric } from './fabric.ts';
 import { take, takeFirst, takeLast, takeMarked } from './places.ts';
@@ -121,6 +121,17 @@ export function begin(items: readonly Item[], p: Pick<Progress, 'amount'>, label
   return none;
 }
 
+/** Does the row make its own beginning (a chain, a ring, foundation stitches), or repeat another piece's? */
+export function beginsAfresh(row: RowTree): boolean {
+  const { items } = row;
+  if (items.some((item) => item.type === 'as-piece')) return true;
+  const first = {
+    amount: (of: Amount) => (of.kind === 'one' ? of.value : of.kind === 'sizes' ? (of.values[0] ?? 1) : 1),
+  };
+  const begun = begin(items, first, row.label);
+  return begun.fabric !== null || begun.failed;
+}
+
 function rotate(p: Progress, to: number): void {
   if (to > 0) p.below = [...p.below.slice(to), ...p.below.slice(0, to)];
   p.pos = 0;
@@ -171,6 +182,13 @@ export function attach(p: Progress, item: Attach): void {
 export function travels(items: readonly Item[], i: number): boolean {
   const item = items[i]!;
   if (item.type !== 'work' || item.stitch.base !== 'slip' || item.stitch.form !== 'plain') return false;
+  // "Sl st across first 6 sts, sc in each st": the first stitches are bound off, whatever follows.
+  const place = item.places[0];
+  const boundOff =
+    place?.kind === 'first' &&
+    (place.amount.kind !== 'one' || place.amount.value > 1) &&
+    items.slice(i + 1).some((next) => next.type === 'work' && next.stitch.base !== 'slip');
+  if (boundOff) return true;
   for (let at = i + 1; at < items.length; at++) {
     const next = items[at]!;
     if (next.type === 'chain') return true;

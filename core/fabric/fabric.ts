@@ -122,6 +122,8 @@ export interface Tally {
   readonly units: ReadonlyMap<string, number>;
   /** Spaces by their chains. */
   readonly spacesOf: ReadonlyMap<number, number>;
+  /** Groups made in one place that no name says. */
+  readonly groups: number;
   readonly picots: number;
   /** Does a turning chain count among the stitches? */
   readonly turning: boolean;
@@ -175,8 +177,20 @@ export function tally(of: Fabric): Tally {
     stitches = loose;
     byKind.set('chain', loose);
   }
+  const groups = units.get('group') ?? 0;
   units.delete('group');
-  const made: Tally = { stitches, spaces, chains, byKind, loose: alone, units, spacesOf, picots, turning };
+  const made: Tally = {
+    stitches,
+    spaces,
+    chains,
+    byKind,
+    loose: alone,
+    units,
+    spacesOf,
+    groups,
+    picots,
+    turning,
+  };
   tallies.set(of.sites, made);
   return made;
 }

@@ -58,7 +58,7 @@ export function fitOpen(
 
   for (;;) {
     if (limit?.reached(p)) break;
-    if (stop !== null && stop.kind === 'before-next' && p.seek([stop.noun]) === p.pos) break;
+    if (stop !== null && stop.kind === 'before-next' && p.isAt(p.pos, [stop.noun])) break;
     if (stop !== null && stop.kind === 'marker' && p.below[p.pos]?.marked) break;
     const { pos, inner, covered, gap } = p;
     const moment = p.moment();
@@ -162,6 +162,8 @@ interface Limit {
   exactly(pos: number): boolean;
   /** One more than asked is left, the last being the turning chain, which "last 3 sts" may leave out. */
   withTurning(pos: number): boolean;
+  /** As many are left when spaces are counted among the stitches. */
+  withSpaces(pos: number): boolean;
   readonly n: number;
 }
 
@@ -174,11 +176,20 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   const first = n === 0 ? size : (indexes[at] ?? -1);
   const previous = at > 0 ? indexes[at - 1]! : -1;
   const earlier = at > 1 ? indexes[at - 2]! : -1;
+  const places: number[] = [];
+  if (stop.noun.kind === 'stitch') {
+    for (let i = p.pos; i < size; i++)
+      if (p.owed(p.below[i]!) || p.below[i]!.kind === 'space') places.push(i);
+  }
+  const spaces = places.length > indexes.length && n > 0;
+  const firstPlace = places[places.length - n] ?? -1;
+  const beforePlace = places[places.length - n - 1] ?? -1;
   const turning = p.below[size - 1]?.turning === true && p.below[size - 1]?.kind === 'stitch';
   return {
     n,
     reached: (now) => now.pos > previous && now.inner === 0,
     exactly: (pos) => first >= 0 && pos > previous && pos <= first,
+    withSpaces: (pos) => spaces && firstPlace >= 0 && pos > beforePlace && pos <= firstPlace,
     withTurning: (pos) => turning && pos > earlier && pos <= previous,
   };
 }
@@ -194,7 +205,9 @@ function chosen(
   if (limit !== null) {
     const exact = tried.filter((t) => limit.exactly(t.moment.pos));
     const turning = tried.filter((t) => limit.withTurning(t.moment.pos));
-    const both = [...exact.reverse(), ...turning.reverse()];
+    // Some houses count every chain-space as a stitch; what follows must then still come out.
+    const spaced = stop?.kind === 'before-last' ? tried.filter((t) => limit.withSpaces(t.moment.pos)) : [];
+    const both = [...exact.reverse(), ...turning.reverse(), ...spaced.reverse()];
     // Stitches that the last pass overshot are told as a repeat that does not fit.
     return both.length > 0 ? both : [newest];
   }

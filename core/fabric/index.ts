@@ -1,3 +1,4 @@
+export { beginsAfresh } from './beginning.ts';
 export { amountOf, type Env, type Figures, PLAIN_ENV } from './env.ts';
 export {
   chainFabric,

@@ -66,6 +66,9 @@ export class PieceWork {
   /** Rows worked, numbered or not, the foundation apart. */
   rows = 0;
   foundation = 0;
+  private unworkedChain = false;
+  /** Whether the numbers so far are of rows or of rounds. */
+  private counting: string | null = null;
   readonly openings: Opening[] = [];
   private readonly history: Done[] = [];
   private readonly byNumber = new Map<number, Written>();
@@ -112,8 +115,18 @@ export class PieceWork {
         : { ...this.env, only, of: this.env };
     const worked = this.worker(written.row, this.fabric, lean, written.figures);
     this.fabric = worked.fabric;
-    if (worked.foundation > 0) this.foundation = worked.foundation;
-    if (!worked.idle) this.rows += 1;
+    if (worked.foundation > 0) {
+      this.foundation = worked.foundation;
+      this.unworkedChain = true;
+    }
+    if (!worked.idle) {
+      this.rows += 1;
+      if (this.unworkedChain) {
+        // Chains that only turn are no part of the edge that can be worked along later.
+        this.foundation = Math.min(this.foundation, worked.tally.stitches + worked.tally.chains);
+        this.unworkedChain = false;
+      }
+    }
     if (numbered) {
       this.number += 1;
       this.byNumber.set(this.number, written);
@@ -262,7 +275,11 @@ export class PieceWork {
     }
     const first = wanted[0]!;
     this.runAhead(results, only, first);
-    if (first !== this.number + 1 && (this.number > 0 || first < 1)) {
+    // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
+    const cut = this.fabric?.fastened === true;
+    const afresh = cut || (this.counting !== null && this.counting !== label.kind && first === 1);
+    this.counting = label.kind;
+    if (!afresh && first !== this.number + 1 && (this.number > 0 || first < 1)) {
       if (this.history.length > 0) {
         facts.push({
           code: 'row-number-out-of-order',
@@ -331,7 +348,7 @@ export class PieceWork {
         const last = i === whole.length - 1;
         const rest =
           rowsWanted !== null && rowsWanted > 1 && last ? rowsWanted - (this.rows - rowsBefore) : null;
-        worked = this.directive(item, written, only, rest, facts) ?? worked;
+        worked = this.directive(item, written, only, rest, facts, own !== null) ?? worked;
       });
       facts.push(...this.statedFacts(written, only));
       // A row told only by its number counts as that number even when it could not be worked.
@@ -458,6 +475,7 @@ export class PieceWork {
     only: readonly number[] | null,
     rest: number | null,
     facts: Fact[],
+    within: boolean,
   ): Worked | null {
     switch (item.type) {
       case 'rows-again':
@@ -465,7 +483,7 @@ export class PieceWork {
       case 'even':
         return this.even(item, written, only, rest, facts);
       case 'shaping':
-        this.shape(item, written, only, rest);
+        this.shape(item, written, only, rest, within);
         return null;
       case 'as-piece':
         return this.asPiece(item, written, only, facts);
@@ -558,7 +576,14 @@ export class PieceWork {
   }
 
   /** Shaping told in words: only the counts are followed, as the text gives no rows to work. */
-  private shape(item: Shaping, written: Written, only: readonly number[] | null, rest: number | null): void {
+  /** `within`: the row has work of its own, so that shaping without a schedule is part of it. */
+  private shape(
+    item: Shaping,
+    written: Written,
+    only: readonly number[] | null,
+    rest: number | null,
+    within: boolean,
+  ): void {
     if (this.fabric === null) return;
     const env = { ...this.env, only };
     const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
@@ -568,7 +593,7 @@ export class PieceWork {
     let rows = 0;
     if (item.now || item.schedule.length === 0) {
       stitches += sign * per;
-      rows += 1;
+      if (!within) rows += 1;
     }
     for (const part of item.schedule) {
       const every = Math.max(1, value(part.every));

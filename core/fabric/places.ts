@@ -62,11 +62,16 @@ function reachedOver(nouns: readonly Noun[]): boolean {
   });
 }
 
+function ofChain(nouns: readonly Noun[]): boolean {
+  return nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain');
+}
+
 /** Takes the next place that the nouns ask for; null when none is left. */
 export function take(p: Progress, nouns: readonly Noun[], span: Span): number | null {
   p.uncover();
   p.gap = -1;
   if (nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
+  if (ofChain(nouns)) p.layFoundation();
   // "each dc and each ch": chains are taken one by one, unless a space is asked for by name.
   const chainwise =
     nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain') &&
@@ -81,7 +86,9 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
   const from = p.inner > 0 ? p.pos + 1 : p.pos;
   const i = p.seek(nouns, from);
   if (i < 0) return null;
-  if (!reachedOver(nouns) && !passOver(p, from, i, nouns[0], span)) return null;
+  if (reachedOver(nouns)) {
+    for (let at = from; at < i && !p.passes; at++) if (p.owed(p.below[at]!)) p.passes = true;
+  } else if (!passOver(p, from, i, nouns[0], span)) return null;
   const site = p.below[i]!;
   if (chainwise && site.kind === 'space' && site.chains > 1) {
     p.pos = i;
@@ -144,7 +151,8 @@ export function takeTurningChain(p: Progress, span: Span): number | null {
     });
     return null;
   }
-  if (!passOver(p, p.pos, i, undefined, span)) return null;
+  // From the last space or shell on, the edge is next, whatever lies between.
+  if (!p.intoSpace && !passOver(p, p.pos, i, undefined, span)) return null;
   p.advance(i);
   p.intoSpace = p.below[i]!.kind === 'space';
   return i;
@@ -154,12 +162,14 @@ export function takeTurningChain(p: Progress, span: Span): number | null {
 export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readonly number[] | null {
   p.uncover();
   if (noun.kind === 'row-end') p.layRowEnds();
+  if (ofChain([noun])) p.layFoundation();
+  if (n < 1) return [];
   const found: number[] = [];
   let to = p.below.length;
   while (found.length < n) {
     let i = -1;
     for (let at = to - 1; at >= p.pos; at--) {
-      if (p.seek([noun], at) === at) {
+      if (p.isAt(at, [noun])) {
         i = at;
         break;
       }
@@ -172,7 +182,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
     missing(p, span, noun, n, found.length);
     return null;
   }
-  if (!reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
+  if (!p.intoSpace && !reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
   p.advance(found[found.length - 1]!);
   p.intoSpace = p.below[found[0]!]!.kind === 'space';
   if (p.intoSpace) p.usedSpace = true;
@@ -181,6 +191,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
 
 /** The first place of a kind, wherever the work stands; used up only when the work has not passed it. */
 export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): number | null {
+  if (ofChain([noun])) p.layFoundation();
   let i = -1;
   for (let k = 0; k <= nth; k++) {
     i = p.seek([noun], i + 1);
@@ -258,7 +269,7 @@ export function takeInUnit(
   const of = p.below[at]!.unit!.of;
   const end = Math.min(at + of, p.below.length);
   const inside: number[] = [];
-  for (let i = at; i < end; i++) if (p.seek([place.noun], i) === i) inside.push(i);
+  for (let i = at; i < end; i++) if (p.isAt(i, [place.noun])) inside.push(i);
   let index: number | null = null;
   if (place.nth === 'centre') {
     const space = p.below.findIndex((site, i) => i >= at && i < end && site.kind === 'space');

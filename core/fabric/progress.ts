@@ -10,6 +10,7 @@ import { amountOf, type Env, type Figures } from './env.ts';
 import type { Opening } from './fabric.ts';
 import { type Meeting, matches, namesOf, unitName } from './kinds.ts';
 import {
+  CHAIN_SITE,
   counts,
   OPEN_CHAIN_SITE,
   ROW_END_SITE,
@@ -29,6 +30,8 @@ const MOST_STEPS = 400_000;
 export interface Moment {
   readonly below: Site[];
   readonly gap: number;
+  readonly skips: number;
+  readonly passes: boolean;
   readonly pos: number;
   readonly inner: number;
   readonly last: number;
@@ -63,6 +66,10 @@ export class Progress {
   readonly into: number[] = [];
   /** Gap between stitches used last, by the site after it; -1 = the last place was no gap. */
   gap = -1;
+  /** The row goes from space to space over stitches, as a matter of course. */
+  passes = false;
+  /** How many stitches the last skip passed over. */
+  skips = 0;
   /** Chains made and not closed by a stitch yet. */
   pending = 0;
   /** Sites passed over by the last skip, for "in skipped st". */
@@ -125,6 +132,8 @@ export class Progress {
     return {
       below: this.below,
       gap: this.gap,
+      skips: this.skips,
+      passes: this.passes,
       pos: this.pos,
       inner: this.inner,
       last: this.last,
@@ -146,6 +155,8 @@ export class Progress {
   restore(to: Moment): void {
     this.below = to.below;
     this.gap = to.gap;
+    this.skips = to.skips;
+    this.passes = to.passes;
     this.pos = to.pos;
     this.inner = to.inner;
     this.last = to.last;
@@ -208,6 +219,13 @@ export class Progress {
       if (matches(site, noun, chains, this.bare, this.meeting)) return true;
     }
     return false;
+  }
+
+  /** Is the site at `i` what the nouns ask for? */
+  isAt(i: number, nouns: readonly Noun[]): boolean {
+    this.spent += 1;
+    const site = this.below[i];
+    return site !== undefined && this.fits(site, nouns);
   }
 
   /** Index of the next site from `from` that is what the nouns ask for, or -1. Uses up nothing. */
@@ -281,9 +299,21 @@ export class Progress {
 
   /** Row-ends are met only when a row says that it works along them; then the piece's own edge is laid out. */
   layRowEnds(): void {
-    if (this.env.rowEnds === 0 || this.below.some((site) => site.kind === 'row-end')) return;
+    if (this.env.rowEnds === 0 || this.below.slice(this.pos).some((site) => site.kind === 'row-end')) return;
+    // A piece has two sides.
+    if (this.below.filter((site) => site.kind === 'row-end').length >= 2 * this.env.rowEnds) return;
     const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);
     this.below = [...this.below.slice(0, this.pos), ...ends, ...this.below.slice(this.pos)];
+  }
+
+  /** The other side of the foundation, met when a border goes on past the side of the piece. */
+  layFoundation(): void {
+    if (this.bare || this.env.foundation === 0 || this.below.some((site) => site.kind === 'chain')) return;
+    // Only a border that has gone along a side gets there.
+    if (!this.below.some((site) => site.kind === 'row-end')) return;
+    if (this.below.slice(this.pos).some((site) => this.owed(site))) return;
+    const chains = new Array<Site>(Math.min(this.env.foundation, MOST_STITCHES)).fill(CHAIN_SITE);
+    this.below = [...this.below, ...chains];
   }
 
   /**

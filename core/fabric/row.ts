@@ -4,7 +4,7 @@
  * same result. Knows nothing of row numbers or of other rows.
  */
 import type { Fact } from '../finding.ts';
-import type { Chain, CountsAs, Item, Join, Place, RowTree, Work } from '../notation/tree.ts';
+import type { Chain, CountsAs, Item, Join, RowTree, Work } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
 import {
   attach,
@@ -20,6 +20,7 @@ import {
 } from './beginning.ts';
 import type { Env, Figures } from './env.ts';
 import { type Carried, type Fabric, fabric, type Opening, ringFabric, type Tally, tally } from './fabric.ts';
+import { withJoin } from './joining.ts';
 import { MOST_STITCHES, Progress } from './progress.ts';
 import { RING_SITE, type Site } from './site.ts';
 import { stand } from './standing.ts';
@@ -168,8 +169,8 @@ function attemptRow(
   figures: Figures,
   forced: boolean | null,
 ): { worked: Worked; assumed: boolean | null } {
-  const { items } = row;
-  const round = goesRound(row, under, items);
+  const round = goesRound(row, under, row.items);
+  const items = round ? withJoin(row.items) : row.items;
   const scratch = new Progress([], false, round, env, figures);
   let below = under;
   let i = 0;
@@ -414,9 +415,7 @@ function finish(
     carried = carriedOf(after, p);
     p.pending = 0;
   } else p.closeSpace();
-  const closing = p.round && join === undefined ? slipClosing(items, lastWork) : null;
-  if (closing && p.made[p.made.length - 1]?.base === 'slip') p.made.pop();
-  const joined = join !== undefined || closing;
+  const joined = join !== undefined;
   const rest = p.leaves && !p.round && !p.misfit ? p.below.slice(p.pos) : null;
   const made: Fabric = fabric(p.made, {
     form: p.round ? (joined ? 'joined' : 'spiral') : 'flat',
@@ -452,15 +451,4 @@ function finish(
     },
     assumed: p.edgeAssumed?.counts ?? null,
   };
-}
-
-/** A round whose last words are "sl st in first st" joins by them. */
-function slipClosing(items: readonly Item[], lastWork: number): boolean {
-  const item = items[lastWork];
-  if (item === undefined || item.type !== 'work' || item.stitch.base !== 'slip') return false;
-  const place: Place | undefined = item.places[0];
-  return (
-    place !== undefined &&
-    (place.kind === 'turning-chain' || place.kind === 'first' || place.kind === 'own-chain')
-  );
 }

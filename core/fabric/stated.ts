@@ -20,7 +20,15 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env): readonly number[] | null 
   if (named.some((name) => name.includes('picot'))) return [of.picots, units];
   if (isUnit(ref)) {
     const partly = (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0);
-    return [units, units + partly];
+    // A shell that the row makes without naming it, or begins with its turning chain, is a shell all the same.
+    const unnamed = units === 0 ? of.groups : units;
+    return [
+      units,
+      units + partly,
+      unnamed,
+      of.turning ? unnamed + 1 : unnamed,
+      of.turning ? units + 1 : units,
+    ];
   }
   // Increases are told for the reader's ease; the stitches they make are counted as what they are.
   if (ref.form === 'inc' || ref.form === 'dec') return null;

@@ -20,6 +20,18 @@ export type Step = Item | Choice;
 
 const flattened = new WeakMap<readonly Item[], readonly Step[]>();
 
+/** "36 hdc around": a number before the stitch and no "each" is the round's total, not so many in each. */
+function asTotal(item: Item): Item {
+  if (item.type !== 'work') return item;
+  const place = item.places[0];
+  if (place?.kind !== 'across' || place.every > 1 || place.stop.kind !== 'end') return item;
+  const noun = place.nouns[0];
+  const several = item.amount.kind !== 'one' || item.amount.value > 1;
+  if (!several || place.nouns.length > 1 || noun?.kind !== 'stitch' || noun.from !== noun.to) return item;
+  const { from, to, loop, post, below, nouns, stop } = place;
+  return { ...item, places: [{ kind: 'evenly', from, to, loop, post, below, nouns, stop }] };
+}
+
 /** The items with work in several places taken apart into work in one place each. Memoised. */
 export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
@@ -28,7 +40,7 @@ export function steps(items: readonly Item[]): readonly Step[] {
   for (const item of items) {
     if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
       for (const place of item.places) apart.push({ ...item, places: [place] });
-    } else apart.push(item);
+    } else apart.push(asTotal(item));
   }
   const joined = chosenAcross(spreadShaping(apart));
   const made =
@@ -109,7 +121,7 @@ function chosenAcross(items: readonly Item[]): readonly Step[] {
     if (
       works.length > 1 &&
       new Set(kinds).size === kinds.length &&
-      kinds.some((kind) => kind.startsWith('sp'))
+      kinds.some((kind) => kind.startsWith('sp') || kind === 'ch')
     ) {
       out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });
       i += works.length - 1;

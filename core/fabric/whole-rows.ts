@@ -42,7 +42,7 @@ const edges = new WeakMap<RowTree, boolean>();
 export function usesEdge(row: RowTree): boolean {
   const known = edges.get(row);
   if (known !== undefined) return known;
-  const uses = JSON.stringify(row.items).includes('row-end');
+  const uses = /"kind":"(?:row-end|loop-of-chain|chain)"/.test(JSON.stringify(row.items));
   edges.set(row, uses);
   return uses;
 }

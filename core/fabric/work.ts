@@ -52,8 +52,10 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   // Past the last gap there is the stitch, or the group, that closes it.
   if (p.gap >= 0 && !p.below.slice(p.gap + 1).some((site) => p.owed(site) && !site.more)) stitches = 0;
   const spaces = p.usedSpace ? p.spacesAhead(from) : 0;
+  // The chain that closes a round lies over as many stitches as each chain before it, said again or not.
+  if (p.round && p.pending > 0 && stitches > 0 && stitches === p.skips) stitches = 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
-  if (p.round && p.intoSpace && spaces === 0) stitches = 0;
+  if (p.round && p.intoSpace && p.passes && spaces === 0) stitches = 0;
   return { stitches, spaces };
 }
 
@@ -151,9 +153,6 @@ function passes(p: Progress, item: Repeat | Again): boolean {
       // Tell once, with where it ran out, instead of once a pass.
       const fact = p.facts[p.facts.length - 1]!;
       p.facts[p.facts.length - 1] = { ...fact, data: { ...fact.data, pass: k + 1, passes: times } };
-      p.muted += 1;
-      for (let rest = k + 1; rest < times && !p.exhausted; rest++) run(p, body, 0, false);
-      p.muted -= 1;
       p.misfit = true;
       return true;
     }
@@ -229,7 +228,9 @@ function skip(p: Progress, item: Skip): boolean {
     }
   }
   p.skipped = skipped;
-  p.intoSpace = false;
+  p.skips = skipped.length;
+  const end = skipped[skipped.length - 1];
+  p.intoSpace = end !== undefined && p.below[end]?.kind === 'space' && p.inner === 0;
   const owed = skipped.filter((i) => p.owed(p.below[i]!)).map((i) => p.below[i]!);
   if (owed.length >= 4) p.waiting = [...p.waiting, ...owed];
   return true;
@@ -319,6 +320,10 @@ function work(p: Progress, item: Work): boolean {
     return fromHook(p, item, per, p.amount(place.nth) ?? 1);
   }
   if (place.kind === 'evenly') return evenly(p, item, per, place);
+  // The slip stitch that finishes a spiral goes into the round's own first stitch.
+  const finishing =
+    ref.base === 'slip' && ref.form === 'plain' && p.round && place.kind === 'next' && p.made.length > 0;
+  if (finishing && p.seek(place.nouns) < 0) return true;
 
   const defined = definitionOf(p, ref);
   if (defined !== null && (defined.kind === 'free' || ref.form === 'picot')) {
@@ -365,7 +370,9 @@ export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
     for (const work of item.works) {
       const place = work.places[0]!;
       if (place.kind !== 'across') continue;
-      const i = p.seek(place.nouns, p.inner > 0 ? p.pos + 1 : p.pos);
+      // A space begun chain by chain is gone on with; nothing else can be met inside it.
+      const chainwise = place.nouns.some((noun) => noun.kind === 'chain');
+      const i = p.seek(place.nouns, p.inner > 0 && !chainwise ? p.pos + 1 : p.pos);
       if (i >= 0 && i < at) {
         at = i;
         next = work;

@@ -2,7 +2,14 @@
  * Plain written rows, read, worked and reported: what the command line prints for a text that is no pattern
  * file yet. Runs the same reader and the same engine as a pattern; holds no rule of its own.
  */
-import { type Env, type PieceRecord, PieceWork, type RowResult, type Written } from '../fabric/index.ts';
+import {
+  beginsAfresh,
+  type Env,
+  type PieceRecord,
+  PieceWork,
+  type RowResult,
+  type Written,
+} from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
@@ -67,7 +74,7 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
   const loose: SizedFact[] = tree.facts.map((fact) => ({ size: null, fact }));
   const definitions: Definition[] = [];
   const conventions: Convention[] = [];
-  for (const piece of tree.pieces) {
+  for (const piece of joinedSections(tree.pieces)) {
     definitions.push(...piece.definitions);
     conventions.push(...piece.conventions);
     for (const definition of piece.definitions)
@@ -89,6 +96,36 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
     });
   }
   return { terms, rows, findings: tell(loose, telling).map(placed) };
+}
+
+/**
+ * Sections under a heading of their own ("First Side", "Shape Armholes") whose first row begins nothing go on
+ * with the piece before them.
+ */
+function joinedSections(pieces: readonly PieceTree[]): readonly PieceTree[] {
+  const joined: PieceTree[] = [];
+  for (const piece of pieces) {
+    const before = joined[joined.length - 1];
+    const first = piece.rows[0];
+    if (
+      before === undefined ||
+      before.rows.length === 0 ||
+      piece.heading === null ||
+      first === undefined ||
+      beginsAfresh(first)
+    ) {
+      joined.push(piece);
+      continue;
+    }
+    joined[joined.length - 1] = {
+      ...before,
+      to: piece.to,
+      definitions: [...before.definitions, ...piece.definitions],
+      conventions: [...before.conventions, ...piece.conventions],
+      rows: [...before.rows, ...piece.rows],
+    };
+  }
+  return joined;
 }
 
 type SizesAmount = Extract<Amount, { kind: 'sizes' }>;
