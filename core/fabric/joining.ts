@@ -27,7 +27,7 @@ function joinOf(items: readonly Item[], last: number): Join | null {
   const slip = item.stitch.base === 'slip';
   const closes = slip
     ? atFirst(place) || place.kind === 'turning-chain' || place.kind === 'own-chain'
-    : atFirst(place) && items[last - 1]?.type === 'chain';
+    : (atFirst(place) && items[last - 1]?.type === 'chain') || place.kind === 'turning-chain';
   if (!closes) return null;
   const { from, to, stitch } = item;
   return { type: 'join', not: false, from, to, stitch, place: startOf(place) };

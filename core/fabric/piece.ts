@@ -276,7 +276,8 @@ export class PieceWork {
     const first = wanted[0]!;
     this.runAhead(results, only, first);
     // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
-    const cut = this.fabric?.fastened === true;
+    const back = this.fabric?.rest != null && written.row.items.some((item) => item.type === 'attach');
+    const cut = this.fabric?.fastened === true || back;
     const afresh = cut || (this.counting !== null && this.counting !== label.kind && first === 1);
     this.counting = label.kind;
     if (!afresh && first !== this.number + 1 && (this.number > 0 || first < 1)) {

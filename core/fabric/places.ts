@@ -84,7 +84,14 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
     return at;
   }
   const from = p.inner > 0 ? p.pos + 1 : p.pos;
-  const i = p.seek(nouns, from);
+  let i = p.seek(nouns, from);
+  if (i < 0 && p.trials === 0 && p.rest !== null) {
+    // A short row is behind: the work goes on into what it left.
+    p.below = [...p.below, ...p.rest];
+    p.rest = null;
+    p.leaves = true;
+    i = p.seek(nouns, from);
+  }
   if (i < 0) return null;
   if (reachedOver(nouns)) {
     for (let at = from; at < i && !p.passes; at++) if (p.owed(p.below[at]!)) p.passes = true;
@@ -206,6 +213,16 @@ export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): num
   return i;
 }
 
+/** In a round there is a gap between the last stitch and the first. */
+function wrapsGap(p: Progress): boolean {
+  if (!p.round || p.gap >= p.below.length || p.below.length < 2) return false;
+  p.pos = p.below.length;
+  p.gap = p.below.length;
+  p.inner = 0;
+  p.intoSpace = true;
+  return true;
+}
+
 /** The gap after the next stitch, or, between groups, the next gap outside a group. */
 export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
   p.uncover();
@@ -222,10 +239,12 @@ export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
         return i;
       }
     }
+    if (wrapsGap(p)) return 0;
     return missing(p, span, noun, 1, 0);
   }
   const first = p.seek([noun]);
   const second = first < 0 ? -1 : p.seek([noun], first + 1);
+  if (second < 0 && wrapsGap(p)) return 0;
   if (second < 0) return missing(p, span, noun, 2, first < 0 ? 0 : 1);
   p.pos = first + 1;
   p.gap = first + 1;

@@ -70,6 +70,8 @@ export class Progress {
   passes = false;
   /** How many stitches the last skip passed over. */
   skips = 0;
+  /** Stitches of an earlier row left waiting, in its direction: met when the row below is used up. */
+  rest: readonly Site[] | null = null;
   /** Chains made and not closed by a stitch yet. */
   pending = 0;
   /** Sites passed over by the last skip, for "in skipped st". */
@@ -300,6 +302,8 @@ export class Progress {
   /** Row-ends are met only when a row says that it works along them; then the piece's own edge is laid out. */
   layRowEnds(): void {
     if (this.env.rowEnds === 0 || this.below.slice(this.pos).some((site) => site.kind === 'row-end')) return;
+    // The other side is another edge: it is not run into from the first.
+    if (this.last >= 0 && this.below[this.last]?.kind === 'row-end') return;
     // A piece has two sides.
     if (this.below.filter((site) => site.kind === 'row-end').length >= 2 * this.env.rowEnds) return;
     const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);

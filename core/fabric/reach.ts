@@ -79,6 +79,9 @@ export function reachEach(
     case 'nth': {
       const n = p.amount(place.nth);
       if (n === null) return true;
+      // At the row's start "2nd dc" is the row's second, whatever the turning chain stands on.
+      const starts = p.made.every((site) => site.turning) && place.noun.kind !== 'chain' && n > 1;
+      if (starts) return only(takeFirst(p, place.noun, n - 1, place));
       let index: number | null = null;
       for (let k = 0; k < n; k++) index = take(p, [place.noun], place);
       if (index === null && p.trials === 0) missing(p, place, place.noun, n, 0);

@@ -225,12 +225,12 @@ function attemptRow(
       : (below.turned ?? (!round && below.form === 'flat'));
   const goesBack =
     below.rest !== null &&
-    below.fastened &&
     items.slice(i).some((item, k, all) => item.type === 'attach' && !all.slice(0, k).some(isWork));
   const bare = below.form === 'chain' || (below.ring && !usesRing);
   const sites = goesBack ? below.rest! : usesRing ? [RING_SITE] : ordered(below, turned);
   const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
   p.forced = forced;
+  p.rest = !round && !goesBack && !below.fastened ? below.rest : null;
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;
@@ -391,6 +391,17 @@ function finish(
     p.note('turning-chain-assumed', { from, to }, { chains: n, stitch, counts });
   }
   const lastWork = items.findLastIndex(isWork);
+  const turnsBack = items.slice(lastWork + 1).some((item) => item.type === 'turn' && !item.not);
+  if (
+    turnsBack &&
+    row.counts.length > 0 &&
+    !p.misfit &&
+    !p.round &&
+    checkStated(row.counts, tally(fabric(p.made.slice())), p.env, p.figures).length === 0
+  ) {
+    // A part row that says where it turns and counts right leaves nothing in doubt.
+    p.leaves = true;
+  }
   if (!p.misfit && !p.exhausted && !even(p)) {
     const left = leftOver(p);
     const at = items[lastWork] ?? row;

@@ -13,15 +13,21 @@ function baseOf(id: string): string {
   return id.slice(id.lastIndexOf('.') + 1);
 }
 
-function ofNamed(ref: StitchRef, of: Tally, env: Env): readonly number[] | null {
+function ofNamed(ref: StitchRef, of: Tally, env: Env, alone: boolean): readonly number[] | null {
   const named = namesOf(ref).map((name) => env.names.get(name)?.names[0] ?? name);
   const units = Math.max(0, ...[unitName(ref), ...named].map((name) => of.units.get(name) ?? 0));
   if (ref.form === 'picot') return [of.picots];
+  const sum = (test: (id: string) => boolean) => {
+    let n = 0;
+    for (const [id, count] of of.byKind) if (test(id)) n += count;
+    return n;
+  };
   if (named.some((name) => name.includes('picot'))) return [of.picots, units];
   if (isUnit(ref)) {
     const partly = (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0);
     // A shell that the row makes without naming it, or begins with its turning chain, is a shell all the same.
-    const unnamed = units === 0 ? of.groups : units;
+    const gathered = sum((id) => id.includes('tog'));
+    const unnamed = units === 0 ? of.groups : units + gathered;
     return [
       units,
       units + partly,
@@ -32,11 +38,6 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env): readonly number[] | null 
   }
   // Increases are told for the reader's ease; the stitches they make are counted as what they are.
   if (ref.form === 'inc' || ref.form === 'dec') return null;
-  const sum = (test: (id: string) => boolean) => {
-    let n = 0;
-    for (const [id, count] of of.byKind) if (test(id)) n += count;
-    return n;
-  };
   if (GATHERED.has(ref.form)) {
     return [
       Math.max(
@@ -56,22 +57,27 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env): readonly number[] | null 
   }
   if (ref.base === null) return null;
   const base = ref.base;
-  return [
-    sum((id) => id === base),
-    sum((id) => baseOf(id) === base && !/^[a-z]+\.[a-z]/.test(id)),
-    sum((id) => baseOf(id) === base),
-  ];
+  const all = sum((id) => baseOf(id) === base);
+  // In a row of one height the count is of all its stitches, decreases among them.
+  if (alone && all === of.stitches) return [all];
+  return [sum((id) => id === base), sum((id) => baseOf(id) === base && !/^[a-z]+\.[a-z]/.test(id)), all];
 }
 
 /** Numbers that would be right for the noun, the plainest first; null = nothing that can be checked. */
-function right(noun: Noun | null, of: Tally, env: Env, figures: Figures): readonly number[] | null {
+function right(
+  noun: Noun | null,
+  of: Tally,
+  env: Env,
+  figures: Figures,
+  alone: boolean,
+): readonly number[] | null {
   if (noun === null || noun.kind === 'stitch') {
     // Some houses count every chain, or every chain-space, as a stitch.
     return of.spaces > 0 ? [of.stitches, of.stitches + of.chains, of.stitches + of.spaces] : [of.stitches];
   }
   switch (noun.kind) {
     case 'named':
-      return ofNamed(noun.stitch, of, env);
+      return ofNamed(noun.stitch, of, env, alone);
     case 'chain':
       return of.spaces === 0 && of.byKind.has('chain') ? [of.stitches] : [of.chains, of.spaces];
     case 'space': {
@@ -95,7 +101,7 @@ function checkPart(
 ): Fact | null {
   const said = amountOf(part.amount, env, figures);
   if (said === null) return null;
-  const numbers = right(part.noun, of, env, figures);
+  const numbers = right(part.noun, of, env, figures, stated.parts.length === 1);
   // "(4 shells, 2 dc)": beside units, stitches are those outside them.
   const besideUnits =
     part.noun?.kind === 'named' &&
@@ -115,15 +121,19 @@ function checkPart(
     if (without && said === n - 1) return null;
     if (withExtra && said === n + 1) return null;
   }
+  const nearest = numbers.reduce(
+    (best, n) => (Math.abs(n - said) < Math.abs(best - said) ? n : best),
+    numbers[0]!,
+  );
   return {
     code: 'stated-count-wrong',
     from: stated.from,
     to: stated.to,
     data: {
       stated: said,
-      worked: without ? numbers[0]! - 1 : numbers[0]!,
+      worked: without ? nearest - 1 : nearest,
       noun: part.noun === null ? 'st' : nounId(part.noun),
-      turning: of.turning && said === numbers[0]! - 1,
+      turning: of.turning && said === nearest - 1,
     },
   };
 }

@@ -3,6 +3,7 @@
  * definition, picots, foundation stitches, work into the row's own chains, totals spread evenly. Where the
  * hook goes next is not decided here.
  */
+import type { Span } from '../finding.ts';
 import type { Place, StitchRef, Work } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { GATHERED, isUnit, stitchId } from './kinds.ts';
@@ -116,25 +117,34 @@ export function ownChain(p: Progress, item: Work, per: number, nth: number): boo
   return p.make(stitchSite(stitchId(item.stitch, item.places[0]!, p.prevailing), base), per, NOWHERE);
 }
 
-/** "in 4th ch from hook": on a foundation chain the chains before it are the edge. */
-export function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
-  if (!p.bare || p.made.length > 0 || p.pos > 0) return ownChain(p, item, per, k);
+/**
+ * The edge that "4th ch from hook" leaves on a foundation chain: makes its sites and answers the index of that
+ * chain; null when the chain is not that long. In a group or a unit an odd chain over is just one skipped.
+ */
+export function standEdge(
+  p: Progress,
+  k: number,
+  named: BaseStitch | null,
+  place: Place | undefined,
+  at: Span,
+  whole: boolean,
+): number | null {
   if (k < 1 || k > p.below.length) {
-    return p.problem('place-does-not-exist', item, {
+    p.problem('place-does-not-exist', at, {
       noun: 'ch',
       wanted: k,
       found: p.below.length,
       left: p.below.length,
       have: p.below.length,
     });
+    return null;
   }
-  const base = item.stitch.base ?? p.edgeBase ?? p.prevailing;
-  const own = item.places[0];
-  const said = own?.kind === 'from-hook' ? own.counts : null;
+  const base = named ?? p.edgeBase ?? p.prevailing;
+  const said = place?.kind === 'from-hook' ? place.counts : null;
   p.firstUsed = k - 1;
   const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
-  if (edge.odd) {
-    p.note('edge-chain-unclear', item.places[0] ?? item, {
+  if (edge.odd && whole) {
+    p.note('edge-chain-unclear', place ?? at, {
       chain: k,
       stitch: base,
       skipped: k - 1,
@@ -142,7 +152,7 @@ export function fromHook(p: Progress, item: Work, per: number, k: number): boole
     });
   }
   p.edgeAssumed = edge.assumed
-    ? { chains: k - 1, stitch: edge.base, counts: edge.counts, from: item.from, to: item.to }
+    ? { chains: k - 1, stitch: edge.base, counts: edge.counts, from: at.from, to: at.to }
     : null;
   if (edge.counts) p.made.push(turningStitch(edge.base, edge.base, k - 1));
   else if (!p.round && edge.space === 0 && k > 1) p.made.push(turningChain(k - 1));
@@ -151,8 +161,16 @@ export function fromHook(p: Progress, item: Work, per: number, k: number): boole
   p.advance(k - 1);
   p.last = k - 1;
   p.madeAt = -2;
+  return k - 1;
+}
+
+/** "in 4th ch from hook": on a foundation chain the chains before it are the edge. */
+export function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
+  if (!p.bare || p.made.length > 0 || p.pos > 0) return ownChain(p, item, per, k);
   const place = item.places[0]!;
-  return makeIn(p, item, place, k - 1, per);
+  const index = standEdge(p, k, item.stitch.base, place, item, !isUnit(item.stitch));
+  if (index === null) return p.trials === 0;
+  return makeIn(p, item, place, index, per);
 }
 
 /** "work 60 sc evenly across", "dec 6 sts evenly around": a total, spread by the maker. */

@@ -188,7 +188,7 @@ export function edgeChains(
   if (said !== null && said.kind !== 'stitch') {
     return { counts: false, base, space: said.kind === 'space' ? n : 0, assumed: false, odd: false };
   }
-  const convention = said ?? (rest === 0 ? conventionFor(n, base, env, figures) : null);
+  const convention = said ?? (rest === 0 && n > 1 ? conventionFor(n, base, env, figures) : null);
   if (convention !== null && rest <= 0) {
     const told = asSaid(convention, n, base, env, figures);
     return { ...told, space: rest <= 0 ? 0 : told.space, odd: false };

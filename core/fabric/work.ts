@@ -6,7 +6,7 @@ import { MOST_STITCHES, type Progress } from './progress.ts';
 import { reachEach } from './reach.ts';
 import { stand } from './standing.ts';
 import { type Choice, type Step, steps } from './steps.ts';
-import { evenly, foundation, fromHook, makeIn, ownChain, picot } from './stitching.ts';
+import { evenly, foundation, fromHook, makeIn, ownChain, picot, standEdge } from './stitching.ts';
 import { definitionOf, expand } from './units.ts';
 
 function openEnded(p: Progress, item: Step): item is Repeat | Again | Work | Group | Choice {
@@ -53,7 +53,11 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   if (p.gap >= 0 && !p.below.slice(p.gap + 1).some((site) => p.owed(site) && !site.more)) stitches = 0;
   const spaces = p.usedSpace ? p.spacesAhead(from) : 0;
   // The chain that closes a round lies over as many stitches as each chain before it, said again or not.
-  if (p.round && p.pending > 0 && stitches > 0 && stitches === p.skips) stitches = 0;
+  // A turning chain whose own space is used has been worked into.
+  const before = p.below[from - 1];
+  if (stitches === 1 && before?.kind === 'space' && before.turning && p.below[from]?.turning) stitches = 0;
+  const closing = p.pending > 0 || p.made[p.made.length - 1]?.kind === 'space';
+  if (p.round && closing && stitches > 0 && stitches === p.skips) stitches = 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
   if (p.round && p.intoSpace && p.passes && spaces === 0) stitches = 0;
   return { stitches, spaces };
@@ -100,9 +104,10 @@ export function one(p: Progress, item: Step): boolean {
       return true;
     case 'join':
       if (item.not) return true;
-      if (item.stitch !== null && item.stitch.base !== 'slip' && item.stitch.base !== null && p.pending > 0) {
-        // The closing stitch stands for the rest of the last chain-space.
-        p.pending += height(item.stitch.base);
+      if (item.stitch !== null && item.stitch.base !== 'slip' && item.stitch.base !== null) {
+        // The closing stitch stands for the rest of the last chain-space, or for all of it.
+        if (p.pending > 0) p.pending += height(item.stitch.base);
+        else if (item.place?.kind === 'turning-chain') p.pending = height(item.stitch.base) + 1;
       }
       p.closeSpace();
       return true;
@@ -239,6 +244,13 @@ function skip(p: Progress, item: Skip): boolean {
 /** A group made in one place, once for each place. */
 function group(p: Progress, item: Group): boolean {
   const place = item.places[0]!;
+  const k = place.kind === 'from-hook' ? p.amount(place.nth) : null;
+  if (k !== null && p.bare && p.made.length === 0 && p.pos === 0) {
+    // A short stitch beside tall ones in the first place does not make the skipped chains an edge stitch.
+    const first = item.items.find((inner) => inner.type === 'work');
+    const index = standEdge(p, k, first?.type === 'work' ? first.stitch.base : null, place, item, false);
+    return index === null ? p.trials === 0 : groupIn(p, item, index);
+  }
   return reachEach(p, place, 1, (index) => groupIn(p, item, index));
 }
 

@@ -74,7 +74,8 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
   const loose: SizedFact[] = tree.facts.map((fact) => ({ size: null, fact }));
   const definitions: Definition[] = [];
   const conventions: Convention[] = [];
-  for (const piece of joinedSections(tree.pieces)) {
+  const numberedAfresh = new Set<RowTree>();
+  for (const piece of joinedSections(tree.pieces, numberedAfresh)) {
     definitions.push(...piece.definitions);
     conventions.push(...piece.conventions);
     for (const definition of piece.definitions)
@@ -86,7 +87,7 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
       rows.push(
         reportRow(
           row,
-          worked.map((results) => results[i]!),
+          worked.map((results) => (numberedAfresh.has(row) ? withoutNumber(results[i]!) : results[i]!)),
           text,
           terms,
           telling,
@@ -102,7 +103,7 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
  * Sections under a heading of their own ("First Side", "Shape Armholes") whose first row begins nothing go on
  * with the piece before them.
  */
-function joinedSections(pieces: readonly PieceTree[]): readonly PieceTree[] {
+function joinedSections(pieces: readonly PieceTree[], numberedAfresh: Set<RowTree>): readonly PieceTree[] {
   const joined: PieceTree[] = [];
   for (const piece of pieces) {
     const before = joined[joined.length - 1];
@@ -117,6 +118,7 @@ function joinedSections(pieces: readonly PieceTree[]): readonly PieceTree[] {
       joined.push(piece);
       continue;
     }
+    numberedAfresh.add(first);
     joined[joined.length - 1] = {
       ...before,
       to: piece.to,
@@ -126,6 +128,11 @@ function joinedSections(pieces: readonly PieceTree[]): readonly PieceTree[] {
     };
   }
   return joined;
+}
+
+/** Rows under a heading of their own may be counted from any number. */
+function withoutNumber(result: RowResult): RowResult {
+  return { ...result, facts: result.facts.filter((fact) => fact.code !== 'row-number-out-of-order') };
 }
 
 type SizesAmount = Extract<Amount, { kind: 'sizes' }>;
