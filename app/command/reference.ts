@@ -6,6 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { CATALOGUE, type FindingKind, tellAs } from '../../core/findings/index.ts';
+import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import { RULES } from '../../core/review/index.ts';
 import { reportRows } from '../../core/study/index.ts';
 
@@ -64,7 +65,10 @@ ${severities.join('\n')}
 ${entries(CATALOGUE.filter(({ code }) => !ruled.has(code)))}
 ## The technical edit
 
-${entries(RULES)}`;
+${entries(RULES)}
+## Printing
+
+${entries(PRINT_KINDS)}`;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -19,6 +19,13 @@ interface Stretch {
 export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | null {
   const { start } = study.piece;
   if (start.kind !== 'edges' || start.edges.length === 0) return null;
+  const only = start.edges.length === 1 ? start.edges[0] : undefined;
+  if (only !== undefined && only.kind === 'top' && only.amount === null) {
+    // Its first row may pass some of the stitches by; how many it works is the row's to say.
+    const other = reader.pattern.pieces.find((piece) => piece.id === only.piece);
+    const name = other === undefined ? '' : pieceName(other, reader);
+    return paragraph(`Worked ${start.round ? 'in rounds ' : ''}over the last ${lastOf(other)} of ${name}.`);
+  }
   const stretches = merged(start.edges.map((edge) => stretchOf(edge, study.piece.make > 1, reader)));
   const [single] = stretches;
   const runs: (Run | string)[] = [
