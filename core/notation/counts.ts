@@ -9,6 +9,10 @@ import type { Amount, Convention, CountPart, CountsAs, Noun, StatedCount } from 
 import { readStitch } from './words.ts';
 
 const INTRO = [
+  'there should now be',
+  'there should be',
+  'there are now',
+  'there will now be',
   'you will now have',
   'you should now have',
   'you should have',
@@ -150,7 +154,13 @@ function readPart(c: Cursor): CountPart | null {
 export function readCountParts(c: Cursor): StatedCount | null {
   return c.attempt(() => {
     const start = c.at;
-    for (let n = 0; n < 6 && (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is'])); n++);
+    for (
+      let n = 0;
+      n < 6 &&
+      !(c.word() === '-' && bracketValues(c, c.at + 1)) &&
+      (c.eatAny(INTRO) || c.eatAny([':', '=', '-', '.', 'is']));
+      n++
+    );
     const parts: CountPart[] = [];
     let turningChain: 'with' | 'without' | null = null;
     while (parts.length < 12) {
@@ -201,6 +211,8 @@ export function readBracketCount(c: Cursor): StatedCount | null {
     if (
       c.at < close &&
       c.isAny([
+        'of',
+        '>',
         ', including',
         ', counting',
         'including',
@@ -291,6 +303,10 @@ export function readCountsAs(c: Cursor): CountsAs | null {
       'counted as',
       'is counted as',
       'are counted as',
+      'to stand for',
+      'standing for',
+      'to count as',
+      'to replace',
       'stands for',
       'stand for',
       'stands as',

@@ -5,7 +5,7 @@
 import type { Fact, FactValue, Span } from '../finding.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { canonical, type Token } from './lexer.ts';
-import type { CountsAs, Item, StatedCount } from './tree.ts';
+import type { CountsAs, Item, SizeFilter, StatedCount } from './tree.ts';
 import type { Lexicon } from './words.ts';
 
 /** What the reader must be told about the document. */
@@ -59,11 +59,17 @@ export class Cursor {
   at = 0;
   end: number;
   depth = 0;
+  /** Sizes of the whole document, also in a row for some of them. */
+  readonly allSizes: number | null;
   /** Readings of items under way inside one another. */
   nesting = 0;
   private named: Set<string> | null = null;
   /** True in a row labelled as a round. */
   round = false;
+  /** Sizes that the label names: "Row 2 (sizes M and L only):". */
+  only: SizeFilter | null = null;
+  /** True when the row writes bare numbers for stitches; null = not looked at yet. */
+  short: boolean | null = null;
   /** True in the body of a definition. */
   definition = false;
   facts: Fact[] = [];
@@ -84,6 +90,7 @@ export class Cursor {
     public sizes: number | null,
   ) {
     this.end = tokens.length;
+    this.allSizes = sizes;
     this.partner = partners(tokens);
   }
 

@@ -6,22 +6,32 @@ import { readBracketCount, readCountParts, readCountsAs, readSaid } from './coun
 import { type Cursor, OPENING } from './cursor.ts';
 import type { Token } from './lexer.ts';
 import { readNoun } from './nouns.ts';
-import { bracketValues } from './numbers.ts';
-import { readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
+import { bracketValues, one, readAmount } from './numbers.ts';
+import { RINGS, readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
 import {
   DEEPEST,
   isMark,
   readBracket,
+  readInside,
   readLooseRepeat,
   readRepBracket,
   readRepeatOfAll,
   readStar,
 } from './repeats.ts';
 import { isAside, readSimple } from './simple.ts';
-import type { Amount, Convention, CountsAs, Item, Place, Work } from './tree.ts';
+import type { Amount, Convention, CountsAs, Item, Place, StatedCount, Times, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
-import { suggestion } from './words.ts';
-import { asJoin, insideGroup, readChain, readRingClose, readSkip, readWork, readYarnRing } from './work.ts';
+import { readStitch, suggestion } from './words.ts';
+import {
+  asJoin,
+  impliedPlace,
+  insideGroup,
+  readChain,
+  readRingClose,
+  readSkip,
+  readWork,
+  readYarnRing,
+} from './work.ts';
 
 const FILLERS = [
   'end with',
@@ -62,7 +72,26 @@ const FILLERS = [
   'the',
   'each',
 ];
-const SEPARATORS = [',', ';', '.', ':', '-', '/', '…', '..', '...', '"', '=', '·', '•', '|', '>', '→', '+'];
+const SEPARATORS = [
+  '<',
+  ',',
+  ';',
+  '.',
+  ':',
+  '-',
+  '/',
+  '…',
+  '..',
+  '...',
+  '"',
+  '=',
+  '·',
+  '•',
+  '|',
+  '>',
+  '→',
+  '+',
+];
 
 /** All items to the end of the cursor. */
 export function readItems(c: Cursor): Item[] {
@@ -134,6 +163,7 @@ const COUNT_WORDS = [
   'you have',
   'now you have',
   'there are',
+  'there should',
   'there will',
   'st count',
   'for a total',
@@ -146,7 +176,28 @@ function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
   return (
     c.attempt(() => {
       const sign = c.word();
+      const dashed = c.attempt(() => {
+        // "-12-" at the end.
+        const start = c.at;
+        c.at++;
+        const amount = sign === '-' && c.peek() && !c.peek()!.gap ? readAmount(c) : null;
+        if (!amount || c.word() !== '-') return null;
+        c.at++;
+        if (!countMayEnd(c)) return null;
+        const span = c.span(start);
+        return { parts: [{ amount, noun: null, ...amount }], turningChain: null, ...span } as StatedCount;
+      });
+      if (dashed) {
+        c.counts.push(dashed);
+        return true;
+      }
       const glued = sign === '-' && !c.peek()!.gap;
+      if (sign === '-' && bracketValues(c, c.at + 1)) {
+        const count = readCountParts(c);
+        if (!count || !countMayEnd(c)) return null;
+        c.counts.push(count);
+        return true;
+      }
       c.at++;
       if (glued && c.peek() && !c.peek()!.gap) return null;
       while (['-', '=', ':', '.', ','].includes(c.word()) && !c.done) c.at++;
@@ -167,6 +218,11 @@ function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       const firm =
         intro ||
         sign === '=' ||
+        sign === '<' ||
+        sign === '…' ||
+        sign === '...' ||
+        sign === '..' ||
+        sign === '→' ||
         (sign === '-' && !glued) ||
         count.parts.every(
           (part) => part.noun?.kind === 'stitch' && part.amount.from === count.parts[0]!.amount.from,
@@ -188,7 +244,9 @@ function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
 
 function countMayEnd(c: Cursor): boolean {
   let ahead = 0;
-  while (c.peek(ahead) && [',', ';', '.', ')', ']'].includes(c.word(ahead))) ahead++;
+  while (c.peek(ahead) && [',', ';', '.', ')', ']', '>'].includes(c.word(ahead))) ahead++;
+  // A sentence of its own behind the count.
+  if (ahead > 0 && c.word(ahead - 1) === '.' && /^\p{Lu}\p{Ll}/u.test(c.peek(ahead)?.text ?? '')) return true;
   return (
     !c.peek(ahead) ||
     c.isAny(
@@ -240,6 +298,10 @@ function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] 
 
 function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
   return (
+    readOtherSide(c) ??
+    readSentenceOfProse(c, before) ??
+    readTimesBefore(c) ??
+    readBareNumber(c, before) ??
     readOpenCount(c, before) ??
     readRepBracket(c, before) ??
     readWhole(c) ??
@@ -247,6 +309,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readRepeatOfAll(c, before) ??
     readSimple(c) ??
     readStartingIn(c) ??
+    readWorkIn(c) ??
     readLoopAlone(c) ??
     readPlaceFirst(c, before) ??
     readRing(c) ??
@@ -266,6 +329,22 @@ function wrap(item: Item | null): Item[] | null {
 function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null {
   const token = c.peek()!;
   const intro = c.isAny(COUNT_WORDS);
+  if (
+    before.length > 0 &&
+    token.kind === 'number' &&
+    c.at + 1 === c.end &&
+    /\t/u.test(c.text.slice(c.tokens[c.at - 1]?.to ?? 0, token.from))
+  ) {
+    // A count in a column of its own.
+    const amount = readAmount(c)!;
+    c.counts.push({
+      parts: [{ amount, noun: null, from: amount.from, to: amount.to }],
+      turningChain: null,
+      from: amount.from,
+      to: amount.to,
+    });
+    return [];
+  }
   if (!intro && token.kind !== 'number' && token.kind !== 'figure') return null;
   if (!intro && before.length === 0) return null;
   return c.attempt(() => {
@@ -306,11 +385,42 @@ function readStartingIn(c: Cursor): Item[] | null {
       return null;
     const place = readBarePlace(c);
     if (!place || !['from-hook', 'first', 'next', 'same', 'nth'].includes(place.kind)) return null;
+    const at = c.at;
+    if (c.isAny(['with', ', ch', ', with']))
+      return [{ type: 'attach', stitch: null, place, ...c.span(start) }];
     c.eat(',');
     c.eatAny(['work', 'make']);
     const work = readWork(c);
-    if (!work || Array.isArray(work) || work.places[0]!.kind !== 'across') return null;
-    return [{ ...work, places: [place, ...work.places], ...c.span(start) }];
+    if (!work || Array.isArray(work)) {
+      // "Starting in any dc, ch 1": where the yarn is joined.
+      c.at = at;
+      return [{ type: 'attach', stitch: null, place, ...c.span(start) }];
+    }
+    const first = work.places[0]!;
+    const all = { ...c.span(start) };
+    if (first.kind === 'across') return [{ ...work, places: [place, ...work.places], ...all }];
+    // "start in 2nd ch from hook, inc in this st"
+    if (first.kind === 'same') return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
+    if (first.kind === 'next' && first.amount.kind === 'one' && work.over === null) {
+      // "starting in 2nd ch from hook, sc in next 5 ch": the first of the five.
+      if (first.amount.value < 2) return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
+      const rest: Place = { ...first, amount: { ...first.amount, value: first.amount.value - 1 } };
+      return [{ ...work, places: [place, rest, ...work.places.slice(1)], ...all }];
+    }
+    return null;
+  });
+}
+
+/** "work in dc across first 12 sts"; "work in dc" alone says only what the rows are worked in. */
+function readWorkIn(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['work in', 'working in', 'cont in', 'cont working in', 'cont to work in'])) return null;
+    const stitch = readStitch(c);
+    if (!stitch) return null;
+    const places = readPlaces(c);
+    if (places) return [{ type: 'work', stitch, amount: one(c), places, over: null, ...c.span(start) }];
+    return c.done || c.peek()!.kind === 'sign' ? [{ type: 'aside', ...c.span(start) }] : null;
   });
 }
 
@@ -322,6 +432,187 @@ function readLoopAlone(c: Cursor): Item[] | null {
     if (!loop || !(c.done || [':', ',', ';', '-', ')'].includes(c.word()))) return null;
     return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
   });
+}
+
+/** "work along the other side of the foundation chain": from here the free loops of it are met. */
+function readOtherSide(c: Cursor): Item[] | null {
+  if (!c.isAny(['work', 'working', 'cont', 'on', 'along', 'now', 'rotate', 'turn', 'in', 'across', 'do not']))
+    return null;
+  return c.attempt(() => {
+    const start = c.at;
+    while (!c.done && c.peek()!.kind !== 'sign') {
+      if (c.at > start && beginsWork(c)) break;
+      c.at++;
+    }
+    if (c.at === start) return null;
+    const item = asideOf(c, start);
+    return item.type === 'other-side' ? [item] : null;
+  });
+}
+
+/** "Circle should measure 12 cm across." inside a row: a sentence with no work in it. */
+function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] | null {
+  const previous = c.tokens[c.at - 1]?.word ?? '';
+  if (before.length === 0 || !['.', ')', ']', '!'].includes(previous)) return null;
+  if (!/^\p{Lu}\p{Ll}/u.test(c.peek()!.text) || c.isAny(OPENERS) || isAside(c)) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    let words = 0;
+    while (!c.done) {
+      const token = c.peek()!;
+      if (token.word === '.' || token.word === '!') break;
+      if (isMark(c, c.at) || token.word in OPENING || words > 60) return null;
+      if (c.at > start && (beginsWork(c) || c.isAny(WORK_WORDS))) return null;
+      c.at++;
+      words++;
+    }
+    if (words < 3 || (c.at === start + 1 && readPlace(c))) return null;
+    const span = c.span(start);
+    c.fact('prose-passed-over', span, { words: c.words(span) });
+    return [{ type: 'aside', ...span }];
+  });
+}
+
+/** Words that begin work or a known instruction, so that a sentence with them in front is no prose. */
+const OPENERS = [
+  'ch',
+  'chs',
+  'sk',
+  'rep',
+  'turn',
+  'join',
+  'fasten',
+  'work',
+  'do not',
+  'change',
+  'place',
+  'move',
+  'with',
+  'sl',
+  'ss',
+  'inc',
+  'dec',
+  'in',
+  'cont',
+  'leave',
+  'end',
+  'total',
+  'sc',
+  'dc',
+  'hdc',
+  'tr',
+  'htr',
+  'dtr',
+  'make',
+  'next',
+  'now',
+  'then',
+  'mark',
+  'remove',
+  'finish',
+  'weave',
+  'cut',
+  'break',
+  'attach',
+  'rejoin',
+  'using',
+  'you',
+];
+const WORK_WORDS = [
+  'in next',
+  'in each',
+  'in same',
+  'in last',
+  'in first',
+  'rep from',
+  'across to',
+  'turn',
+  'in ea',
+];
+
+/** "6x (sc, inc)", "6 (1 sc, 1 inc)": the number of times before the bracket. */
+function readTimesBefore(c: Cursor): Item[] | null {
+  if (c.peek()!.kind !== 'number') return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const amount = readAmount(c);
+    if (!amount) return null;
+    c.eatAny(['times', 'x']);
+    if (!(c.word() in OPENING) || bracketValues(c, c.at)) return null;
+    const inner = c.peek(1)?.word ?? '';
+    if (['counts', 'does', 'see', 'do', 'not'].includes(inner)) return null;
+    const open = c.at;
+    const close = c.partner[open]!;
+    if (close < 0 || close >= c.end || c.depth >= DEEPEST || isCountOf(c, close)) return null;
+    c.at++;
+    const items = readInside(c, close);
+    c.at = close + 1;
+    if (!items.some((item) => item.type === 'work' || item.type === 'repeat' || item.type === 'group'))
+      return null;
+    const times: Times = { kind: 'times', amount, more: false, from: amount.from, to: c.tokens[open]!.from };
+    return [{ type: 'repeat', items, mark: 'bracket', times, last: null, ...c.span(start) }];
+  });
+}
+
+/** "(24 sts)", "(18 sc)": a count, and no work to repeat. */
+function isCountOf(c: Cursor, close: number): boolean {
+  for (let i = c.at + 1; i < close; i++) {
+    if ([',', 'in', 'inc', 'dec', 'ch', 'next'].includes(c.tokens[i]!.word)) return false;
+  }
+  return true;
+}
+
+/** "[1, inc]", "MR 6": a number alone where toys are written shortly; single crochets, and the reader says so. */
+function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | null {
+  const ring = c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(RINGS)) return null;
+    c.eat(',');
+    const amount = readAmount(c);
+    if (!amount || !(c.done || ['(', '[', '-', '.', '=', ','].includes(c.word()))) return null;
+    return assumed(c, start, amount, { kind: 'ring', loop: null, post: null, below: 0, ...c.span(start) });
+  });
+  if (ring) return [ring];
+  if (c.peek()!.kind !== 'number' || !shortRow(c)) return null;
+  const previous = c.tokens[c.at - 1]?.word ?? ':';
+  if (![':', ',', '(', '[', '*', '.'].includes(previous) || (before.length === 0 && previous === '.'))
+    return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const amount = readAmount(c, false);
+    if (!amount || ![',', ')', ']', '*'].includes(c.word())) return null;
+    return [assumed(c, start, amount, impliedPlace(c, amount))];
+  });
+}
+
+/** True when the row names increases or decreases and no stitch at all. */
+function shortRow(c: Cursor): boolean {
+  if (c.short === null) {
+    const words = c.tokens.map((token) => token.word);
+    const changes = words.some((word) => ['inc', 'dec', 'incs', 'decs', 'invdec'].includes(word));
+    const named = words.some((word) => ['sc', 'dc', 'hdc', 'htr', 'tr', 'ch', 'sts', 'st'].includes(word));
+    c.short = changes && !named;
+  }
+  return c.short;
+}
+
+function assumed(c: Cursor, start: number, amount: Amount, place: Place): Work {
+  const span = c.span(start);
+  c.fact('stitch-assumed', span, { words: c.words(span), taken: 't1' });
+  const stitch: Work['stitch'] = {
+    form: 'plain',
+    base: 't1',
+    post: null,
+    together: 1,
+    parts: null,
+    special: null,
+    beginning: false,
+    half: false,
+    from: span.to,
+    to: span.to,
+  };
+  const each: Amount = place.kind === 'ring' ? amount : { kind: 'one', value: 1, from: span.to, to: span.to };
+  return { type: 'work', stitch, amount: each, places: [place], over: null, ...span };
 }
 
 /** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
@@ -347,6 +638,8 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
     const worked = c.eatAny(['working', 'work', 'worked']) !== null;
+    // "working last tr in top of tch" is a stitch and its place.
+    if (worked && c.isAny(['last', 'first', 'final', 'the last', 'through both'])) return null;
     const loop = c.attempt(() => {
       c.eatAny(['in', 'through', 'under', 'using', 'across']);
       const found = readLoop(c);
@@ -391,10 +684,17 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
     }
     const places = readPlaces(c);
     if (!places) return null;
+    const verbAt = c.at;
     c.eatAny([',', ':']);
     const verb = c.eatAny(['work', 'make', 'do', 'place', 'crochet']) !== null;
     c.eatAny([':', 'the foll', 'foll']);
-    if (!verb && !worked && !c.isAny(['(', '[', '#', '#fig', ':']) && c.tokens[c.at - 1]?.word !== ':') {
+    if (
+      places[0]!.kind !== 'ring' &&
+      !verb &&
+      !worked &&
+      !c.isAny(['(', '[', '#', '#fig', ':']) &&
+      c.tokens[c.at - 1]?.word !== ':'
+    ) {
       // "in next st sc": the stitch right behind the place.
       if (c.tokens[c.at - 1]?.word === ',') return null;
     }
@@ -405,6 +705,15 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
       return [{ type: 'group', items: insideGroup(group), places, ...c.span(start) }];
     }
     if (places[0]!.kind === 'ring') return ringWork(c, start, places);
+    if (
+      worked &&
+      !verb &&
+      (c.done || c.tokens[c.at - 1]?.word === ',' || [',', ';', '.'].includes(c.word()))
+    ) {
+      // "working in ends of rows, sc in …": says beforehand where the row goes.
+      if (c.tokens[c.at - 1]?.word === ',') c.at--;
+      return [{ type: 'aside', ...c.span(start) }];
+    }
     const items: Item[] = [];
     let end = c.at;
     while (!c.done && items.length < 40) {
@@ -426,6 +735,11 @@ function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
     while (items.length > 0 && items.at(-1)!.type === 'chain') items.pop();
     c.at = end;
     const [first] = items;
+    if (!first && worked) {
+      // "working in row-ends, work 2 sc in end of each row": the place comes again.
+      c.at = verbAt;
+      return [{ type: 'aside', ...c.span(start) }];
+    }
     if (!first || first.type !== 'work') return null;
     const made = insideGroup(items);
     if (made.length === 1 && made[0]!.type === 'work') {
@@ -632,6 +946,19 @@ function readBracketCountAhead(c: Cursor): boolean {
 
 /** Words that nothing above knows: up to a separator, or to where something known begins. */
 function readUnread(c: Cursor): Item[] {
+  const before = c.tokens[c.at - 1]?.word ?? ',';
+  if (
+    c.peek()!.kind === 'number' &&
+    c.at + 2 >= c.end - 1 &&
+    before === '.' &&
+    c.at > 1 &&
+    ['.', undefined].includes(c.peek(2)?.word)
+  ) {
+    // "… 5 petals.": a count of things that no row can check.
+    const start = c.at;
+    c.at = Math.min(c.end, c.at + 2);
+    return [{ type: 'aside', ...c.span(start) }];
+  }
   if (c.peek()!.kind === 'number' && c.peek(1)?.kind === 'word' && c.at + 1 < c.end) {
     // The number before an unknown stitch is understood; the finding is about the stitch.
     const number = c.at;

@@ -4,7 +4,7 @@
  */
 import { readBracketCount } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
-import { bracketValues, readOrdinal } from './numbers.ts';
+import { bracketValues, numberWord, readOrdinal } from './numbers.ts';
 import type { Amount, Label, RowNumbers, SizeFilter } from './tree.ts';
 
 const ROWS = ['rows', 'row', 'rnds', 'rnd'];
@@ -85,6 +85,11 @@ const KIND_WORDS = [
 function number(c: Cursor): Amount | null {
   const start = c.at;
   const token = c.peek();
+  const named = token ? numberWord(token.word) : null;
+  if (named !== null) {
+    c.at++;
+    return { kind: 'one', value: named, ...c.span(start) };
+  }
   if (token?.kind === 'figure') {
     c.at++;
     return { kind: 'figure', index: token.value, ...c.span(start) };
@@ -105,15 +110,14 @@ function number(c: Cursor): Amount | null {
 /** "4", "4-10", "4, 6 and 8", "6 and all even rows" behind "row". */
 function readNumbers(c: Cursor): RowNumbers | null {
   const start = c.at;
-  c.eatAny(['no', 'number', '#']);
-  if (c.tokens[c.at - 1]?.word === '#' && c.at > start) c.at = start;
+  if (c.eatAny(['no', 'number', '♯'])) c.eat('.');
   const first = number(c);
   if (!first) {
     c.at = start;
     return null;
   }
   const last = c.attempt(() => {
-    if (!c.eatAny(['-', 'to', 'through', 'thru', '&'])) return null;
+    if (!c.eatAny(['-', '~', 'to', 'through', 'thru', '&'])) return null;
     const dash = c.tokens[c.at - 1]!;
     c.eatAny(ROWS);
     if (c.word() === 'r' && !c.peek(1)?.gap) c.at++;
@@ -165,7 +169,7 @@ function readNumbers(c: Cursor): RowNumbers | null {
   const numbers: Amount[] = [first];
   for (;;) {
     const more = c.attempt(() => {
-      if (!c.eatAny([', and', ', &', ',', 'and', '&', '/'])) return null;
+      if (!c.eatAny([', and', ', &', ',', 'and', '&', '/', '+'])) return null;
       c.eatAny(ROWS);
       const found = number(c);
       return found && (labelEnds(c) || c.isAny([',', 'and', '&'])) ? found : null;
@@ -207,6 +211,16 @@ function readSide(c: Cursor): 'RS' | 'WS' | null {
         }
         const ends = close + 1 >= c.end || [':', '.', '-', '('].includes(next?.word ?? '');
         if (!ends) return null;
+        const sizes = c.attempt(() => {
+          c.at++;
+          const found = c.within(close, () => readSizeFilter(c));
+          return found && found !== 'all' ? found : null;
+        });
+        if (sizes) {
+          c.only = sizes;
+          c.at = close + 1;
+          return true;
+        }
         const count = readBracketCount(c);
         if (count) {
           c.counts.push(count);
@@ -240,6 +254,23 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
     if (c.eatAny(['all sizes'])) {
       c.eatAny([':', '-', '.', ',']);
       return 'all';
+    }
+    const nths = c.attempt(() => {
+      // "2nd and 3rd sizes only": by their place in the list.
+      const found: string[] = [];
+      for (;;) {
+        const token = c.peek();
+        if (token?.kind !== 'ordinal' && !['first', 'second', 'third', 'last'].includes(token?.word ?? ''))
+          break;
+        found.push(token!.text);
+        c.at++;
+        if (!c.eatAny([', and', ',', 'and', '&'])) break;
+      }
+      return found.length > 0 && c.eatAny(['sizes only', 'size only']) ? found : null;
+    });
+    if (nths) {
+      c.eatAny([':', '-', '.', ',']);
+      return { labels: nths, except: false, ...c.span(start) };
     }
     const said = c.eatAny(['sizes', 'size']) !== null;
     const labels: string[] = [];
@@ -277,11 +308,10 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
     }
     flush();
     c.eatAny(['sizes', 'size']);
-    const colon = c.eatAny([':', '-', '.', ',']);
+    c.eatAny([':', '-', '.', ',']);
     if (!ended || labels.length === 0) return null;
     if (!said && !labels.every((label) => /^(?:\d*-?X{0,6}[SML]|XS|one|\d+X?|[SML]\/[SML])$/iu.test(label)))
       return null;
-    if (!colon && c.done) return null;
     return { labels, except: false, ...c.span(start) };
   });
 }
@@ -302,6 +332,13 @@ export function readLabel(c: Cursor): Label | null {
     const read = readNumbered(c) ?? readOrdinalLabel(c) ?? readTitled(c) ?? readShort(c) ?? readList(c);
     if (!read) return null;
     const side = readSide(c);
+    // "Row 14 - Inc row:"
+    c.attempt(() => {
+      if (!c.eatAny(['-', ':', ','])) return null;
+      let words = 0;
+      while (words < 3 && c.eatAny(KIND_WORDS)) words++;
+      return words > 0 && c.eatAny(ROWS) && c.word() === ':' ? true : null;
+    });
     const span = c.span(start);
     const colonAt = c.at;
     if (bold) c.eat('**');
@@ -384,10 +421,15 @@ function readTitled(c: Cursor): Head | null {
     c.attempt(() => (c.peek()?.kind === 'number' && c.isAny(ROWS, 1) ? (c.at++, true) : null));
     const word = c.eatAny(ROWS);
     if (!word) {
-      if (kind === 'foundation' && c.eat('ch')) return { kind, numbers: null, side: null, needsEnd: true };
+      if (kind === 'foundation') c.eatAny(['ch', 'ring', 'chs']);
+      const edge = ['edging', 'border', 'trim', 'hem', 'cuff', 'brim', 'ribbing'].includes(
+        c.tokens[c.at - 1]!.word,
+      );
+      // "beg ch-3" and "base of ch" are no labels: without "row", only a colon makes one.
+      if (c.word() !== ':') return null;
       if (kind === 'foundation' || kind === 'set-up')
         return { kind, numbers: null, side: null, needsEnd: true };
-      return null;
+      return edge && kind === null ? { kind: 'next', numbers: null, side: null, needsEnd: true } : null;
     }
     const round = word.startsWith('rnd');
     const numbers = readNumbers(c);
@@ -404,7 +446,8 @@ function readShort(c: Cursor): Head | null {
     if (c.peek(1)?.kind !== 'number') return null;
     c.at++;
     const numbers = readNumbers(c);
-    return numbers ? { kind: 'row', numbers, side: null, needsEnd: true } : null;
+    // "R1 6 sc in MR": a capital R with its number needs no colon.
+    return numbers ? { kind: 'row', numbers, side: null, needsEnd: token.text !== 'R' } : null;
   });
 }
 
@@ -415,9 +458,23 @@ function readList(c: Cursor): Head | null {
     const token = c.peek();
     if (token?.kind !== 'number' || !Number.isInteger(token.value)) return null;
     c.at++;
+    const amount: Amount = { kind: 'one', value: token.value, ...c.span(start) };
+    const last = c.attempt<Amount>(() => {
+      // "5-7.", "5.-7.", "5-6)": a range.
+      c.eat('.');
+      if (!c.eatAny(['-', '~', 'to'])) return null;
+      const at = c.at;
+      const to = c.peek();
+      if (to?.kind !== 'number' || to.value <= token.value || to.gap) return null;
+      c.at++;
+      return { kind: 'one', value: to.value, ...c.span(at) };
+    });
     if (!['.', ')', ':'].includes(c.word()) || c.peek()!.gap) return null;
     if (!c.peek(1)) return null;
-    const amount: Amount = { kind: 'one', value: token.value, ...c.span(start) };
+    if (last) {
+      const range: RowNumbers = { kind: 'range', first: amount, last, ...c.span(start) };
+      return { kind: 'numbered', numbers: range, side: null, needsEnd: true };
+    }
     return {
       kind: 'numbered',
       numbers: { kind: 'one', number: amount, ...c.span(start) },

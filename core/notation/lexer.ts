@@ -98,6 +98,9 @@ const SAME: Readonly<Record<string, string>> = {
   leaving: 'leave',
   working: 'working',
   joining: 'join',
+  decreasing: 'dec',
+  increasing: 'inc',
+  placing: 'place',
   joined: 'joined',
   attach: 'attach',
   rejoin: 'rejoin',
@@ -135,6 +138,14 @@ export function canonical(written: string): string {
 const SPACE = /(?:\s|\p{Cf})+/uy;
 const ACRONYM = /(?:\p{L}\.){2,}(?!\p{L})/uy;
 const WORD = /\p{L}(?:\p{L}|\p{M}|\p{Cf})*(?:['’](?:\p{L}|\p{M}|\p{Cf})+)*/uy;
+/** Abbreviations that older houses write with a full stop, which ends no sentence. */
+const STOPPED = new Set(
+  'ch chs st sts sp sps lp lps sc dc tr htr hdc dtr trtr ss sl rep rnd rnds beg inc incs dec decs tog inv cl tch foll cont patt prev rem alt bet sk no'.split(
+    ' ',
+  ),
+);
+const LOOPED = /^(?:(sc|dc|hdc|htr|tr|dtr|ss)(blo|flo)|(blo?|flo?)(sc|hdc|htr|dc|tr))$/iu;
+const GOES_ON = /\.(?=\s*(?:\p{Ll}|[,;:)\]]))/uy;
 const PLURAL = /\(s\)/iy;
 const ORDINAL = /(\d{1,9})(?:st|nd|rd|th)(?!\p{L})/iuy;
 const NUMBER = /\d+(?:\.\d+)?/uy;
@@ -146,6 +157,23 @@ const SIGNS: Readonly<Record<string, string>> = {
   '−': '-',
   '‐': '-',
   '×': 'x',
+  '#': '♯',
+  '：': ':',
+  '；': ';',
+  '，': ',',
+  '、': ',',
+  '。': '.',
+  '（': '(',
+  '）': ')',
+  '［': '[',
+  '］': ']',
+  '【': '[',
+  '】': ']',
+  '＝': '=',
+  '＋': '+',
+  '－': '-',
+  '～': '~',
+  '〜': '~',
   '∗': '*',
   '＊': '*',
   '“': '"',
@@ -211,6 +239,7 @@ export function lex(text: string): Token[] {
       // "d.c." is one word; its last full stop may also end the sentence and then belongs outside.
       const written = acronym[0].slice(0, -1);
       push('word', at + written.length, canonical(written.replaceAll('.', '')), 0);
+      if (match(GOES_ON, text, at)) at++;
       continue;
     }
     const word = match(WORD, text, at);
@@ -221,7 +250,16 @@ export function lex(text: string): Token[] {
         written += 's';
         to += 3;
       }
+      const loop = LOOPED.exec(written);
+      if (loop) {
+        // "scblo": the stitch, and the loop it goes into.
+        const first = loop[1] ?? loop[3]!;
+        push('word', at + first.length, canonical(first), 0);
+        push('word', to, canonical(loop[2] ?? loop[4]!), 0);
+        continue;
+      }
       push('word', to, canonical(written), 0);
+      if (STOPPED.has(tokens.at(-1)!.word) && match(GOES_ON, text, at)) at++;
       continue;
     }
     const sign = String.fromCodePoint(text.codePointAt(at)!);

@@ -8,6 +8,10 @@ import type { Amount, Noun } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const ADJECTIVES = [
+  'indicated',
+  'specified',
+  'designated',
+  'stated',
   'unworked',
   'unused',
   'free',
@@ -198,7 +202,13 @@ export function readNoun(c: Cursor, inner = false): Noun | null {
     const between = c.attempt(() => {
       if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
       c.eat('the');
+      c.eatAny(['first', 'last', 'next', 'each']);
       readNoun(c, true);
+      c.attempt(() => {
+        if (!c.eat('and')) return null;
+        c.eatAny(['the', 'first', 'last', 'next']);
+        return readTurningChain(c) ?? readNoun(c, true);
+      });
       return true;
     });
     if (between || c.eatAny(['groups', 'group'])) return { kind: 'between', ...c.span(start) };
@@ -254,7 +264,21 @@ export function readNouns(c: Cursor, each = false): Noun[] | null {
       if (c.isAny(['next', 'last', 'first', 'same', 'turn'])) return null;
       const noun = readNoun(c);
       // A noun followed by a place of its own is new work: "and sc in next".
-      if (!noun || c.isAny(['in', 'around', 'next', 'each', 'over', '#'])) return null;
+      if (
+        !noun ||
+        c.isAny([
+          'in',
+          'around next',
+          'around post',
+          'around the',
+          'around each',
+          'next',
+          'each',
+          'over',
+          '#',
+        ])
+      )
+        return null;
       return noun;
     });
     if (!more) break;

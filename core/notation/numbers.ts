@@ -69,7 +69,7 @@ interface Values {
 /** "26, 28, –" or "26:28" or "26-28-30" between token `from` and `to`. */
 function listBetween(c: Cursor, from: number, to: number): (number | null)[] | null {
   let comma = false;
-  for (let i = from; i < to; i++) if ([',', ';', ':', '/'].includes(c.tokens[i]!.word)) comma = true;
+  for (let i = from; i < to; i++) if ([',', ';', ':', '/', '|'].includes(c.tokens[i]!.word)) comma = true;
   const values: (number | null)[] = [];
   let wantsValue = true;
   for (let i = from; i < to; i++) {
@@ -84,7 +84,7 @@ function listBetween(c: Cursor, from: number, to: number): (number | null)[] | n
     } else if (wantsValue && (token.word === '-' || token.word === 'no' || token.word === 'none')) {
       values.push(null);
       wantsValue = false;
-    } else if (!wantsValue && [',', ';', ':', '/'].includes(token.word)) {
+    } else if (!wantsValue && [',', ';', ':', '/', '|'].includes(token.word)) {
       wantsValue = true;
     } else if (!wantsValue && token.word === '-' && !comma) {
       wantsValue = true;
@@ -115,17 +115,36 @@ function rathersCount(c: Cursor, values: Values, before: number, chains: boolean
 }
 
 function checkSizes(c: Cursor, start: number, got: number): void {
-  if (c.sizes !== null && c.sizes !== got) {
+  if (c.sizes !== null && c.sizes !== got && c.allSizes !== got) {
     c.fact('sizes-differ-in-length', c.span(start), { expected: c.sizes, got });
   }
 }
 
+/** "31/35/39", "31-35-39" without blanks: three or more numbers are sizes even where no line names them. */
+function gluedList(c: Cursor, first: number, mark: string): (number | null)[] | null {
+  if (mark !== '/' && mark !== '-') return null;
+  const values: number[] = [first];
+  let ahead = 0;
+  while (c.word(ahead) === mark && !c.peek(ahead)!.gap && values.length < 40) {
+    const token = c.peek(ahead + 1);
+    if (token?.kind !== 'number' || token.gap || !Number.isInteger(token.value)) return null;
+    values.push(token.value);
+    ahead += 2;
+  }
+  if (values.length < 3) return null;
+  c.at += ahead;
+  return values;
+}
+
 /** "12, 14, 16, 18" or "12/14/16" behind the first number, only where the number of sizes is known. */
 function openList(c: Cursor, first: number): (number | null)[] | null {
-  const n = c.sizes;
-  if (n === null || n < 2) return null;
   const mark = c.word();
+  if (c.sizes === null) return gluedList(c, first, mark);
+  const n = c.sizes;
+  if (n < 2) return null;
   if (![',', '/', ':', '-'].includes(mark)) return null;
+  // "Ch 1, 2 sc in next st" is no list for two sizes.
+  if (n === 2 && mark === ',') return null;
   const values: (number | null)[] = [first];
   let ahead = 0;
   while (c.word(ahead) === mark && values.length < n) {
@@ -162,6 +181,11 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
   const word = numberWord(token.word);
   if (word !== null) {
     c.at++;
+    const more = lists && c.sizes !== null && c.sizes > 1 ? bracketValues(c, c.at) : null;
+    if (more && more.values.length === c.sizes! - 1) {
+      c.at = more.next;
+      return { kind: 'sizes', values: [word, ...more.values], ...c.span(start) };
+    }
     return { kind: 'one', value: word, ...c.span(start) };
   }
   const behindDash = token.word === '-' && lists ? bracketValues(c, c.at + 1) : null;
@@ -169,7 +193,7 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
     behindDash !== null &&
     (c.sizes === null
       ? behindDash.next < c.end && c.tokens[behindDash.next]!.kind === 'word'
-      : c.sizes === behindDash.values.length + 1);
+      : c.sizes === behindDash.values.length + 1 || c.allSizes === behindDash.values.length + 1);
   if (!dash && (token.kind !== 'number' || !Number.isInteger(token.value))) return null;
   const first = dash ? null : clipped(c, token.value, c.at);
   c.at++;

@@ -93,6 +93,24 @@ function readTail(c: Cursor, draft: Draft): void {
           'of row below',
           'from row below',
           'of previous',
+          'of foundation ch',
+          'of the foundation ch',
+          'of foundation',
+          'of base ch',
+          'of each rnd',
+          'of each row',
+          'of every rnd',
+          'at beg of prev row',
+          'at beg of prev rnd',
+          'at beg of last row',
+          'at beg of row',
+          'at beg of the row',
+          'at beg of rnd',
+          'at start of row',
+          'at end of row',
+          'of cuff',
+          'of body',
+          'of band',
           'as indicated',
           'indicated',
           'specified',
@@ -205,7 +223,27 @@ function readSame(c: Cursor): Bare | null {
       ])
     ) {
       c.eat('the');
-      if (!readTurningChain(c) && !readNoun(c)) return null;
+      const older = c.attempt(() =>
+        readAmount(c, false) && (c.eat('-'), c.eatAny(['turning ch', 'ch', 'chs'])) ? true : null,
+      );
+      if (!older && !readTurningChain(c) && !readNoun(c)) return null;
+      return { kind: 'same' };
+    }
+    if (
+      c.eatAny([
+        'join sl st',
+        'join ss',
+        'join st',
+        'join sc',
+        'join dc',
+        'joined st',
+        'this st',
+        'this sp',
+        'this ch',
+        'that st',
+        'that sp',
+      ])
+    ) {
       return { kind: 'same' };
     }
     if (!c.eat('same')) return null;
@@ -274,15 +312,23 @@ function partsNoun(c: Cursor): Noun | null {
     if (!readAmount(c, false)) return null;
     if (c.word() === '-') c.at++;
     if (!readNoun(c)) return null;
-    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set'])) return null;
+    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
+      return null;
     return { kind: 'between', ...c.span(start) };
   });
 }
 
 /** "top of turning ch", "3rd ch of beg ch-5", "turning ch". */
-function readTurningPlace(c: Cursor, nth: Amount | null): Bare | null {
+export function readTurningPlace(c: Cursor, nth: Amount | null): Bare | null {
   return c.attempt(() => {
     c.eatAny(['the', 'prev']);
+    // "top of the skipped chs": the edge that skipping chains made.
+    const skipped = c.attempt(() => {
+      c.eat('beg');
+      readAmount(c, false);
+      return c.eatAny(['skipped']) && (readAmount(c, false), c.eatAny(['chs', 'ch'])) ? true : null;
+    });
+    if (skipped) return { kind: 'turning-chain', nth, beginning: true };
     if (nth) {
       // "3rd of 3 ch" of older books; "3rd ch of ch-3" says a chain of the edge, too.
       const older = c.attempt(() => {
@@ -447,7 +493,12 @@ function readNext(c: Cursor): Bare | null {
       ? null
       : c.attempt(() => (c.eatAny(['every other of next', 'alt of next']) ? 2 : null));
     const all = c.attempt(() => {
-      if (every || other || !c.eatAny(['all of the', 'all the', 'all of', 'all', 'both'])) return null;
+      if (
+        every ||
+        other ||
+        !c.eatAny(['all of the', 'all the', 'all of', 'all', 'both', 'each of', 'the rem', 'rem', 'center'])
+      )
+        return null;
       return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
     });
     if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
@@ -580,10 +631,15 @@ function readBetween(c: Cursor): Bare | null {
       return null;
     }
     c.eatAny(['the', 'each of the', 'any']);
-    c.eatAny(['next', 'foll', 'each', 'last']);
+    c.eatAny(['next', 'foll', 'each', 'last', 'first']);
     const amount = readAmount(c);
     const noun: Noun = readNoun(c) ?? anyStitch(c);
-    c.attempt(() => (c.eatAny(['and next', 'and the next', 'and']) && readNoun(c) ? true : null));
+    c.attempt(() =>
+      c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and']) &&
+      (readTurningChain(c) || readNoun(c))
+        ? true
+        : null,
+    );
     const of = c.attempt(() =>
       c.eat('of') && !c.isAny(['prev', 'last row', 'last rnd', 'row', 'rnd']) ? readUnit(c) : null,
     );
@@ -632,7 +688,11 @@ function readPartOf(c: Cursor): Bare | null {
 function readCore(c: Cursor, bare: boolean): Bare | null {
   c.eat('the');
   c.eat('very');
-  if (bare && c.attempt(() => (c.eatAny(['a', 'an', 'your', 'this', 'center of', 'center of the']), c.eatAny(RINGS)))) return { kind: 'ring' };
+  if (
+    bare &&
+    c.attempt(() => (c.eatAny(['a', 'an', 'your', 'this', 'center of', 'center of the']), c.eatAny(RINGS)))
+  )
+    return { kind: 'ring' };
   const strict =
     readSame(c) ??
     readSkipped(c) ??
@@ -678,8 +738,11 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
     c.attempt(() => {
       c.eatAny(['any', 'a', 'an', 'this', 'that', 'corresponding']);
       const space = readSpaceFirst(c);
-      const amount = space ? one(c) : (readAmount(c) ?? one(c));
-      const nouns = space ? [space] : readNouns(c);
+      const said = space ? null : readAmount(c);
+      const amount = said ?? one(c);
+      // "sc in 2, inc": the noun left out.
+      const bareEnd = said !== null && (c.done || [',', '*', ')', ']', ';'].includes(c.word()));
+      const nouns = space ? [space] : (readNouns(c) ?? (bareEnd ? [anyStitch(c)] : null));
       if (!nouns) return null;
       const edge = nouns.every((noun) => ['row-end', 'loop-of-chain', 'seam'].includes(noun.kind));
       const stop = readStop(c);
@@ -762,39 +825,40 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   return { ...core, ...draft, ...c.span(start) } as Place;
 }
 
+const AROUND_WHAT = [
+  'next',
+  'each',
+  'the',
+  'st',
+  'same',
+  'last',
+  'first',
+  'foll',
+  'every',
+  'corresponding',
+  'marked',
+  'dc',
+  'tr',
+  'fpdc',
+  'bpdc',
+  'fptr',
+  'bptr',
+  '#th',
+  'post',
+  'skipped',
+];
+
 /** One place at the position: with a preposition, or beginning with next, each, last … */
 export function readPlace(c: Cursor): Place | null {
   return c.attempt(() => {
     const start = c.at;
+    if (c.word() === '/' && c.isAny(['each', 'next', 'every'], 1)) c.at++;
     const evenly = readEvenly(c);
     if (evenly) return { ...evenly, loop: null, post: null, below: 0, ...c.span(start) };
     const along = readAlongEdge(c);
     if (along) return { ...along, loop: null, post: null, below: 0, ...c.span(start) };
     if (c.eatAny(POST)) return readPlaceFrom(c, start, true, { post: 'front' });
-    if (
-      c.isAny([
-        'around next',
-        'around each',
-        'around the next',
-        'around st',
-        'around same',
-        'around last',
-        'around first',
-        'around foll',
-        'around every',
-        'rnd next',
-        'rnd each',
-        'around corresponding',
-        'around the',
-        'around marked',
-        'around dc',
-        'around tr',
-        'around fpdc',
-        'around bpdc',
-        'around #th',
-        'around post',
-      ])
-    ) {
+    if ((c.is('around') || c.is('rnd')) && c.isAny(AROUND_WHAT, 1)) {
       c.at++;
       return readPlaceFrom(c, start, true, {});
     }
@@ -829,6 +893,17 @@ export function readPlace(c: Cursor): Place | null {
 
 const EDGES: readonly Noun['kind'][] = ['row-end', 'loop-of-chain', 'seam'];
 
+/** "of ribbing", "of the cuff": whose edge it is. */
+function eatWhose(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eat('of')) return null;
+    c.eatAny(['the', 'last', 'each']);
+    if (c.peek()?.kind !== 'word' || c.isAny(['next', 'row', 'rnd', 'prev'])) return null;
+    c.at++;
+    return c.done || c.peek()!.kind === 'sign' || c.isAny(['across', 'working', 'and']) ? true : null;
+  });
+}
+
 /** "along side edge", "across row ends": an edge without "evenly". */
 function readAlongEdge(c: Cursor): Bare | null {
   return c.attempt(() => {
@@ -848,6 +923,7 @@ function readEvenly(c: Cursor): Bare | null {
       if (!c.eatAny(['across', 'along', 'around', 'over', 'in', 'up', 'down'])) return null;
       c.eatAny(['the', 'each', 'entire', 'all']);
       const nouns = readNouns(c);
+      eatWhose(c);
       return nouns && nouns.some((noun) => EDGES.includes(noun.kind)) ? nouns : null;
     });
     if (edge) return { kind: 'evenly', nouns: edge, stop: readStop(c) };

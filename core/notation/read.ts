@@ -35,7 +35,7 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
   const typed: Label | null = readLabel(c);
   if (!filter && typed) filter = readSizeFilter(c);
   // "Sizes M (L) only: … 30 (34) sc" lists its own sizes only.
-  filter ??= above;
+  filter ??= c.only ?? above;
   if (filter && filter !== 'all' && c.sizes !== null) c.sizes = filter.except ? null : filter.labels.length;
   if (typed && !label) c.fact('label-not-expected', typed, { words: c.words(typed) });
   c.round = typed?.kind === 'round' || /\b(?:rnd|round)/iu.test(typed ? c.words(typed) : '');

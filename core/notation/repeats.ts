@@ -15,14 +15,14 @@ import { atRowEnd, insideGroup, readWork } from './work.ts';
 /** Brackets and stars nested deeper than this are not read. */
 export const DEEPEST = 24;
 
-const MARK = /^(?:\*+|†+|‡+|§+|#+|\++|\^+|~+)$/u;
+const MARK = /^(?:\*+|†+|‡+|§+|♯+|\++|\^+|~+)$/u;
 const REFERS = ['from', 'to', 'at', 'between', 'until', 'after', 'before', 'rep', 'last', 'first'];
 
 /** True for a sign that can mark a spot: *, **, †, ‡ … ("+" and "#" only where a "from" names them). */
 export function isMark(c: Cursor, i: number): boolean {
   const token = c.tokens[i];
   if (token?.kind !== 'sign' || !MARK.test(token.word)) return false;
-  if (token.word[0] === '+' || token.word[0] === '#' || token.word[0] === '^' || token.word[0] === '~') {
+  if (token.word[0] === '+' || token.word[0] === '♯' || token.word[0] === '^' || token.word[0] === '~') {
     return c.isNamedMark(token.word);
   }
   return true;
@@ -75,10 +75,24 @@ interface Event {
   readonly at: number;
 }
 
+/** "repeat to end", "rep 5 more times" with no "from": said of the star that is open. */
+function repeatsPlainly(c: Cursor, k: number): boolean {
+  const at = c.at;
+  const facts = c.facts.length;
+  c.at = k + 1;
+  const found =
+    (readStop(c) ?? readTimes(c)) !== null &&
+    (c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'join', 'end']));
+  c.at = at;
+  c.facts.length = facts;
+  return found;
+}
+
 /** Next thing said of `sign` after token `i`: a clause that repeats from it, or another such mark. */
 function nextEvent(c: Cursor, i: number): Event | null {
   const sign = c.tokens[i]!.word;
   for (let k = i + 1; k < c.end; k++) {
+    if (sign === '*' && c.tokens[k]!.word === 'rep' && repeatsPlainly(c, k)) return { kind: 'clause', at: k };
     if (c.tokens[k]!.word !== sign || c.tokens[k]!.kind !== 'sign') continue;
     if (multiplies(c, k)) continue;
     if (refers(c, k)) {
@@ -99,7 +113,7 @@ function endBefore(c: Cursor, start: number, tail: readonly Item[]): number {
   return tail.length > 0 ? Math.min(to, tail[0]!.from) : to;
 }
 
-function inner(c: Cursor, end: number): Item[] {
+export function readInside(c: Cursor, end: number): Item[] {
   c.depth++;
   const items = c.within(end, () => readItems(c));
   c.depth--;
@@ -120,7 +134,7 @@ export function readStar(c: Cursor): Item[] {
     return [{ type: 'mark', sign, ...here }];
   }
   if (event.kind === 'clause') {
-    const items = inner(c, event.at);
+    const items = readInside(c, event.at);
     const bodyEnd = c.tokens[event.at - 1]!.to;
     const clause = readClause(c, items);
     if (!clause) {
@@ -158,7 +172,7 @@ export function readStar(c: Cursor): Item[] {
       ...clause.tail,
     ];
   }
-  const items = inner(c, event.at);
+  const items = readInside(c, event.at);
   c.at = event.at + 1;
   const times = readPairTimes(c, items);
   c.marked.set(sign, items);
@@ -197,13 +211,21 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
   return c.attempt(() => {
     c.eatAny([',', ';', '.', ':']);
     if (c.isAny(['rep', 'work', 'cont']) || c.is('from')) {
-      const clause = c.attempt(() => readClause(c, items));
+      // "*…* rep 6 times": six in all, since nothing says "from".
+      const clause = repeatsPlainly(c, c.at) ? null : c.attempt(() => readClause(c, items));
       if (clause) return clause;
       c.eatAny(['rep', 'work']);
-      c.eatAny(['this', 'these', 'to']);
+      c.eatAny([
+        'between asterisks',
+        'between stars',
+        'between the stars',
+        'between the asterisks',
+        'instructions',
+        'this',
+        'these',
+      ]);
     }
     const start = c.at;
-    const more = c.tokens[start - 1]?.word === 'rep';
     const stop = readStop(c);
     if (stop) {
       const last = readLast(c, items);
@@ -216,7 +238,7 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
     }
     const often = readTimes(c, true);
     if (!often) return null;
-    const times = timesOf(c, start, often, more);
+    const times = timesOf(c, start, often, false);
     const last = readLast(c, items);
     return { times, ...last, to: null, end: endBefore(c, start, last.tail) };
   });
@@ -233,7 +255,7 @@ function readClause(c: Cursor, items: readonly Item[]): Clause | null {
   return c.attempt(() => {
     const start = c.at;
     c.eatAny(['rep', 'cont', 'work']);
-    c.eatAny(['.', 'to']);
+    c.eat('.');
     c.eatAny(['rep', 'instructions', 'in', 'this', 'patt']);
     const early = c.attempt(() => {
       const at = c.at;
@@ -241,6 +263,12 @@ function readClause(c: Cursor, items: readonly Item[]): Clause | null {
       return often ? timesOf(c, at, often, true) : null;
     });
     c.eat('patt');
+    const plain = repeatsPlainly(c, start);
+    if (plain) {
+      const times = readClauseTimes(c, early);
+      const last = readLast(c, items);
+      return { times, ...last, to: null, end: endBefore(c, start, last.tail) };
+    }
     if (!c.eatAny(['from', 'between', 'instructions between', 'what is between', 'bet'])) {
       if (!isMark(c, c.at)) return null;
     }
@@ -318,6 +346,18 @@ function readLast(c: Cursor, items: readonly Item[]): Ending {
           c.eatAny(['the', 'final', 'last']);
           c.eatAny(['final', 'last']);
           const omitted = readTail(c, true);
+          for (let n = 0; n < 4 && omitted.length > 0; n++) {
+            const more = c.attempt(() => {
+              if (!c.eatAny([', and', 'and', ','])) return null;
+              c.eatAny(['the', 'final', 'last']);
+              const next = readTail(c, true);
+              return next.length > 0 && next.every((item) => item.type === 'work' || item.type === 'chain')
+                ? next
+                : null;
+            });
+            if (!more) break;
+            omitted.push(...more);
+          }
           if (omitted.length === 0 || !omitted.some((item) => item.type !== 'unread')) return null;
           c.eatAny([
             'at end of last rep',
@@ -487,6 +527,9 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
         'now',
         'throughout',
         'this',
+        'to stand',
+        'standing for',
+        'to count',
       ])
         ? readCountsAs(c)
         : null;
@@ -511,7 +554,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   const facts = c.facts.length;
   const counted = c.counts.length;
   c.at = start + 1;
-  const items = inner(c, close);
+  const items = readInside(c, close);
   c.at = close + 1;
   if (!worksAfter) {
     const works = items.filter((item) => item.type !== 'unread' && item.type !== 'aside').length;
@@ -698,12 +741,12 @@ export function readLooseRepeat(c: Cursor): Item[] | null {
   const clause = c.attempt(() => (c.isAny(['rep', 'cont', 'work', 'from']) ? readClause(c, []) : null));
   if (!clause) return null;
   const span = { from: c.tokens[start]!.from, to: clause.end };
-  let sign = '*';
-  for (let i = start; i < c.at; i++) {
-    if (isMark(c, i)) {
-      sign = c.tokens[i]!.word;
-      break;
-    }
+  let sign = '';
+  for (let i = start; i < c.at && sign === ''; i++) if (isMark(c, i)) sign = c.tokens[i]!.word;
+  if (sign === '') {
+    // "Repeat around" names no mark: `readRepeatOfAll` knows what it repeats.
+    c.at = start;
+    return null;
   }
   const items = c.marked.get(sign);
   if (items) {

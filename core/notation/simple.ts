@@ -103,6 +103,15 @@ function readColourName(c: Cursor): string | null {
   });
 }
 
+/** "A:" before the stitches of a colour. */
+function readColourPrefix(c: Cursor): Item[] | null {
+  const token = c.peek();
+  if (!token || !/^(?:[A-Z]|MC|CC)$/u.test(token.text) || c.word(1) !== ':') return null;
+  const start = c.at;
+  c.at += 2;
+  return [{ type: 'colour', name: token.text, ...c.span(start) }];
+}
+
 /** "with B", "change to A in last yo", "in MC": a colour from here on. */
 function readColour(c: Cursor): Item[] | null {
   return c.attempt(() => {
@@ -208,6 +217,7 @@ function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null
 function readJoin(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
+    if (c.isAny(['inv join', 'needle join', 'seamless join'])) c.at++;
     if (
       c.eatAny([
         'do not join',
@@ -229,6 +239,7 @@ function readJoin(c: Cursor): Item[] | null {
     if (!c.eatAny(['join', 'close', 'joined'])) return null;
     if (c.tokens[start]!.word === 'close' && !c.isAny(['rnd', 'the rnd', 'with'])) return null;
     c.eatAny(['the rnd', 'rnd', 'work', 'as before', 'as usual', 'as established', 'in same way']);
+    c.attempt(() => (c.eat('last') && c.eat('ch') && (c.eat('-'), readAmount(c, false)) ? true : null));
     const how = readJoinHow(c);
     c.eatAny(['as before', 'as usual']);
     if (
@@ -272,10 +283,9 @@ function readAttach(c: Cursor): Item[] | null {
     });
     const place =
       c.attempt(() => {
-        c.eat('to');
-        const found = readPlace(c);
+        const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
-      }) ?? c.attempt(() => (c.eat('to') ? readPlace(c) : null));
+      }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
     const whole = c.span(start);
     if (!yarn) return [{ type: 'attach', stitch, place, ...whole }];
     return [
@@ -337,7 +347,18 @@ function readFastenOff(c: Cursor): Item[] | null {
       );
       return true;
     });
-    return [{ type: 'fasten-off', ...c.span(start) }];
+    const end = c.span(start);
+    const join = c.attempt<Item>(() => {
+      // "… with an invisible join to first sc": the last stitch of the round is closed on to its first.
+      const at = c.at;
+      c.eat(',');
+      c.eatAny(['and', 'with', 'using']);
+      c.eatAny(['a', 'an']);
+      if (!c.eatAny(['inv join', 'needle join', 'invisibly join', 'seamless join'])) return null;
+      const place = c.attempt(() => (c.eat('to') ? readBarePlace(c) : readPlace(c)));
+      return { type: 'join', not: false, stitch: null, place, ...c.span(at) };
+    });
+    return join ? [{ type: 'fasten-off', ...end }, join] : [{ type: 'fasten-off', ...end }];
   }
   return null;
 }
@@ -353,7 +374,15 @@ function readUnworked(c: Cursor): Item[] | null {
     const amount: Amount | null = readAmount(c);
     const noun: Noun = readNoun(c) ?? anyStitch(c);
     c.eatAny(['of row', 'of rnd', 'of the row', 'on row', 'rem', 'are', 'is']);
+    const waits = c.attempt(() => {
+      // "leaving remaining 25 sts for second side", "leave rem sts."
+      if (leave && (c.done || c.peek()!.kind === 'sign')) return true;
+      if (!c.eat('for')) return null;
+      while (c.peek()?.kind === 'word' && !c.isAny(['turn', 'and', 'then'])) c.at++;
+      return true;
+    });
     if (
+      !waits &&
       !c.eatAny([
         'unworked',
         'unused',
@@ -468,33 +497,76 @@ function readMarker(c: Cursor): Item[] | null {
       'up each rnd',
       'each rnd',
     ]);
+    // "… and move it up as each rnd is completed": how it is kept changes nothing.
+    c.attempt(() => {
+      if (!c.eatAny(['as', 'to mark', 'for', 'so that', 'at end of', 'at the end of', 'every', 'with']))
+        return null;
+      while (c.peek() && c.peek()!.kind !== 'sign') c.at++;
+      return true;
+    });
     return [{ type: 'marker', action, place, ...c.span(start) }];
+  });
+}
+
+/** "Sl st short ends together": a seam, which works nothing into the row. */
+function readSeam(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['sl st', 'ss', 'sc', 'dc', 'sew', 'slip st', 'whipst'])) return null;
+    for (let n = 0; n < 5; n++) {
+      if (
+        !c.eatAny([
+          'short',
+          'long',
+          'the',
+          'two',
+          'both',
+          'side',
+          'sides',
+          'row',
+          'ends',
+          'edges',
+          'edge',
+          'seam',
+          'seams',
+          '-',
+        ])
+      )
+        break;
+    }
+    if (c.at - start < 3 || !c.eat('tog')) return null;
+    c.eatAny(['to form a ring', 'to form ring', 'to form a tube', 'to join']);
+    return [{ type: 'aside', ...c.span(start) }];
   });
 }
 
 /** Turn, join, fasten off, attach, colour, marker, unworked: the first that stands here. */
 export function readSimple(c: Cursor): Item[] | null {
   return (
+    readSeam(c) ??
     readTurn(c) ??
     readUnworked(c) ??
     readFastenOff(c) ??
     readAttach(c) ??
     readJoin(c) ??
     readMarker(c) ??
+    readColourPrefix(c) ??
     readColour(c)
   );
 }
 
 const ASIDES = [
+  'instead',
+  'complete',
+  'and complete',
+  'flatten',
+  'beg at',
+  'start at',
+  'working at',
   'working through',
   'through both',
   'turn back',
   'at marker',
-  'work in sc',
-  'work in dc',
-  'work in hdc',
-  'work in tr',
-  'work in htr',
   'pull',
   'tighten',
   'draw up',

@@ -39,6 +39,7 @@ const ACROSS = [
   'along',
 ];
 const AROUND = [
+  'all the way rnd',
   'all the way around',
   'all around',
   'around the rnd',
@@ -52,6 +53,8 @@ const AROUND = [
   'in rnd',
 ];
 const END = [
+  'to end of short row',
+  'to end of the short row',
   'to the end of the row',
   'to the end of row',
   'to end of the row',
@@ -88,6 +91,8 @@ const END = [
 ];
 
 const TO = [
+  'except for',
+  'except',
   'up to and including',
   'up to within',
   'to within',
@@ -185,7 +190,9 @@ export function readStop(c: Cursor): Stop | null {
     const before = readBefore(c);
     if (before) return { ...before, ...c.span(start) };
     const end = c.attempt(() =>
-      c.eatAny(END) && !c.isAny(['below', '#']) && !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
+      c.eatAny(END) &&
+      !c.isAny(['below', '#', '-']) &&
+      !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
         ? true
         : null,
     );

@@ -11,7 +11,16 @@ import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { cursorOver, readRowAt } from './read.ts';
 import { settle } from './spans.ts';
-import type { Convention, Definition, Item, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
+import type {
+  Convention,
+  Definition,
+  Item,
+  PieceTree,
+  RowTree,
+  SizeFilter,
+  StitchRef,
+  TextTree,
+} from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { type Lexicon, lexiconOf, normaliseName, readStitch, singular } from './words.ts';
 
@@ -111,6 +120,8 @@ function readSizes(text: string, tokens: readonly Token[], range: Range): string
     }
   }
   flush();
+  if (labels.length === 1 && /^[^/]+(?:\/[^/]+){2,}$/u.test(labels[0]!))
+    labels.splice(0, 1, ...labels[0]!.split('/'));
   if (labels.length === 0 || labels.length > 40) return null;
   if (labels.some((found) => found.length > 24)) return null;
   return labels;
@@ -131,7 +142,7 @@ function readNames(text: string, tokens: readonly Token[], range: Range): Named 
   while (at < range.to && ['•', '-', '*', '·'].includes(tokens[at]!.word)) at++;
   if (tokens[at]?.word === 'to' && ['make', 'work'].includes(tokens[at + 1]?.word ?? '')) at += 2;
   else if (tokens[at]?.word === 'make' || tokens[at]?.word === 'work') return null;
-  if (['a', 'an', 'the'].includes(tokens[at]?.word ?? '')) at++;
+  if (['a', 'an', 'the', 'one'].includes(tokens[at]?.word ?? '') || tokens[at]?.text === '1') at++;
   const start = at;
   let bracket: Range | null = null;
   let nameEnd = -1;
@@ -234,6 +245,8 @@ class Sorter {
   sizes: string[] | null = null;
   /** Names that definitions give so far. */
   readonly names = new Set<string>();
+  /** Names that only stand for a stitch of the trade. */
+  readonly aliases = new Map<string, StitchRef>();
   private section = '';
   private open = false;
   private lastLine = -1;
@@ -256,9 +269,14 @@ class Sorter {
   }
 
   private cursor(range: Range): Cursor {
-    if (!this.lexicon || this.lexiconSize !== this.names.size) {
-      this.lexiconSize = this.names.size;
-      this.lexicon = lexiconOf(this.options.terms, [...(this.options.names ?? []), ...this.names]);
+    const size = this.names.size + this.aliases.size;
+    if (!this.lexicon || this.lexiconSize !== size) {
+      this.lexiconSize = size;
+      this.lexicon = lexiconOf(
+        this.options.terms,
+        [...(this.options.names ?? []), ...this.names],
+        this.aliases,
+      );
     }
     return over(this.text, this.tokens, range, this.options, this.lexicon);
   }
@@ -286,6 +304,7 @@ class Sorter {
       this.section = heading.section ? heading.text : '';
       return;
     }
+    this.aliasesIn(line);
     for (const definition of this.definitionsIn(line))
       for (const name of definition.names) this.names.add(name);
   }
@@ -336,6 +355,27 @@ class Sorter {
     return [{ kind: 'definition', names: named.names, range, body: named.body }];
   }
 
+  /** "X = sc, V = inc": letters that only stand for a stitch, wherever a line explains them. */
+  private aliasesIn(line: Range): boolean {
+    let found = false;
+    for (let i = line.from + 1; i + 1 < line.to; i++) {
+      if (this.tokens[i]!.word !== '=') continue;
+      const name = this.tokens[i - 1]!;
+      const before = this.tokens[i - 2]?.word ?? ':';
+      if (name.kind !== 'word' || (i - 2 >= line.from && ![',', ';', ':', '.', '-', '•'].includes(before)))
+        continue;
+      const own = this.cursor({ from: i - 1, to: i });
+      const known = readStitch(own) !== null && !this.aliases.has(normaliseName(name.text));
+      if (known || own.isAny(['ch', 'chs', 'st', 'sts', 'sp', 'sk', 'rep', 'rnd', 'row'])) continue;
+      const c = this.cursor({ from: i + 1, to: line.to });
+      const stitch = readStitch(c);
+      if (!stitch || stitch.special || !(c.done || [',', ';', '.'].includes(c.word()))) continue;
+      this.aliases.set(normaliseName(name.text), stitch);
+      found = true;
+    }
+    return found;
+  }
+
   /** "sc = single crochet", "sk – skip", "BLO: back loop only": an abbreviation spelt out, which is no work. */
   private explains(line: Range): boolean {
     const named = readNames(this.text, this.tokens, line);
@@ -373,7 +413,13 @@ class Sorter {
   /** Singular words of the text, hyphens left out of account, and where each stands. */
   private wordIndex(): { words: string[]; places: Map<string, number[]> } {
     if (this.index) return this.index;
-    const words = this.tokens.map((token) => (token.kind === 'word' ? singular(token.word) : token.word));
+    const words = this.tokens.map((token) =>
+      token.kind === 'word'
+        ? singular(token.word)
+        : token.kind === 'sign'
+          ? token.word
+          : token.text.toLowerCase(),
+    );
     const places = new Map<string, number[]>();
     for (let i = 0; i < words.length; i++) {
       const list = places.get(words[i]!);
@@ -434,7 +480,9 @@ class Sorter {
       this.open = false;
       return;
     }
-    const labelled = this.labelAt(line);
+    const before = this.tokens[line.from - 1]?.word ?? '.';
+    const inside = this.open && /^(?:in|to|the|of|next|from|and|each|top)$/u.test(before);
+    const labelled = !inside && this.labelAt(line);
     if (!labelled) {
       const heading = this.headingOf(line);
       const previous = this.tokens[line.from - 1]?.word ?? '.';
@@ -455,7 +503,7 @@ class Sorter {
         this.open = false;
         return;
       }
-      if (!middle && this.explains(line)) {
+      if (!middle && (this.aliasesIn(line) || this.explains(line))) {
         this.pass(line);
         return;
       }
@@ -584,14 +632,19 @@ class Sorter {
         continue;
       }
       if (
-        !/^(?:rows?|rnds?|r|next|foundation|base|set|setup|dec|inc|last|first|second|third|fourth|fifth|sixth|edging|border|joining|foll)$/u.test(
+        !/^(?:rows?|rnds?|r|next|foundation|base|set|setup|dec|inc|last|first|second|third|fourth|fifth|sixth|edging|border|trim|sizes?|for|all|joining|foll)$/u.test(
           token.word,
         ) &&
         token.kind !== 'ordinal'
       )
         continue;
       const c = this.cursor({ from: i, to: Math.min(i + 60, range.to) });
+      const sizes = readSizeFilter(c);
       const label = readLabel(c);
+      if (sizes && label) {
+        starts.push(i);
+        continue;
+      }
       if (!label) continue;
       const end = this.tokens[i + c.at - 1];
       if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
@@ -693,7 +746,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
   const sorter = new Sorter(text, tokens, known);
   sorter.sort();
   const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };
-  const lexicon = lexiconOf(full.terms, full.names ?? []);
+  const lexicon = lexiconOf(full.terms, full.names ?? [], sorter.aliases);
   const facts: Fact[] = [...sorter.facts];
   const drafts: Draft[] = [];
   let draft: Draft = {

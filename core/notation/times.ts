@@ -42,7 +42,7 @@ export function readTimes(c: Cursor, bare = false): Often | null {
       amount = { kind: 'one', value: word === 'twice' ? 2 : word === 'thrice' ? 3 : 1, ...c.span(start) };
       more = c.eat('more') || c.eat('again') || more;
     } else if (
-      (c.word() === 'x' || c.word() === '*') &&
+      (c.word() === 'x' || (c.word() === '*' && c.tokens[c.at - 1]?.word !== ',')) &&
       (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')
     ) {
       c.at++;

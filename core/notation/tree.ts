@@ -309,6 +309,8 @@ export interface RowsAgain extends Span {
   /** Times the group is worked here; null = as many as the label's row range takes, else once. */
   readonly times: Amount | null;
   readonly until: Length | null;
+  /** "until 5 sts remain", "until there are 22 dc": stitches in the row then. */
+  readonly left: Amount | null;
   /** "ending with Row 2" / "ending with a WS row". */
   readonly endingWith: Amount | 'RS' | 'WS' | null;
 }

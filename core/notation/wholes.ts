@@ -45,7 +45,7 @@ export function readRowsRef(c: Cursor): RowsRef | null {
     const first = readRowNumber(c);
     if (!first) return null;
     const last = c.attempt(() => {
-      if (!c.eatAny(['-', 'to', 'through', 'thru', 'until'])) return null;
+      if (!c.eatAny(['-', 'to', 'through', 'thru'])) return null;
       c.eatAny(ROW);
       return readRowNumber(c);
     });
@@ -208,6 +208,21 @@ function readUntil(c: Cursor): Length | null {
   });
 }
 
+/** "until 5 sts remain", "until there are 22 dc": how many stitches there are then. */
+function readUntilCount(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    const there = c.eatAny(['until there are', 'until you have', 'until']);
+    if (!there) return null;
+    c.eat('only');
+    const amount = readAmount(c);
+    if (!amount) return null;
+    if (!readStitch(c) && !c.eatAny(['sts', 'st'])) return null;
+    c.eatAny(['are', 'is']);
+    return c.eatAny(['rem', 'left', 'in total', 'in all', 'on the row']) || there !== 'until' ? amount : null;
+  });
+}
+
 function readEndingWith(c: Cursor): RowsAgain['endingWith'] {
   return c.attempt(() => {
     c.eat(',');
@@ -278,9 +293,10 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
     if (total) times = divide(total, lengthOf(rows)) ?? null;
     until = readUntil(c);
   }
+  const left = times || until ? null : readUntilCount(c);
   eatForPattern(c);
   const endingWith = readEndingWith(c);
-  const list: RowsAgain[] = [{ type: 'rows-again', rows, times, until, endingWith, ...c.span(start) }];
+  const list: RowsAgain[] = [{ type: 'rows-again', rows, times, until, left, endingWith, ...c.span(start) }];
   const then = c.attempt(() => {
     c.eatAny([',', ';']);
     if (chained > 8 || !c.eatAny(['and then', 'then', 'and'])) return null;
@@ -502,7 +518,15 @@ function readSchedule(c: Cursor): { every: Amount; times: Amount | null } | null
       const amount = readAmount(c);
       if (!amount || !c.eatAny(ROW)) return null;
       return { every: { kind: 'one', value: 1, ...c.span(start) }, times: amount };
-    } else return null;
+    } else {
+      // "and 2 foll alt rows", "3 foll 4th rows": so many of them.
+      const times = readAmount(c);
+      if (!times || !c.eat('foll')) return null;
+      const at = c.at;
+      const gap = c.eat('alt') ? ({ kind: 'one', value: 2, ...c.span(at) } as Amount) : readOrdinal(c);
+      if (!c.eatAny(ROW)) return null;
+      return { every: gap ?? { kind: 'one', value: 1, ...c.span(at) }, times };
+    }
     c.eat('foll');
     if (!c.eatAny(ROW)) return null;
     c.eat(',');

@@ -24,6 +24,8 @@ export interface Lexicon {
   readonly foreignBases: ReadonlyMap<string, BaseStitch>;
   readonly foreignRuns: ReadonlyMap<string, Shape>;
   readonly names: ReadonlySet<string>;
+  /** Names that only stand for a stitch of the trade: "X = sc". */
+  readonly aliases: ReadonlyMap<string, StitchRef>;
   /** Longest name in words. */
   readonly longest: number;
 }
@@ -31,11 +33,11 @@ export interface Lexicon {
 const LADDER_NAMES: Readonly<Record<Terms, Readonly<Record<BaseStitch, readonly string[]>>>> = {
   us: {
     slip: ['sl st', 'ss', 'slip st', 'slst', 's st', 'slip'],
-    t1: ['sc', 'single crochet'],
-    t2: ['hdc', 'half double crochet', 'half double', 'half dc'],
-    t3: ['dc', 'double crochet', 'double'],
+    t1: ['sc', 'single crochet', 's c'],
+    t2: ['hdc', 'half double crochet', 'half double', 'half dc', 'h dc', 'h d c'],
+    t3: ['dc', 'double crochet', 'double', 'd c'],
     t4: ['tr', 'treble crochet', 'treble', 'triple crochet', 'triple', 'trc', 'tc', 'tr crochet'],
-    t5: ['dtr', 'double treble crochet', 'double treble', 'double triple crochet', 'double tr'],
+    t5: ['dtr', 'double treble crochet', 'double treble', 'double triple crochet', 'double tr', 'd tr'],
     t6: [
       'trtr',
       'ttr',
@@ -49,10 +51,10 @@ const LADDER_NAMES: Readonly<Record<Terms, Readonly<Record<BaseStitch, readonly 
   },
   uk: {
     slip: ['sl st', 'ss', 'slip st', 'slst', 's st', 'slip'],
-    t1: ['dc', 'double crochet', 'double'],
-    t2: ['htr', 'half treble crochet', 'half treble', 'htc', 'half tr'],
+    t1: ['dc', 'double crochet', 'double', 'd c'],
+    t2: ['htr', 'half treble crochet', 'half treble', 'htc', 'half tr', 'h tr'],
     t3: ['tr', 'treble crochet', 'treble', 'tr crochet'],
-    t4: ['dtr', 'double treble crochet', 'double treble', 'double tr', 'long treble'],
+    t4: ['dtr', 'double treble crochet', 'double treble', 'double tr', 'long treble', 'd tr'],
     t5: ['trtr', 'ttr', 'triple treble crochet', 'triple treble', 'tr tr', 'trip tr', 'triple tr'],
     t6: ['quadtr', 'qtr', 'quad tr', 'quadruple treble crochet', 'quadruple treble'],
     t7: ['quintr', 'quin tr', 'quintuple treble crochet', 'quintuple treble'],
@@ -110,6 +112,8 @@ function runsOf(terms: Terms): Map<string, Shape> {
       ['cr', 'crossed'],
       ['sp', 'spike'],
       ['std', 'standing'],
+      ['cs', 'standing'],
+      ['css', 'standing'],
     ] as const) {
       add(mark + abbr, { base, form });
     }
@@ -143,12 +147,18 @@ export function singular(word: string): string {
   return word;
 }
 
+const NO_ALIASES: ReadonlyMap<string, StitchRef> = new Map();
 const lexicons = new Map<string, Lexicon>();
 
 /** The lexicon for one terminology and the pattern's own names. */
-export function lexiconOf(terms: Terms, names: readonly string[]): Lexicon {
-  const set = new Set(names.map(normaliseName).filter((name) => name !== ''));
-  const key = `${terms}\n${[...set].join('\n')}`;
+export function lexiconOf(
+  terms: Terms,
+  names: readonly string[],
+  aliases: ReadonlyMap<string, StitchRef> = NO_ALIASES,
+): Lexicon {
+  const set = new Set([...names.map(normaliseName), ...aliases.keys()].filter((name) => name !== ''));
+  const stands = [...aliases].map(([name, to]) => `${name}=${to.form} ${to.base}`);
+  const key = `${terms}\n${[...set].join('\n')}\n${stands.join('\n')}`;
   let lexicon = lexicons.get(key);
   if (!lexicon) {
     if (lexicons.size > 50) lexicons.clear();
@@ -160,6 +170,7 @@ export function lexiconOf(terms: Terms, names: readonly string[]): Lexicon {
       foreignBases: BASES[other],
       foreignRuns: RUNS[other],
       names: set,
+      aliases,
       longest: Math.max(0, ...[...set].map((name) => name.split(' ').length)),
     };
     lexicons.set(key, lexicon);
@@ -288,6 +299,8 @@ const PREFIXES: readonly (readonly [string, Partial<Pick<Found, 'post' | 'form'>
   ['spike', { form: 'spike' }],
   ['long', { form: 'spike' }],
   ['surface', { form: 'surface' }],
+  ['chainless beg', { form: 'standing' }],
+  ['chainless', { form: 'standing' }],
   ['modified', {}],
   ['regular', {}],
 ];
@@ -504,6 +517,7 @@ function readTrade(c: Cursor, found: Found): boolean {
     if (c.word() === '.' && !c.peek()!.gap && prefix[0].length <= 4) c.at++;
     eatHyphen(c);
   }
+  const stacked = c.is('stacked') ? (c.at++, true) : false;
   const baseAt = c.at;
   let foreign = false;
   let has = readBase(c, found, false);
@@ -519,9 +533,15 @@ function readTrade(c: Cursor, found: Found): boolean {
     found.base = 't1';
     has = c.eat('st');
   } else has = readMade(c, found);
+  if (stacked && found.base !== 't1') has = false;
   if (!has) {
     c.at = start;
     return false;
+  }
+  if (stacked) {
+    // Two single crochets one on the other stand for a chain of 3 at the edge.
+    found.base = 't3';
+    found.form = 'standing';
   }
   if (foreign) {
     const span = { from: c.tokens[baseAt]!.from, to: c.tokens[c.at - 1]!.to };
@@ -562,6 +582,8 @@ export function readStitch(c: Cursor): StitchRef | null {
       c.at += name.length;
       return name.name;
     });
+    const alias = own === null ? undefined : c.lexicon.aliases.get(own);
+    if (alias) return { ...alias, ...c.span(start) };
     if (own !== null) {
       if (!own.endsWith('st') && c.word() === 'st' && !c.is('st in')) c.at++;
       return {

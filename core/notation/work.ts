@@ -7,7 +7,7 @@ import { readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, eatDash } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
-import { readBarePlace, readLoop, readPlace, readPlaces } from './places.ts';
+import { readBarePlace, readLoop, readPlace, readPlaces, readTurningPlace } from './places.ts';
 import { readStop } from './stops.ts';
 import { readTimes } from './times.ts';
 import type {
@@ -80,7 +80,7 @@ export function readWork(c: Cursor): Work | Item[] | null {
     if (!stitch) {
       before = readAmount(c);
       if (!before) return null;
-      if (c.word() === 'x') c.at++;
+      if (c.word() === 'x' && !c.lexicon.names.has('x')) c.at++;
       c.eatAny(['more', 'rows of']);
       loop ??= c.attempt(() => readLoop(c));
       stitch = readStitch(c);
@@ -130,6 +130,9 @@ function readTravel(c: Cursor): Place[] | null {
       ])
     )
       return null;
+    const at = c.at;
+    const turning = readTurningPlace(c, null);
+    if (turning) return [{ ...turning, loop: null, post: null, below: 0, ...c.span(at) } as Place];
     const place = readBarePlace(c);
     return place ? [place] : null;
   });
@@ -226,6 +229,7 @@ function finishWork(
     loopBefore ??
     c.attempt(() => {
       const wrapped = c.word() === '(' ? c.eat('(') : false;
+      if (c.word() === '-' && !c.peek()!.gap) c.at++;
       const found = readLoop(c);
       if (!found || (wrapped && !c.eat(')'))) return null;
       return found;
@@ -289,6 +293,16 @@ function finishWork(
     over = together.over;
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
+  c.eatAny([
+    'through both layers',
+    'through both thicknesses',
+    'through both lps',
+    'through both sts',
+    'through both pieces',
+    'through all layers',
+  ]);
+  if (loop !== null && c.isAny(['of each', 'of next', 'of the', 'of every', 'of last', 'of first', 'of all']))
+    c.at++;
   const places = (stitch.base === 'slip' ? readTravel(c) : null) ?? readPlaces(c);
   if (places) loop ??= readLoopBehind(c);
   if (places) {
@@ -348,6 +362,14 @@ function finishWork(
       stitch = { ...stitch, together: Math.max(1, Math.min(only.amount.value, 1000)) };
       over = only.amount;
       return made([impliedPlace(c, one(c), loop, only.nouns[0])]);
+    }
+    if (only?.kind === 'evenly') {
+      // ", working 1 sc in end of each row": how to come to the number, not more of it.
+      c.attempt(() => {
+        c.eatAny([',', '(']);
+        if (!c.eatAny(['working', 'work'])) return null;
+        return readWork(c) && (c.eat(')'), true) ? true : null;
+      });
     }
     const work = made(places);
     const times = trailingTimes(c);
@@ -444,6 +466,17 @@ export function readChain(c: Cursor): Chain | null {
   return c.attempt(() => {
     const start = c.at;
     let amount: Amount | null = null;
+    const plus = c.attempt(() => {
+      // "Ch 30, plus 1 for turning": one chain more.
+      if (!c.eatAny(['plus', '+'])) return null;
+      const extra = readAmount(c);
+      c.eatAny(['chs', 'ch']);
+      return extra &&
+        c.eatAny(['for turning ch', 'for turning', 'to turn', 'for the turning ch', 'turning ch'])
+        ? extra
+        : null;
+    });
+    if (plus) return { type: 'chain', amount: plus, counts: null, ...c.span(start) };
     c.eatAny(['commence with', 'cast on']);
     if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
       amount = readAmount(c, true, true);
@@ -605,6 +638,7 @@ export function readSkip(c: Cursor): Skip | null {
       };
     }
     c.eat('over');
+    if (c.is('center #')) c.at++;
     const place = c.attempt(() => {
       const at = c.at;
       const found = readPlace(c);
@@ -616,9 +650,9 @@ export function readSkip(c: Cursor): Skip | null {
       for (;;) {
         const more = c.attempt(() => {
           if (!c.eatAny(['and', '&'])) return null;
-          if (!c.isAny(['next', 'last', 'first', 'foll', '#'])) return null;
+          if (c.isAny(['ch #']) && !c.isAny(['ch # sp'])) return null;
           const found = readPlace(c) ?? readBarePlace(c);
-          return found && !c.isAny(['in']) ? found : null;
+          return found && found.kind !== 'across' && !c.isAny(['in', 'around']) ? found : null;
         });
         if (!more) break;
         places.push(more);
@@ -721,6 +755,12 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Jo
     };
   }
   if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
+  // "ss to 3rd ch" at the end of a round: of its own beginning chain.
+  if (round && place.kind === 'nth' && place.noun.kind === 'chain' && atRowEnd(c)) {
+    const { loop, post, below, from, to, nth } = place;
+    const top: Place = { kind: 'turning-chain', nth, beginning: true, loop, post, below, from, to };
+    return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
+  }
   const closes = place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
   if (!closes || !atRowEnd(c)) return null;
   return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };

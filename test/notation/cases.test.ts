@@ -10,9 +10,10 @@ import { houses } from './cases/houses.ts';
 import { idioms } from './cases/idioms.ts';
 import { makers } from './cases/makers.ts';
 import { passages } from './cases/passages.ts';
+import { shorthand } from './cases/shorthand.ts';
 import { row } from './compact.ts';
 
-const TABLES = { idioms, passages, makers, houses };
+const TABLES = { idioms, passages, makers, houses, shorthand };
 
 interface Case {
   readonly terms: 'us' | 'uk';

@@ -172,7 +172,8 @@ function item(i: Item): string {
         i.endingWith === null
           ? ''
           : ` end ${typeof i.endingWith === 'string' ? i.endingWith : amount(i.endingWith)}`;
-      return `rep ${rows(i.rows)}${i.times ? ` x${amount(i.times)}` : ''}${until}${ending}`;
+      const left = i.left ? ` until ${amount(i.left)} sts` : '';
+      return `rep ${rows(i.rows)}${i.times ? ` x${amount(i.times)}` : ''}${until}${left}${ending}`;
     }
     case 'even':
       return `even ${i.rows ? amount(i.rows) : ''}${i.stitch ? ` ${stitch(i.stitch)}` : ''}${i.until ? `until ${i.until.values.join('/')}${i.until.unit}` : ''}`;

@@ -155,7 +155,7 @@ Row 5: ch 3, sl st in base of ch, sc in next st
 Row 5: sc in next st, ch 3, sl st in same st, sc in next
   row 5: 1 t1 @ next 1 st; ch 3; 1 slip @ same; 1 t1 @ next 1 st
 Row 6: sc to end, 2 sc in last st, rotate, sc evenly down side
-  row 6: 1 t1 @ each st end; 2 t1 @ last 1 st; aside; 1 t1 @ evenly row-end
+  row 6: 1 t1 @ each st end; 2 t1 @ last 1 st; other-side; 1 t1 @ evenly row-end
 4|Row 2: Ch 1, sc in first 3 (4, 4, 5) sts, *2 sc in next st, sc in next 5 (5, 6, 6) sts; rep from * 3 (4, 4, 5) times, sc in each st to end. – 30 (36, 40, 46) sts.
   row 2: ch 1; 1 t1 @ first 3/4/4/5 st; *[2 t1 @ next 1 st; 1 t1 @ next 5/5/6/6 st] +3/4/4/5; 1 t1 @ each st end {30/36/40/46 st}
 4|Row 2: Ch 1, sc in next 3[4:5:6] sts
