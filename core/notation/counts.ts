@@ -57,6 +57,13 @@ const OUTRO = [
   'each side',
 ];
 
+/** "ch", "ch-3": chains of the edge named without "turning". */
+function eatChains(c: Cursor): boolean {
+  if (!c.eat('ch')) return false;
+  c.attempt(() => readAmount(c.pass('-')));
+  return true;
+}
+
 /** "not counting turning ch", "including beg ch", "+ turning ch". */
 function readWithTurning(c: Cursor): 'with' | 'without' | null {
   return c.attempt(() => {
@@ -80,14 +87,7 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
     c.eat('the');
     c.eatAny(['first', '#']);
     if (!readTurningChain(c)) {
-      if (
-        !c.attempt(() =>
-          c.eat('ch')
-            ? (c.attempt(() => (c.word() === '-' ? (c.at++, readAmount(c)) : readAmount(c))), true)
-            : null,
-        )
-      )
-        return null;
+      if (!c.attempt(() => (eatChains(c) ? true : null))) return null;
       if (c.isAny(['sp', 'sps', '- sp', 'lp', 'lps'])) return null;
       if (said === 'plus' || said === '+' || said === 'and' || said === 'with') return null;
     }
@@ -420,10 +420,10 @@ export function readSaid(c: Cursor): Said | null {
       const dash = c.word() === '-';
       if (dash) c.at++;
       chains = readAmount(c, false);
-      if (c.attempt(() => (eatDash(c), c.is('sp') ? true : null))) return null;
+      if (c.attempt(() => (eatDash(c).is('sp') ? true : null))) return null;
     } else return null;
     if (c.eatAny(['skipped', 'that are skipped', 'just skipped'])) skipped = true;
-    c.attempt(() => (c.eatAny(['at', 'from']) && (c.eat('the'), c.eatAny(['beg', 'start'])) ? true : null));
+    c.attempt(() => (c.eatAny(['at', 'from']) && c.pass('the').eatAny(['beg', 'start']) ? true : null));
     c.attempt(() => {
       if (!c.eat('of')) return null;
       c.eatAny(['the', 'each', 'every', 'a', 'all']);

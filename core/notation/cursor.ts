@@ -5,8 +5,8 @@
 import type { Fact, FactValue, Span } from '../finding.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { canonical, type Token } from './lexer.ts';
+import type { Lexicon } from './lexicon.ts';
 import type { CountsAs, Item, SizeFilter, StatedCount } from './tree.ts';
-import type { Lexicon } from './words.ts';
 
 /** What the reader must be told about the document. */
 export interface ReadOptions {
@@ -140,6 +140,12 @@ export class Cursor {
   eatAny(list: readonly string[]): string | null {
     for (const phrase of beginningWith(list, this.word())) if (this.eat(phrase)) return phrase;
     return null;
+  }
+
+  /** Takes the first of the phrases if one stands here, and goes on: for words that add nothing. */
+  pass(...list: readonly string[]): this {
+    this.eatAny(list);
+    return this;
   }
 
   /** Runs `read`; when it yields null, position and facts are as before. */

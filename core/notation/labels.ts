@@ -418,7 +418,7 @@ function readTitled(c: Cursor): Head | null {
       words++;
     }
     if (kind === null && words === 0) return null;
-    c.attempt(() => (c.peek()?.kind === 'number' && c.isAny(ROWS, 1) ? (c.at++, true) : null));
+    if (c.peek()?.kind === 'number' && c.isAny(ROWS, 1)) c.at++;
     const word = c.eatAny(ROWS);
     if (!word) {
       if (kind === 'foundation') c.eatAny(['ch', 'ring', 'chs']);

@@ -89,8 +89,9 @@ const TURNING = [
 ];
 
 /** Takes "-" glued between two parts of one word. */
-export function eatDash(c: Cursor): void {
+export function eatDash(c: Cursor): Cursor {
   if (c.word() === '-' && c.peek(1) && !c.peek(1)!.gap) c.at++;
+  return c;
 }
 
 /** "turning ch", "tch", "beg ch-3", "beg 3-ch": the chains it names (null when it does not say), or null. */
@@ -137,7 +138,7 @@ export function readTurningChain(c: Cursor): { chains: Amount | null; beginning:
 /** "ch-2 sp", "ch 2 sp", "2-ch sp", "3ch-lp", "ch-sp", "sp", "ch-3" (after "next"): a space, or null. */
 export function readSpace(c: Cursor): { chains: Amount | null } | null {
   const space = (): boolean => {
-    if (!c.attempt(() => (eatDash(c), c.eatAny(CORNERS) || c.eatAny(SPACES) ? true : null))) return false;
+    if (!c.attempt(() => (eatDash(c).eatAny(CORNERS) || c.eatAny(SPACES) ? true : null))) return false;
     return true;
   };
   return (
@@ -167,7 +168,7 @@ export function readSpace(c: Cursor): { chains: Amount | null } | null {
       if (c.eatAny(['chsp', 'chsps', 'chlp'])) return { chains: null };
       if (c.eatAny(SPACES)) {
         c.attempt(() =>
-          c.eatAny(['formed by', 'made by', 'of', 'formed from']) && (c.eat('the'), readTurningChain(c))
+          c.eatAny(['formed by', 'made by', 'of', 'formed from']) && readTurningChain(c.pass('the'))
             ? true
             : null,
         );
@@ -224,7 +225,7 @@ export function readNoun(c: Cursor, inner = false): Noun | null {
     const picot = c.attempt(() => {
       if (!c.eat('ch')) return null;
       eatDash(c);
-      return readAmount(c, false) && (eatDash(c), c.is('picot') || c.is('picots')) ? true : null;
+      return readAmount(c, false) && eatDash(c).isAny(['picot', 'picots']) ? true : null;
     });
     if (!picot && c.eatAny(['chs', 'ch'])) return { kind: 'chain', ...c.span(start) };
     const stitch = readStitch(c);
@@ -235,7 +236,7 @@ export function readNoun(c: Cursor, inner = false): Noun | null {
 
 /** "shell sp": the space of a shell is a space. */
 function withSpace(c: Cursor, start: number, stitch: Extract<Noun, { kind: 'named' }>['stitch']): Noun {
-  if (c.attempt(() => (eatDash(c), c.eatAny(['ch sp', 'ch sps', 'sp', 'sps']) ? true : null))) {
+  if (c.attempt(() => (eatDash(c).eatAny(['ch sp', 'ch sps', 'sp', 'sps']) ? true : null))) {
     return { kind: 'space', chains: null, ...c.span(start) };
   }
   return { kind: 'named', stitch, ...c.span(start) };

@@ -7,12 +7,12 @@ import { Cursor, type ReadOptions } from './cursor.ts';
 import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
+import { type Lexicon, lexiconOf } from './lexicon.ts';
 import { settle } from './spans.ts';
 import type { Item, Label, RowTree, SizeFilter } from './tree.ts';
-import { type Lexicon, lexiconOf } from './words.ts';
 
 export type { ReadOptions } from './cursor.ts';
-export { normaliseName } from './words.ts';
+export { normaliseName } from './lexicon.ts';
 
 /** A cursor over tokens of `text`; `lexicon` saves looking up the same words again and again. */
 export function cursorOver(

@@ -1,114 +1,19 @@
 /**
- * Reads what is worked several times or all in one place: brackets, stars, daggers, "rep from *", and how
- * their last pass differs. It pairs the marks first, so that a full stop inside a repeat ends nothing.
+ * Reads what a star or dagger marks and what "rep from *" makes of it, and how the last pass differs. A full
+ * stop inside a repeat ends nothing.
  */
 import type { Span } from '../finding.ts';
-import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
+import { atRowEnd } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readItem, readItems } from './items.ts';
-import { readPlaces } from './places.ts';
+import { DEEPEST, isMark, nextEvent, repeatsPlainly } from './marks.ts';
 import { readStop } from './stops.ts';
 import { type Often, readTimes } from './times.ts';
 import type { Item, LastPass, Times } from './tree.ts';
-import { atRowEnd, insideGroup, readWork } from './work.ts';
-
-/** Brackets and stars nested deeper than this are not read. */
-export const DEEPEST = 24;
-
-const MARK = /^(?:\*+|†+|‡+|§+|♯+|\++|\^+|~+)$/u;
-const REFERS = ['from', 'to', 'at', 'between', 'until', 'after', 'before', 'rep', 'last', 'first'];
-
-/** True for a sign that can mark a spot: *, **, †, ‡ … ("+" and "#" only where a "from" names them). */
-export function isMark(c: Cursor, i: number): boolean {
-  const token = c.tokens[i];
-  if (token?.kind !== 'sign' || !MARK.test(token.word)) return false;
-  if (token.word[0] === '+' || token.word[0] === '♯' || token.word[0] === '^' || token.word[0] === '~') {
-    return c.isNamedMark(token.word);
-  }
-  return true;
-}
-
-/** "from *", "to **", "between * and *": a sign that points at a mark, and marks nothing itself. */
-function refers(c: Cursor, i: number): boolean {
-  const before = c.tokens[i - 1]?.word ?? '';
-  if (REFERS.includes(before)) return true;
-  if (before === 'the' || before === '"' || before === "'" || before === '(')
-    return REFERS.includes(c.tokens[i - 2]?.word ?? '') && before !== '(';
-  if (before === 'and' || before === '-' || before === '&') {
-    // "between * and *", "from *-*": the second sign refers when the first does.
-    const first = c.tokens[i - 3]?.word ?? '';
-    return isMark(c, i - 2) && REFERS.includes(first);
-  }
-  return false;
-}
-
-/** ") * 6": a sign of multiplication. */
-function multiplies(c: Cursor, i: number): boolean {
-  const before = c.tokens[i - 1]?.word ?? '';
-  const after = c.tokens[i + 1];
-  if (c.tokens[i]?.word !== '*') return false;
-  if (![')', ']', '}'].includes(before) || (after?.kind !== 'number' && after?.kind !== 'figure'))
-    return false;
-  const next = c.tokens[i + 2]?.word ?? '';
-  return (
-    next === '' ||
-    [',', '.', ';', ')', ']', '}', '(', 'times', '-', '='].includes(next) ||
-    c.tokens[i + 2]!.line > after.line
-  );
-}
-
-/** Start of the clause whose "from" (or "between", "to") names the mark at `i`: its "rep", or -1. */
-function clauseStart(c: Cursor, i: number): number {
-  for (let k = i - 1; k >= 0 && k >= i - 9; k--) {
-    const word = c.tokens[k]!.word;
-    if (word === 'rep' || word === 'cont') return k;
-    if (word === 'work' && c.tokens[k + 1]?.word === 'from') return k;
-    if ([',', ';', '(', '*'].includes(word) && word !== c.tokens[i]!.word) break;
-  }
-  const from = c.tokens[i - 1]?.word === 'from' ? i - 1 : -1;
-  return from;
-}
-
-interface Event {
-  readonly kind: 'clause' | 'mark';
-  /** First token of the clause, or the mark. */
-  readonly at: number;
-}
-
-/** "repeat to end", "rep 5 more times" with no "from": said of the star that is open. */
-function repeatsPlainly(c: Cursor, k: number): boolean {
-  const at = c.at;
-  const facts = c.facts.length;
-  c.at = k + 1;
-  const found =
-    (readStop(c) ?? readTimes(c)) !== null &&
-    (c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'join', 'end']));
-  c.at = at;
-  c.facts.length = facts;
-  return found;
-}
-
-/** Next thing said of `sign` after token `i`: a clause that repeats from it, or another such mark. */
-function nextEvent(c: Cursor, i: number): Event | null {
-  const sign = c.tokens[i]!.word;
-  for (let k = i + 1; k < c.end; k++) {
-    if (sign === '*' && c.tokens[k]!.word === 'rep' && repeatsPlainly(c, k)) return { kind: 'clause', at: k };
-    if (c.tokens[k]!.word !== sign || c.tokens[k]!.kind !== 'sign') continue;
-    if (multiplies(c, k)) continue;
-    if (refers(c, k)) {
-      const before = c.tokens[k - 1]!.word;
-      if (before === 'at' || before === 'until' || before === 'before') continue;
-      const start = clauseStart(c, k);
-      if (start > i) return { kind: 'clause', at: start };
-      continue;
-    }
-    return { kind: 'mark', at: k };
-  }
-  return null;
-}
+import { readWork } from './work.ts';
 
 /** Where a repeat ends: before the work of its "ending with", which stands on its own. */
-function endBefore(c: Cursor, start: number, tail: readonly Item[]): number {
+export function endBefore(c: Cursor, start: number, tail: readonly Item[]): number {
   const { to } = c.span(start);
   return tail.length > 0 ? Math.min(to, tail[0]!.from) : to;
 }
@@ -245,7 +150,7 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
 }
 
 /** `rep`: said with "rep from", where a bare number means that many more. */
-function timesOf(c: Cursor, start: number, often: Often, rep: boolean): Times {
+export function timesOf(c: Cursor, start: number, often: Often, rep: boolean): Times {
   const more = often.said === 'more' || (rep && often.said === null);
   return { kind: 'times', amount: often.amount, more, ...c.span(start) };
 }
@@ -328,7 +233,7 @@ interface Ending {
 }
 
 /** ", ending last rep with …", "ending at **", "omitting last ch 2", ", ending with …". */
-function readLast(c: Cursor, items: readonly Item[]): Ending {
+export function readLast(c: Cursor, items: readonly Item[]): Ending {
   return (
     c.attempt<Ending>(() => {
       const wrapped = c.at;
@@ -456,234 +361,11 @@ function readTail(c: Cursor, single: boolean): Item[] {
   return items;
 }
 
-function tooDeep(c: Cursor, start: number, end: number): Item[] {
+export function tooDeep(c: Cursor, start: number, end: number): Item[] {
   c.at = end;
   const span = c.span(start);
   c.fact('too-deep', span, { limit: DEEPEST });
   return [{ type: 'unread', ...span }];
-}
-
-/** True when the brackets hold a remark: "(see note)", "(corner made)", "(RS)". */
-function isRemark(c: Cursor, close: number, touching: boolean): boolean {
-  const first = c.at + 1;
-  const words = close - first;
-  if (words <= 0) return true;
-  for (let i = first; i < close; i++)
-    if (c.tokens[i]!.word === 'made' || c.tokens[i]!.word === 'completed' || c.tokens[i]!.word === 'formed')
-      return true;
-  if (
-    words === 1 &&
-    touching &&
-    ['inc', 'dec', 'incs', 'invdec', 'corner', 'rs', 'ws', 'cl', 'shell', 'v', 'picot'].includes(
-      c.tokens[first]!.word,
-    )
-  )
-    return true;
-  return ['see', 'rs', 'ws', 'note', 'optional', 'now', 'you', 'this', 'if', 'right', 'wrong'].includes(
-    c.tokens[first]!.word,
-  );
-}
-
-/** Everything a bracket can be at the start of an item. */
-export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
-  const start = c.at;
-  const open = c.tokens[start]!;
-  const close = c.partner[start]!;
-  if (close < 0 || close >= c.end) {
-    c.at++;
-    c.fact('bracket-not-closed', open, { sign: open.word });
-    return [{ type: 'unread', from: open.from, to: open.to }];
-  }
-  if (c.depth >= DEEPEST) return tooDeep(c, start, close + 1);
-  const previous = c.tokens[start - 1];
-  const touching =
-    before.length > 0 &&
-    previous?.kind !== 'sign' &&
-    previous?.word !== 'and' &&
-    previous?.word !== 'then' &&
-    previous?.word !== 'work' &&
-    previous?.word !== 'rep';
-  const aside = (): Item[] => {
-    c.at = close + 1;
-    return [{ type: 'aside', ...c.span(start) }];
-  };
-  const said = c.attempt(() => {
-    c.at++;
-    const found = c.within(close, () => {
-      const sentence = readSaid(c);
-      if (sentence) return sentence.convention.counts;
-      return c.isAny([
-        'counts',
-        'count',
-        'counting',
-        'counted',
-        'does not',
-        "doesn't",
-        'do not',
-        'not',
-        'stands',
-        'equals',
-        'here',
-        'now',
-        'throughout',
-        'this',
-        'to stand',
-        'standing for',
-        'to count',
-      ])
-        ? readCountsAs(c)
-        : null;
-    });
-    return found;
-  });
-  if (!said && c.isAny(['counts as', 'count as', 'counting'], 1)) return aside();
-  if (said) {
-    c.at = close + 1;
-    c.said.push(said);
-    return [{ type: 'aside', ...c.span(start) }];
-  }
-  const worksAfter = worksBehind(c, close);
-  if (!worksAfter) {
-    const count = readBracketCount(c);
-    if (count) {
-      c.counts.push(count);
-      return [];
-    }
-    if (isRemark(c, close, touching)) return aside();
-  }
-  const facts = c.facts.length;
-  const counted = c.counts.length;
-  c.at = start + 1;
-  const items = readInside(c, close);
-  c.at = close + 1;
-  if (!worksAfter) {
-    const works = items.filter((item) => item.type !== 'unread' && item.type !== 'aside').length;
-    const unread = items.some((item) => item.type === 'unread');
-    const last = before.at(-1);
-    const explains =
-      touching && last?.type === 'work' && last.stitch.form !== 'plain' && last.to === previous!.to;
-    if ((unread && works === 0) || items.length === 0 || explains) {
-      c.facts.length = facts;
-      c.counts.length = counted;
-      return aside();
-    }
-    return items;
-  }
-  let result: Item[] = items;
-  const often = c.attempt(() => {
-    c.eatAny([',', ';']);
-    const rep = c.eatAny(['rep', 'work']) !== null;
-    c.eatAny([',', 'this', 'these', 'all']);
-    const at = c.at;
-    const stop = readStop(c);
-    if (stop && !c.isAny(['post', 'next', 'stem'])) {
-      return { kind: 'to', stop, ...c.span(at) } as Times;
-    }
-    const found = readTimes(c, true);
-    return found ? timesOf(c, at, found, rep && found.said === 'more') : null;
-  });
-  if (often) {
-    // "[…] 5 times across": the end adds nothing.
-    c.attempt(() => (often.kind === 'times' && readStop(c)?.kind === 'end' ? true : null));
-    const ending = readLast(c, items);
-    result = [
-      {
-        type: 'repeat',
-        items,
-        mark: 'bracket',
-        times: often,
-        last: ending.last,
-        from: c.tokens[start]!.from,
-        to: endBefore(c, start, ending.tail),
-      },
-      ...ending.tail,
-    ];
-  }
-  const places = c.attempt(() => {
-    c.eat(',');
-    c.eatAny(['all', 'each', 'both']);
-    c.eat('worked');
-    if (
-      !c.isAny([
-        'in',
-        'around',
-        'rnd',
-        'over',
-        'on',
-        'evenly',
-        'to',
-        'at',
-        'across',
-        'under',
-        'between',
-        'along',
-      ])
-    )
-      return c.eat('next') ? (c.at--, readPlaces(c)) : null;
-    return readPlaces(c);
-  });
-  if (!places) return result;
-  const group: Item = { type: 'group', items: insideGroup(result), places, ...c.span(start) };
-  const again = c.attempt(() => {
-    const at = c.at;
-    const found = readTimes(c);
-    return found && found.said !== 'more' ? timesOf(c, at, found, false) : null;
-  });
-  if (!again) return [group];
-  return [{ type: 'repeat', items: [group], mark: 'bracket', times: again, last: null, ...c.span(start) }];
-}
-
-/** True when a place or a number of times follows the closing bracket. */
-function worksBehind(c: Cursor, close: number): boolean {
-  const at = c.at;
-  const facts = c.facts.length;
-  c.at = close + 1;
-  let ahead = 0;
-  const comma = c.isAny([',', ';']);
-  if (comma) ahead++;
-  let found = false;
-  if (c.isAny(['in', 'all in', 'both in', 'each in', 'worked in'], ahead) && !comma) found = true;
-  else if (c.isAny(['all in'], ahead)) found = true;
-  else if (
-    !comma &&
-    c.isAny(
-      [
-        'evenly',
-        'between',
-        'under',
-        'around the post',
-        'around post',
-        'around next',
-        'on next',
-        'over next',
-        'next',
-      ],
-      ahead,
-    )
-  )
-    found = true;
-  else {
-    c.at += ahead;
-    const rep = c.eatAny(['rep from', 'rep']);
-    if (rep !== 'rep from') {
-      const stop = readStop(c);
-      if (stop) found = true;
-      else found = readTimes(c, !comma) !== null;
-    }
-  }
-  c.at = at;
-  c.facts.length = facts;
-  return found;
-}
-
-/** "rep (…) 5 times", "rep [..] across": the bracket behind "rep". */
-export function readRepBracket(c: Cursor, before: readonly Item[]): Item[] | null {
-  return c.attempt(() => {
-    if (!c.eatAny(['rep', 'work'])) return null;
-    c.eat('the');
-    if (!(c.word() in OPENING)) return null;
-    return readBracket(c, before);
-  });
 }
 
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */

@@ -1,29 +1,16 @@
 /**
- * Reads single pieces of work: stitches with their places, chains, skips, joins and slip stitches that join.
- * Repeats and groups around them are read in `repeats`.
+ * Reads stitches with their amounts and places, before, behind and between each other. Groups and repeats
+ * around them are read in `brackets` and `repeats`.
  */
-
-import { readCountsAs, readSaid } from './counts.ts';
-import { type Cursor, OPENING } from './cursor.ts';
+import type { Cursor } from './cursor.ts';
 import { anyStitch, eatDash } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
-import { readBarePlace, readLoop, readPlace, readPlaces, readTurningPlace } from './places.ts';
+import { readTurningPlace } from './place-kinds.ts';
+import { readLoop } from './place-tails.ts';
+import { readBarePlace, readPlace, readPlaces } from './places.ts';
 import { readStop } from './stops.ts';
 import { readTimes } from './times.ts';
-import type {
-  Amount,
-  Chain,
-  CountsAs,
-  Into,
-  Item,
-  Join,
-  Noun,
-  Place,
-  Ring,
-  Skip,
-  StitchRef,
-  Work,
-} from './tree.ts';
+import type { Amount, Into, Item, Noun, Place, StitchRef, Work } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const MADE_OF_SEVERAL = ['cluster', 'bobble', 'popcorn', 'puff', 'shell'];
@@ -203,7 +190,7 @@ function readLoopBehind(c: Cursor): Into['loop'] {
     if (!said) return null;
     const found = readLoop(c);
     if (!found || c.isAny(['of', 'st', 'sts'])) return null;
-    c.attempt(() => (c.eat(','), readStop(c)?.kind === 'end' ? true : null));
+    c.attempt(() => (readStop(c.pass(','))?.kind === 'end' ? true : null));
     // ", working in blo, sc in next": said of what comes after it.
     const taking = said.startsWith('t') || said === 'picking up';
     if (comma && !taking && !(c.done || c.isAny(['.', ';', 'turn', ', turn', '(', '-']))) return null;
@@ -368,7 +355,9 @@ function finishWork(
       c.attempt(() => {
         c.eatAny([',', '(']);
         if (!c.eatAny(['working', 'work'])) return null;
-        return readWork(c) && (c.eat(')'), true) ? true : null;
+        if (!readWork(c)) return null;
+        c.eat(')');
+        return true;
       });
     }
     const work = made(places);
@@ -430,338 +419,4 @@ function saysEach(c: Cursor, from: number): boolean {
     if (['each', 'every', 'all'].includes(c.tokens[i]!.word)) return true;
   }
   return false;
-}
-
-/** Counts words behind a chain: "(counts as dc)", ", counts as first dc", "does not count as a st". */
-export function readChainCounts(c: Cursor): CountsAs | null {
-  return c.attempt(() => {
-    const open = c.at;
-    if (c.word() in OPENING) {
-      const close = c.partner[open]!;
-      if (close < 0 || close >= c.end) return null;
-      c.at++;
-      const counts = c.within(close, () => {
-        const said = readSaid(c);
-        const found = said ? (said.skipped ? null : said.convention.counts) : readCountsAs(c);
-        c.eat('.');
-        return found;
-      });
-      if (!counts) return null;
-      if (c.at !== close) {
-        // "(counts as dc, now and on all later rows)": the rest changes nothing.
-        c.at = close;
-      }
-      c.at = close + 1;
-      return counts;
-    }
-    c.eatAny([',', '-', ';']);
-    if (c.is('as') || c.is('=') || c.is('is'))
-      return c.is('as first') || c.is('as #th') || c.is('as # ') ? readCountsAs(c) : null;
-    return readCountsAs(c);
-  });
-}
-
-/** "ch 3", "3 ch", "ch-3", "make a ch of 40", "ch": a chain, or null when it is a space or no chain. */
-export function readChain(c: Cursor): Chain | null {
-  return c.attempt(() => {
-    const start = c.at;
-    let amount: Amount | null = null;
-    const plus = c.attempt(() => {
-      // "Ch 30, plus 1 for turning": one chain more.
-      if (!c.eatAny(['plus', '+'])) return null;
-      const extra = readAmount(c);
-      c.eatAny(['chs', 'ch']);
-      return extra &&
-        c.eatAny(['for turning ch', 'for turning', 'to turn', 'for the turning ch', 'turning ch'])
-        ? extra
-        : null;
-    });
-    if (plus) return { type: 'chain', amount: plus, counts: null, ...c.span(start) };
-    c.eatAny(['commence with', 'cast on']);
-    if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
-      amount = readAmount(c, true, true);
-      if (!amount) return null;
-      c.eatAny(['chs', 'ch', 'sts']);
-    } else if (c.eatAny(['ch', 'chs'])) {
-      if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
-      if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
-      amount = readAmount(c, true, true);
-      if (!amount) {
-        if (!(c.done || [',', ';', '.', ')', ']', '*', 'and', 'then', 'turn'].includes(c.word())))
-          return null;
-        amount = one(c);
-      }
-    } else {
-      amount = readAmount(c, true, true);
-      if (!amount) return null;
-      if (c.word() === '-' && !c.peek()!.gap) c.at++;
-      c.eat('more');
-      if (!c.eatAny(['ch', 'chs', 'foundation ch'])) return null;
-    }
-    if (c.attempt(() => (eatDash(c), c.isAny(['sp', 'sps', 'lp', 'lps', 'picot', 'corner']) ? true : null)))
-      return null;
-    if (c.word() === 'from' || c.is('across')) return null;
-    c.eatAny([
-      'to turn',
-      'for turning ch',
-      'for turning',
-      'loosely',
-      'more',
-      'for first st',
-      'to count as first st',
-      'sts',
-      'st',
-    ]);
-    const counts = readChainCounts(c);
-    return { type: 'chain', amount, counts, ...c.span(start) };
-  });
-}
-
-/** "ch 4, sl st in first ch to form a ring": from behind the chain; true when it closes a ring. */
-export function readRingClose(c: Cursor): boolean {
-  return (
-    c.attempt(() => {
-      c.eatAny([',', ';', '.', 'and']);
-      c.eatAny(['and', 'then']);
-      if (
-        !c.isAny([
-          'join',
-          'sl st',
-          'ss',
-          'slst',
-          'slip',
-          'connect',
-          'close',
-          'form a ring',
-          'form ring',
-          'to form',
-        ])
-      )
-        return null;
-      for (let words = 0; words < 18 && !c.done; words++) {
-        if (c.isAny([';', '*', '(', '[', ':']) || c.peek()!.word === '.') return null;
-        if (c.isAny(['ring', 'circle', 'loop', 'lp']) && words > 0) {
-          const before = [c.word(-1), c.word(-2)];
-          if (c.word() === 'lp' && !before.includes('a')) return null;
-          c.at++;
-          return true;
-        }
-        if (c.word() === ',') {
-          // "sl st in first ch, forming ring"
-          if (!c.isAny([', form', ', forming', ', to form', ', making'])) return null;
-        }
-        c.at++;
-      }
-      return null;
-    }) === true
-  );
-}
-
-/** A yarn ring made on its own: "make a magic ring". */
-export function readYarnRing(c: Cursor): Ring | null {
-  return c.attempt(() => {
-    const start = c.at;
-    c.eatAny([
-      'beg with',
-      'start with',
-      'begin with',
-      'with',
-      'using',
-      'form',
-      'create',
-      'make',
-      'wrap yarn around finger to form',
-      'start',
-      'beg',
-    ]);
-    c.eatAny(['a', 'an', 'your']);
-    if (
-      !c.eatAny([
-        'magic ring',
-        'magic circle',
-        'magic lp',
-        'adjustable ring',
-        'adjustable lp',
-        'sliding ring',
-        'sliding lp',
-        'slip ring',
-        'yarn ring',
-        'mr',
-        'ring',
-        'circle',
-      ])
-    )
-      return null;
-    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'with']))) return null;
-    return { type: 'ring', chains: null, ...c.span(start) };
-  });
-}
-
-/** "sk 2 sts", "skip next ch-2 sp", "sk last sc", "skip the st behind". */
-export function readSkip(c: Cursor): Skip | null {
-  return c.attempt(() => {
-    const start = c.at;
-    if (!c.eat('sk')) {
-      if (c.peek()?.text !== 'm' || c.lexicon.terms !== 'uk') return null;
-      if (!(c.peek(1)?.kind === 'number' || c.is('next', 1))) return null;
-      c.at++;
-    }
-    const behind = c.attempt(() => {
-      c.eatAny(['over']);
-      c.eat('the');
-      c.eat('next');
-      const amount = readAmount(c) ?? one(c);
-      if (
-        !c.eatAny([
-          'sts behind',
-          'st behind',
-          'sts in back of',
-          'st in back of',
-          'dc behind',
-          'sc behind',
-          'tr behind',
-          'hdc behind',
-          'st directly behind',
-        ])
-      )
-        return null;
-      eatBehind(c);
-      return amount;
-    });
-    if (behind) {
-      return {
-        type: 'skip',
-        places: [{ ...impliedPlace(c, behind), implied: false }],
-        behind: true,
-        counts: null,
-        ...c.span(start),
-      };
-    }
-    c.eat('over');
-    if (c.is('center #')) c.at++;
-    const place = c.attempt(() => {
-      const at = c.at;
-      const found = readPlace(c);
-      if (!found || found.kind === 'evenly' || found.from !== c.tokens[at]!.from) return null;
-      return found;
-    });
-    if (place) {
-      const places: Place[] = [place];
-      for (;;) {
-        const more = c.attempt(() => {
-          if (!c.eatAny(['and', '&'])) return null;
-          if (c.isAny(['ch #']) && !c.isAny(['ch # sp'])) return null;
-          const found = readPlace(c) ?? readBarePlace(c);
-          return found && found.kind !== 'across' && !c.isAny(['in', 'around']) ? found : null;
-        });
-        if (!more) break;
-        places.push(more);
-      }
-      const behindIt = c.eat('behind');
-      if (behindIt) eatBehind(c);
-      return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
-    }
-    const bare = readBarePlace(c);
-    if (bare) {
-      const behindIt = c.eat('behind');
-      if (behindIt) eatBehind(c);
-      return { type: 'skip', places: [bare], behind: behindIt, counts: null, ...c.span(start) };
-    }
-    if (!(c.done || c.peek()!.kind === 'sign')) return null;
-    return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
-  });
-}
-
-function eatBehind(c: Cursor): void {
-  c.attempt(() => {
-    c.eatAny(['each', 'the', 'last', 'these', 'this', 'post']);
-    c.eatAny(['post']);
-    return readStitch(c) || c.eatAny(['sts', 'st', 'it', 'them']) ? true : null;
-  });
-}
-
-/** True at the end of the work: nothing follows, or a turn, a join, an end of yarn, a count. */
-export function atRowEnd(c: Cursor): boolean {
-  let ahead = 0;
-  while (c.peek(ahead) && [',', ';', '.', 'and', 'then', '-', '='].includes(c.word(ahead))) ahead++;
-  const next = c.peek(ahead);
-  if (!next) return true;
-  if (next.word in OPENING) {
-    const close = c.partner[c.at + ahead]!;
-    const inner = c.peek(ahead + 1);
-    const counts = inner?.kind === 'number' || inner?.kind === 'figure' || inner?.word === 'total';
-    return (
-      counts &&
-      close >= 0 &&
-      (close + 1 >= c.end || [',', '.', ';', 'turn'].includes(c.tokens[close + 1]!.word))
-    );
-  }
-  if (next.kind === 'number') {
-    // A count after the end: "… – 24 sts."
-    return c.isAny(['# sts', '# st'], ahead) || ['-', '='].includes(c.word(ahead - 1));
-  }
-  return c.isAny(
-    [
-      'turn',
-      'do not turn',
-      'fasten',
-      'finish',
-      'break',
-      'cut',
-      'to join',
-      'ch # turn',
-      'ch # , turn',
-      'without turning',
-      "don't turn",
-      'weave',
-      'end off',
-      'total',
-      'place marker',
-      'pm',
-      'change',
-    ],
-    ahead,
-  );
-}
-
-const CLOSES = [
-  'to join rnd',
-  'to join the rnd',
-  'to join',
-  'to close rnd',
-  'to close the rnd',
-  'to close',
-  'to complete rnd',
-  'to complete the rnd',
-  'to form ring',
-  'join',
-  'to close lp',
-  'to close the lp',
-];
-
-/** A slip stitch that closes the round, if `work` (just read) is one. */
-export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Join | null {
-  const said = c.eatAny(CLOSES) !== null;
-  const place = work.places[0]!;
-  const bare = place.kind === 'next' && place.implied;
-  if (said) {
-    const after = bare ? readPlace(c) : null;
-    return {
-      type: 'join',
-      not: false,
-      stitch: work.stitch,
-      place: after ?? (bare ? null : place),
-      ...c.span(start),
-    };
-  }
-  if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
-  // "ss to 3rd ch" at the end of a round: of its own beginning chain.
-  if (round && place.kind === 'nth' && place.noun.kind === 'chain' && atRowEnd(c)) {
-    const { loop, post, below, from, to, nth } = place;
-    const top: Place = { kind: 'turning-chain', nth, beginning: true, loop, post, below, from, to };
-    return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
-  }
-  const closes = place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
-  if (!closes || !atRowEnd(c)) return null;
-  return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
 }

@@ -1,5 +1,5 @@
 /** Rows in the styles of several houses, UK ones first. See `cases.test.ts` for the form. */
-export const houses = String.raw`
+export const houses = `
 uk|Foundation row: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. [24 dc]
   foundation: 1 t1 @ hook 2; 1 t1 @ each ch end; turn {24 t1}
 uk|Row 1: Miss 3 ch (counts as 1 tr), 1 tr in next ch, 1 tr in each ch to end.

@@ -1,5 +1,5 @@
 /** Idioms one by one: labels, chains, places, repeats, counts, sizes, whole rows. See `cases.test.ts` for the form. */
-export const idioms = String.raw`
+export const idioms = `
 Row 1: Sc in 2nd ch from hook and in each ch across. (24 sts)
   row 1: 1 t1 @ hook 2 & each ch across {24 st}
 Row 1 (RS): Dc in 4th ch from hook (3 skipped ch count as dc), dc in each ch across, turn. – 24 dc.

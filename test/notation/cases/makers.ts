@@ -1,5 +1,5 @@
 /** Rows with colours, markers, edges, loops and increases. See `cases.test.ts` for the form. */
-export const makers = String.raw`
+export const makers = `
 Row 3: Ch 2, turn, *FPDC around next 2 stitches, BPDC around next 2 stitches*, repeat between *s across, hdc in top of turning chain.
   row 3: ch 2; turn; *[1 fp:t3 @ next 2 st; 1 bp:t3 @ next 2 st] to across; 1 t2 @ turning-ch
 Row 3: Ch 1. Sc in first 4 sts. (Ch 3. Sk 3 sts. Sc in next 5 sts) 3 times. Turn.

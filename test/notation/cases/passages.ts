@@ -1,5 +1,5 @@
 /** Whole rows as published patterns write them. See `cases.test.ts` for the form. */
-export const passages = String.raw`
+export const passages = `
 Row 1: Ch 1, sc in first st and in each st across to last st, 2 sc in last st; turn.
   row 1: ch 1; 1 t1 @ first 1 st & each st before-last 1 st; 2 t1 @ last 1 st; turn
 With right side facing, join A with sl st in first st of Row 1, ch 1, sc evenly around.

@@ -1,5 +1,5 @@
 /** Shorthand of toy makers, older spellings, sizes in other signs, and sentences of garments. See `cases.test.ts` for the form. */
-export const shorthand = String.raw`
+export const shorthand = `
 R1: MR 6 (6)
   row 1: 6 t1 @ ring {6} !stitch-assumed
 R3: [1, inc]*6 (18)

@@ -1,0 +1,236 @@
+/**
+ * Reads everything a bracket can be at the start of an item: a repeat, a group in one place, a count, a
+ * remark, what a chain counts as, or plain work.
+ */
+import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { DEEPEST } from './marks.ts';
+import { readPlaces } from './places.ts';
+import { endBefore, readInside, readLast, timesOf, tooDeep } from './repeats.ts';
+import { readStop } from './stops.ts';
+import { readTimes } from './times.ts';
+import type { Item, Times } from './tree.ts';
+import { insideGroup } from './work.ts';
+
+/** True when the brackets hold a remark: "(see note)", "(corner made)", "(RS)". */
+function isRemark(c: Cursor, close: number, touching: boolean): boolean {
+  const first = c.at + 1;
+  const words = close - first;
+  if (words <= 0) return true;
+  for (let i = first; i < close; i++)
+    if (c.tokens[i]!.word === 'made' || c.tokens[i]!.word === 'completed' || c.tokens[i]!.word === 'formed')
+      return true;
+  if (
+    words === 1 &&
+    touching &&
+    ['inc', 'dec', 'incs', 'invdec', 'corner', 'rs', 'ws', 'cl', 'shell', 'v', 'picot'].includes(
+      c.tokens[first]!.word,
+    )
+  )
+    return true;
+  return ['see', 'rs', 'ws', 'note', 'optional', 'now', 'you', 'this', 'if', 'right', 'wrong'].includes(
+    c.tokens[first]!.word,
+  );
+}
+
+/** Everything a bracket can be at the start of an item. */
+export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
+  const start = c.at;
+  const open = c.tokens[start]!;
+  const close = c.partner[start]!;
+  if (close < 0 || close >= c.end) {
+    c.at++;
+    c.fact('bracket-not-closed', open, { sign: open.word });
+    return [{ type: 'unread', from: open.from, to: open.to }];
+  }
+  if (c.depth >= DEEPEST) return tooDeep(c, start, close + 1);
+  const previous = c.tokens[start - 1];
+  const touching =
+    before.length > 0 &&
+    previous?.kind !== 'sign' &&
+    previous?.word !== 'and' &&
+    previous?.word !== 'then' &&
+    previous?.word !== 'work' &&
+    previous?.word !== 'rep';
+  const aside = (): Item[] => {
+    c.at = close + 1;
+    return [{ type: 'aside', ...c.span(start) }];
+  };
+  const said = c.attempt(() => {
+    c.at++;
+    const found = c.within(close, () => {
+      const sentence = readSaid(c);
+      if (sentence) return sentence.convention.counts;
+      return c.isAny([
+        'counts',
+        'count',
+        'counting',
+        'counted',
+        'does not',
+        "doesn't",
+        'do not',
+        'not',
+        'stands',
+        'equals',
+        'here',
+        'now',
+        'throughout',
+        'this',
+        'to stand',
+        'standing for',
+        'to count',
+      ])
+        ? readCountsAs(c)
+        : null;
+    });
+    return found;
+  });
+  if (!said && c.isAny(['counts as', 'count as', 'counting'], 1)) return aside();
+  if (said) {
+    c.at = close + 1;
+    c.said.push(said);
+    return [{ type: 'aside', ...c.span(start) }];
+  }
+  const worksAfter = worksBehind(c, close);
+  if (!worksAfter) {
+    const count = readBracketCount(c);
+    if (count) {
+      c.counts.push(count);
+      return [];
+    }
+    if (isRemark(c, close, touching)) return aside();
+  }
+  const facts = c.facts.length;
+  const counted = c.counts.length;
+  c.at = start + 1;
+  const items = readInside(c, close);
+  c.at = close + 1;
+  if (!worksAfter) {
+    const works = items.filter((item) => item.type !== 'unread' && item.type !== 'aside').length;
+    const unread = items.some((item) => item.type === 'unread');
+    const last = before.at(-1);
+    const explains =
+      touching && last?.type === 'work' && last.stitch.form !== 'plain' && last.to === previous!.to;
+    if ((unread && works === 0) || items.length === 0 || explains) {
+      c.facts.length = facts;
+      c.counts.length = counted;
+      return aside();
+    }
+    return items;
+  }
+  let result: Item[] = items;
+  const often = c.attempt(() => {
+    c.eatAny([',', ';']);
+    const rep = c.eatAny(['rep', 'work']) !== null;
+    c.eatAny([',', 'this', 'these', 'all']);
+    const at = c.at;
+    const stop = readStop(c);
+    if (stop && !c.isAny(['post', 'next', 'stem'])) {
+      return { kind: 'to', stop, ...c.span(at) } as Times;
+    }
+    const found = readTimes(c, true);
+    return found ? timesOf(c, at, found, rep && found.said === 'more') : null;
+  });
+  if (often) {
+    // "[…] 5 times across": the end adds nothing.
+    c.attempt(() => (often.kind === 'times' && readStop(c)?.kind === 'end' ? true : null));
+    const ending = readLast(c, items);
+    result = [
+      {
+        type: 'repeat',
+        items,
+        mark: 'bracket',
+        times: often,
+        last: ending.last,
+        from: c.tokens[start]!.from,
+        to: endBefore(c, start, ending.tail),
+      },
+      ...ending.tail,
+    ];
+  }
+  const places = c.attempt(() => {
+    c.eat(',');
+    c.eatAny(['all', 'each', 'both']);
+    c.eat('worked');
+    if (
+      !c.isAny([
+        'in',
+        'around',
+        'rnd',
+        'over',
+        'on',
+        'evenly',
+        'to',
+        'at',
+        'across',
+        'under',
+        'between',
+        'along',
+      ])
+    )
+      return c.is('next') ? readPlaces(c) : null;
+    return readPlaces(c);
+  });
+  if (!places) return result;
+  const group: Item = { type: 'group', items: insideGroup(result), places, ...c.span(start) };
+  const again = c.attempt(() => {
+    const at = c.at;
+    const found = readTimes(c);
+    return found && found.said !== 'more' ? timesOf(c, at, found, false) : null;
+  });
+  if (!again) return [group];
+  return [{ type: 'repeat', items: [group], mark: 'bracket', times: again, last: null, ...c.span(start) }];
+}
+
+/** True when a place or a number of times follows the closing bracket. */
+function worksBehind(c: Cursor, close: number): boolean {
+  const at = c.at;
+  const facts = c.facts.length;
+  c.at = close + 1;
+  let ahead = 0;
+  const comma = c.isAny([',', ';']);
+  if (comma) ahead++;
+  let found = false;
+  if (c.isAny(['in', 'all in', 'both in', 'each in', 'worked in'], ahead) && !comma) found = true;
+  else if (c.isAny(['all in'], ahead)) found = true;
+  else if (
+    !comma &&
+    c.isAny(
+      [
+        'evenly',
+        'between',
+        'under',
+        'around the post',
+        'around post',
+        'around next',
+        'on next',
+        'over next',
+        'next',
+      ],
+      ahead,
+    )
+  )
+    found = true;
+  else {
+    c.at += ahead;
+    const rep = c.eatAny(['rep from', 'rep']);
+    if (rep !== 'rep from') {
+      const stop = readStop(c);
+      if (stop) found = true;
+      else found = readTimes(c, !comma) !== null;
+    }
+  }
+  c.at = at;
+  c.facts.length = facts;
+  return found;
+}
+
+/** "rep (…) 5 times", "rep [..] across": the bracket behind "rep". */
+export function readRepBracket(c: Cursor, before: readonly Item[]): Item[] | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['rep', 'work'])) return null;
+    c.eat('the');
+    if (!(c.word() in OPENING)) return null;
+    return readBracket(c, before);
+  });
+}

@@ -1,0 +1,173 @@
+/**
+ * Reads chains, what they are said to count as, chain rings and yarn rings.
+ */
+import { readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { eatDash } from './nouns.ts';
+import { one, readAmount } from './numbers.ts';
+import type { Amount, Chain, CountsAs, Ring } from './tree.ts';
+
+/** Counts words behind a chain: "(counts as dc)", ", counts as first dc", "does not count as a st". */
+export function readChainCounts(c: Cursor): CountsAs | null {
+  return c.attempt(() => {
+    const open = c.at;
+    if (c.word() in OPENING) {
+      const close = c.partner[open]!;
+      if (close < 0 || close >= c.end) return null;
+      c.at++;
+      const counts = c.within(close, () => {
+        const said = readSaid(c);
+        const found = said ? (said.skipped ? null : said.convention.counts) : readCountsAs(c);
+        c.eat('.');
+        return found;
+      });
+      if (!counts) return null;
+      if (c.at !== close) {
+        // "(counts as dc, now and on all later rows)": the rest changes nothing.
+        c.at = close;
+      }
+      c.at = close + 1;
+      return counts;
+    }
+    c.eatAny([',', '-', ';']);
+    if (c.is('as') || c.is('=') || c.is('is'))
+      return c.is('as first') || c.is('as #th') || c.is('as # ') ? readCountsAs(c) : null;
+    return readCountsAs(c);
+  });
+}
+
+/** "ch 3", "3 ch", "ch-3", "make a ch of 40", "ch": a chain, or null when it is a space or no chain. */
+export function readChain(c: Cursor): Chain | null {
+  return c.attempt(() => {
+    const start = c.at;
+    let amount: Amount | null = null;
+    const plus = c.attempt(() => {
+      // "Ch 30, plus 1 for turning": one chain more.
+      if (!c.eatAny(['plus', '+'])) return null;
+      const extra = readAmount(c);
+      c.eatAny(['chs', 'ch']);
+      return extra &&
+        c.eatAny(['for turning ch', 'for turning', 'to turn', 'for the turning ch', 'turning ch'])
+        ? extra
+        : null;
+    });
+    if (plus) return { type: 'chain', amount: plus, counts: null, ...c.span(start) };
+    c.eatAny(['commence with', 'cast on']);
+    if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
+      amount = readAmount(c, true, true);
+      if (!amount) return null;
+      c.eatAny(['chs', 'ch', 'sts']);
+    } else if (c.eatAny(['ch', 'chs'])) {
+      if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
+      if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
+      amount = readAmount(c, true, true);
+      if (!amount) {
+        if (!(c.done || [',', ';', '.', ')', ']', '*', 'and', 'then', 'turn'].includes(c.word())))
+          return null;
+        amount = one(c);
+      }
+    } else {
+      amount = readAmount(c, true, true);
+      if (!amount) return null;
+      if (c.word() === '-' && !c.peek()!.gap) c.at++;
+      c.eat('more');
+      if (!c.eatAny(['ch', 'chs', 'foundation ch'])) return null;
+    }
+    if (c.attempt(() => (eatDash(c).isAny(['sp', 'sps', 'lp', 'lps', 'picot', 'corner']) ? true : null)))
+      return null;
+    if (c.word() === 'from' || c.is('across')) return null;
+    c.eatAny([
+      'to turn',
+      'for turning ch',
+      'for turning',
+      'loosely',
+      'more',
+      'for first st',
+      'to count as first st',
+      'sts',
+      'st',
+    ]);
+    const counts = readChainCounts(c);
+    return { type: 'chain', amount, counts, ...c.span(start) };
+  });
+}
+
+/** "ch 4, sl st in first ch to form a ring": from behind the chain; true when it closes a ring. */
+export function readRingClose(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      c.eatAny([',', ';', '.', 'and']);
+      c.eatAny(['and', 'then']);
+      if (
+        !c.isAny([
+          'join',
+          'sl st',
+          'ss',
+          'slst',
+          'slip',
+          'connect',
+          'close',
+          'form a ring',
+          'form ring',
+          'to form',
+        ])
+      )
+        return null;
+      for (let words = 0; words < 18 && !c.done; words++) {
+        if (c.isAny([';', '*', '(', '[', ':']) || c.peek()!.word === '.') return null;
+        if (c.isAny(['ring', 'circle', 'loop', 'lp']) && words > 0) {
+          const before = [c.word(-1), c.word(-2)];
+          if (c.word() === 'lp' && !before.includes('a')) return null;
+          c.at++;
+          return true;
+        }
+        if (c.word() === ',') {
+          // "sl st in first ch, forming ring"
+          if (!c.isAny([', form', ', forming', ', to form', ', making'])) return null;
+        }
+        c.at++;
+      }
+      return null;
+    }) === true
+  );
+}
+
+/** A yarn ring made on its own: "make a magic ring". */
+export function readYarnRing(c: Cursor): Ring | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny([
+      'beg with',
+      'start with',
+      'begin with',
+      'with',
+      'using',
+      'form',
+      'create',
+      'make',
+      'wrap yarn around finger to form',
+      'start',
+      'beg',
+    ]);
+    c.eatAny(['a', 'an', 'your']);
+    if (
+      !c.eatAny([
+        'magic ring',
+        'magic circle',
+        'magic lp',
+        'adjustable ring',
+        'adjustable lp',
+        'sliding ring',
+        'sliding lp',
+        'slip ring',
+        'yarn ring',
+        'mr',
+        'ring',
+        'circle',
+      ])
+    )
+      return null;
+    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'with']))) return null;
+    return { type: 'ring', chains: null, ...c.span(start) };
+  });
+}

@@ -1,0 +1,92 @@
+/**
+ * Tells the slip stitch that closes a round from one that is worked, and where the work of a row ends.
+ */
+import { type Cursor, OPENING } from './cursor.ts';
+import { readPlace } from './places.ts';
+import type { Join, Place, Work } from './tree.ts';
+
+/** True at the end of the work: nothing follows, or a turn, a join, an end of yarn, a count. */
+export function atRowEnd(c: Cursor): boolean {
+  let ahead = 0;
+  while (c.peek(ahead) && [',', ';', '.', 'and', 'then', '-', '='].includes(c.word(ahead))) ahead++;
+  const next = c.peek(ahead);
+  if (!next) return true;
+  if (next.word in OPENING) {
+    const close = c.partner[c.at + ahead]!;
+    const inner = c.peek(ahead + 1);
+    const counts = inner?.kind === 'number' || inner?.kind === 'figure' || inner?.word === 'total';
+    return (
+      counts &&
+      close >= 0 &&
+      (close + 1 >= c.end || [',', '.', ';', 'turn'].includes(c.tokens[close + 1]!.word))
+    );
+  }
+  if (next.kind === 'number') {
+    // A count after the end: "… – 24 sts."
+    return c.isAny(['# sts', '# st'], ahead) || ['-', '='].includes(c.word(ahead - 1));
+  }
+  return c.isAny(
+    [
+      'turn',
+      'do not turn',
+      'fasten',
+      'finish',
+      'break',
+      'cut',
+      'to join',
+      'ch # turn',
+      'ch # , turn',
+      'without turning',
+      "don't turn",
+      'weave',
+      'end off',
+      'total',
+      'place marker',
+      'pm',
+      'change',
+    ],
+    ahead,
+  );
+}
+
+const CLOSES = [
+  'to join rnd',
+  'to join the rnd',
+  'to join',
+  'to close rnd',
+  'to close the rnd',
+  'to close',
+  'to complete rnd',
+  'to complete the rnd',
+  'to form ring',
+  'join',
+  'to close lp',
+  'to close the lp',
+];
+
+/** A slip stitch that closes the round, if `work` (just read) is one. */
+export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Join | null {
+  const said = c.eatAny(CLOSES) !== null;
+  const place = work.places[0]!;
+  const bare = place.kind === 'next' && place.implied;
+  if (said) {
+    const after = bare ? readPlace(c) : null;
+    return {
+      type: 'join',
+      not: false,
+      stitch: work.stitch,
+      place: after ?? (bare ? null : place),
+      ...c.span(start),
+    };
+  }
+  if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
+  // "ss to 3rd ch" at the end of a round: of its own beginning chain.
+  if (round && place.kind === 'nth' && place.noun.kind === 'chain' && atRowEnd(c)) {
+    const { loop, post, below, from, to, nth } = place;
+    const top: Place = { kind: 'turning-chain', nth, beginning: true, loop, post, below, from, to };
+    return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
+  }
+  const closes = place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
+  if (!closes || !atRowEnd(c)) return null;
+  return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
+}

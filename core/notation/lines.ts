@@ -1,0 +1,516 @@
+/**
+ * Sorts the lines of a text: rows, headings, definitions, conventions, sizes and prose, and where one row ends
+ * and the next begins. It throws nothing away in silence.
+ */
+import type { Fact, Span } from '../finding.ts';
+import { readSaid } from './counts.ts';
+import type { Cursor, ReadOptions } from './cursor.ts';
+import { linesOf, onTheHook, over, type Range, readNames, readSizes } from './definitions.ts';
+import { readItems } from './items.ts';
+import { readLabel, readSizeFilter } from './labels.ts';
+import type { Token } from './lexer.ts';
+import { type Lexicon, lexiconOf, normaliseName, singular } from './lexicon.ts';
+import type { Convention, Item, SizeFilter, StitchRef } from './tree.ts';
+import { readWhole } from './wholes.ts';
+import { readStitch } from './words.ts';
+
+export type Part =
+  | { readonly kind: 'blank' }
+  | { readonly kind: 'heading'; readonly range: Range; readonly text: string; readonly section: boolean }
+  | {
+      readonly kind: 'definition';
+      readonly names: readonly string[];
+      readonly range: Range;
+      readonly body: Range;
+    }
+  | { readonly kind: 'filter'; readonly filter: SizeFilter | null }
+  | { readonly kind: 'convention'; readonly convention: Convention }
+  | { readonly kind: 'row'; readonly range: Range; readonly labelled: boolean; readonly first: boolean }
+  | { readonly kind: 'prose'; readonly range: Range };
+
+const SECTIONS =
+  /^(?:special st|stitch guide|st guide|abbreviation|note|pattern note|material|gauge|tension|instruction|pattern|finishing|size|yarn|hook|notion|supplie|stitch key|stitches used|key|terms|skill|measurement|direction|finished|legend|special)/iu;
+
+/** Words that name pieces, not stitches, before a colon. */
+const PIECES =
+  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
+
+const STITCHLIKE =
+  /\b(?:st|sts|stitch|stitches|shell|cluster|cl|picot|bobble|popcorn|pop|pc|puff|v-?st|fan|inc|dec|increase|decrease|tog|block|spike|cable|sc|dc|hdc|tr|htr|dtr|bead|knot|loop|petal|leaf|lf|group|crab|beg|sh|bo|crossed|x-?st)\b/iu;
+
+const WORKING: readonly Item['type'][] = [
+  'chain',
+  'work',
+  'group',
+  'repeat',
+  'skip',
+  'ring',
+  'rows-again',
+  'even',
+  'shaping',
+  'as-piece',
+  'join',
+  'fasten-off',
+  'turn',
+  'attach',
+  'again',
+];
+
+/** True when the items are mostly work: what an unlabelled row must be. */
+function isWork(items: readonly Item[]): boolean {
+  const works = items.filter((item) => WORKING.includes(item.type)).length;
+  const unread = items.filter((item) => item.type === 'unread').length;
+  return works > 0 && unread <= works / 2;
+}
+
+/** Words of plain stitches only, with no number and no place: "single crochet". */
+function isBareName(items: readonly Item[]): boolean {
+  return items.every(
+    (item) =>
+      item.type === 'aside' ||
+      item.type === 'unread' ||
+      (item.type === 'chain' && item.amount.from === item.amount.to) ||
+      (item.type === 'work' &&
+        item.over === null &&
+        item.places.every((p) => p.kind === 'next' && p.implied && p.amount.from === p.amount.to)),
+  );
+}
+
+export class Sorter {
+  readonly parts: Part[] = [];
+  readonly facts: Fact[] = [];
+  sizes: string[] | null = null;
+  /** Names that definitions give so far. */
+  readonly names = new Set<string>();
+  /** Names that only stand for a stitch of the trade. */
+  readonly aliases = new Map<string, StitchRef>();
+  private section = '';
+  private open = false;
+  private lastLine = -1;
+  private lexicon: Lexicon | undefined;
+  private lexiconSize = -1;
+
+  constructor(
+    private readonly text: string,
+    private readonly tokens: readonly Token[],
+    private readonly options: ReadOptions,
+  ) {}
+
+  private span(range: Range): Span {
+    return { from: this.tokens[range.from]!.from, to: this.tokens[range.to - 1]!.to };
+  }
+
+  private words(range: Range): string {
+    const span = this.span(range);
+    return this.text.slice(span.from, span.to);
+  }
+
+  private cursor(range: Range): Cursor {
+    const size = this.names.size + this.aliases.size;
+    if (!this.lexicon || this.lexiconSize !== size) {
+      this.lexiconSize = size;
+      this.lexicon = lexiconOf(
+        this.options.terms,
+        [...(this.options.names ?? []), ...this.names],
+        this.aliases,
+      );
+    }
+    return over(this.text, this.tokens, range, this.options, this.lexicon);
+  }
+
+  sort(): void {
+    const lines = linesOf(this.tokens);
+    for (const line of lines) this.define(line);
+    this.section = '';
+    for (let i = 0; i < lines.length; i++) {
+      const line = lines[i]!;
+      const number = this.tokens[line.from]!.line;
+      if (this.lastLine >= 0 && number > this.lastLine + 1) {
+        this.parts.push({ kind: 'blank' });
+        this.open = false;
+      }
+      this.lastLine = this.tokens[line.to - 1]!.line;
+      this.line(line, lines[i + 1] ?? null);
+    }
+  }
+
+  /** First pass: collects the names that the text defines, for the rows that use them. */
+  private define(line: Range): void {
+    const heading = this.headingOf(line);
+    if (heading) {
+      this.section = heading.section ? heading.text : '';
+      return;
+    }
+    this.aliasesIn(line);
+    for (const definition of this.definitionsIn(line))
+      for (const name of definition.names) this.names.add(name);
+  }
+
+  private labelAt(range: Range): boolean {
+    const c = this.cursor(range);
+    const filter = readSizeFilter(c);
+    const at = c.at;
+    const label = readLabel(c);
+    return label !== null && !(filter === null && at === c.at) && label.kind !== 'none';
+  }
+
+  /** Definitions that a line holds: one, or one behind "Special stitches:". */
+  private definitionsIn(line: Range): Extract<Part, { kind: 'definition' }>[] {
+    let range = line;
+    const special =
+      /^\W*(?:special stitch(?:es)?(?: used)?|stitch guide|abbreviations|special st|special sts|stitch key|note|notes)\s*[:\-–]\s*/iu.exec(
+        this.words(line),
+      );
+    let section = this.section;
+    if (special) {
+      const from = this.span(line).from + special[0].length;
+      let start = line.from;
+      while (start < line.to && this.tokens[start]!.from < from) start++;
+      if (start >= line.to) return [];
+      range = { from: start, to: line.to };
+      section = 'special stitches';
+    }
+    if (this.labelAt(range)) return [];
+    const named = readNames(this.text, this.tokens, range);
+    if (!named) return [];
+    const name = named.written;
+    if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name))) return [];
+    if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return [];
+    const body = this.cursor(named.body);
+    if (onTheHook(body)) return [{ kind: 'definition', names: named.names, range, body: named.body }];
+    const items = readItems(body);
+    const stitchlike = STITCHLIKE.test(name);
+    const some = items.some((item) => WORKING.includes(item.type));
+    if (!isWork(items) && !(some && (named.sure || stitchlike))) return [];
+    // "sc = single crochet", "ch: chain": an explanation of a trade word, which defines nothing.
+    if (isBareName(items)) return [];
+    if (readSaid(this.cursor(range))) return [];
+    const inSection = /special|stitch|abbrev/iu.test(section);
+    if (!named.sure && !inSection && !stitchlike && !this.usedElsewhere(named.names, range)) return [];
+    // "ch 3: …" is no name.
+    if (/^ch \d/u.test(named.names[0] ?? '')) return [];
+    return [{ kind: 'definition', names: named.names, range, body: named.body }];
+  }
+
+  /** "X = sc, V = inc": letters that only stand for a stitch, wherever a line explains them. */
+  private aliasesIn(line: Range): boolean {
+    let found = false;
+    for (let i = line.from + 1; i + 1 < line.to; i++) {
+      if (this.tokens[i]!.word !== '=') continue;
+      const name = this.tokens[i - 1]!;
+      const before = this.tokens[i - 2]?.word ?? ':';
+      if (name.kind !== 'word' || (i - 2 >= line.from && ![',', ';', ':', '.', '-', '•'].includes(before)))
+        continue;
+      const own = this.cursor({ from: i - 1, to: i });
+      const known = readStitch(own) !== null && !this.aliases.has(normaliseName(name.text));
+      if (known || own.isAny(['ch', 'chs', 'st', 'sts', 'sp', 'sk', 'rep', 'rnd', 'row'])) continue;
+      const c = this.cursor({ from: i + 1, to: line.to });
+      const stitch = readStitch(c);
+      if (!stitch || stitch.special || !(c.done || [',', ';', '.'].includes(c.word()))) continue;
+      this.aliases.set(normaliseName(name.text), stitch);
+      found = true;
+    }
+    return found;
+  }
+
+  /** "sc = single crochet", "sk – skip", "BLO: back loop only": an abbreviation spelt out, which is no work. */
+  private explains(line: Range): boolean {
+    const named = readNames(this.text, this.tokens, line);
+    if (!named) return false;
+    const { from, to } = named.body;
+    const body = this.tokens.slice(from, to);
+    if (
+      body.length > 7 ||
+      body.some((token) => token.kind !== 'word' && !['-', '/', '(', ')', '.', ','].includes(token.word))
+    ) {
+      return false;
+    }
+    if (body.some((token) => ['in', 'next', 'each', 'across', 'around'].includes(token.word))) return false;
+    if (named.sure || /abbrev|stitch|key|terms/iu.test(this.section)) return true;
+    const c = this.cursor({ from: line.from, to: from });
+    const trade = readStitch(c) !== null || c.isAny(['ch', 'chs']);
+    return trade && isBareName(readItems(this.cursor(named.body)));
+  }
+
+  /** True when other words of the text use one of the names as a stitch. */
+  private usedElsewhere(names: readonly string[], range: Range): boolean {
+    const { words, places } = this.wordIndex();
+    return names.some((name) => {
+      const parts = name.split(' ');
+      return (places.get(parts[0]!) ?? []).some((at) => {
+        if (at >= range.from && at < range.to) return false;
+        for (let k = 1; k < parts.length; k++) if (words[at + k] !== parts[k]) return false;
+        return ['in', 'over', ',', ';', 'around', 'across'].includes(words[at + parts.length] ?? '');
+      });
+    });
+  }
+
+  private index: { words: string[]; places: Map<string, number[]> } | null = null;
+
+  /** Singular words of the text, hyphens left out of account, and where each stands. */
+  private wordIndex(): { words: string[]; places: Map<string, number[]> } {
+    if (this.index) return this.index;
+    const words = this.tokens.map((token) =>
+      token.kind === 'word'
+        ? singular(token.word)
+        : token.kind === 'sign'
+          ? token.word
+          : token.text.toLowerCase(),
+    );
+    const places = new Map<string, number[]>();
+    for (let i = 0; i < words.length; i++) {
+      const list = places.get(words[i]!);
+      if (!list) places.set(words[i]!, [i]);
+      else if (list.length < 200) list.push(i);
+    }
+    this.index = { words, places };
+    return this.index;
+  }
+
+  /** A heading line: "Back", "FRONT:", "## Sleeve", "Sleeve (make 2)". */
+  private headingOf(line: Range): Extract<Part, { kind: 'heading' }> | null {
+    const words = this.words(line);
+    const hashes = /^#+\s*/u.exec(words);
+    const count = line.to - line.from;
+    if (hashes) {
+      const text = words.slice(hashes[0].length).replace(/[:#\s]+$/u, '');
+      return text === '' ? null : { kind: 'heading', range: line, text, section: SECTIONS.test(text) };
+    }
+    if (count > 14) return null;
+    const text = words
+      .replace(/^[*_]+|[*_]+$/gu, '')
+      .replace(/\s*[:–-]\s*$/u, '')
+      .replace(/[*_]+$/u, '')
+      .trim();
+    if (text === '' || /[.,;]$/u.test(text) || !/^\p{Lu}|^\d*\p{Lu}/u.test(text)) return null;
+    if (SECTIONS.test(text) && count <= 4) return { kind: 'heading', range: line, text, section: true };
+    if (this.labelAt(line)) return null;
+    if (readSizes(this.text, this.tokens, line)) return null;
+    const c = this.cursor(line);
+    const items = readItems(c);
+    const works = items.some((item) => WORKING.includes(item.type));
+    const bare = items.length > 0 && isBareName(items) && count <= 3 && /:$/u.test(words);
+    if (works && !bare && !/\bmake\b/iu.test(text)) {
+      // "Body", "Shell Top": a stitch word in title case alone is no work.
+      const plain = count <= 4 && isBareName(items) && items.some((item) => item.type === 'unread');
+      if (!plain) return null;
+    }
+    if (c.counts.length > 0 && !/\bmake\b/iu.test(text)) return null;
+    if (items.length > 0 && items.every((item) => item.type === 'aside') && count > 4 && !/:$/u.test(words))
+      return null;
+    return { kind: 'heading', range: line, text, section: SECTIONS.test(text) };
+  }
+
+  private line(line: Range, next: Range | null): void {
+    if (!this.sizes) {
+      const sizes = readSizes(this.text, this.tokens, line);
+      if (sizes) {
+        this.sizes = sizes;
+        this.open = false;
+        return;
+      }
+    }
+    const alone = this.cursor(line);
+    const filter = readSizeFilter(alone);
+    if (filter && alone.done) {
+      this.parts.push({ kind: 'filter', filter: filter === 'all' ? null : filter });
+      this.open = false;
+      return;
+    }
+    const before = this.tokens[line.from - 1]?.word ?? '.';
+    const inside = this.open && /^(?:in|to|the|of|next|from|and|each|top)$/u.test(before);
+    const labelled = !inside && this.labelAt(line);
+    if (!labelled) {
+      const heading = this.headingOf(line);
+      const previous = this.tokens[line.from - 1]?.word ?? '.';
+      const middle =
+        this.open && [',', ';', 'and', 'in', 'to', 'next', 'the', 'st', 'from', '*'].includes(previous);
+      if (
+        heading &&
+        !middle &&
+        (heading.section ||
+          !this.open ||
+          next === null ||
+          this.words(line).startsWith('#') ||
+          /[.)\]]/u.test(previous) ||
+          this.labelAt(next))
+      ) {
+        this.parts.push(heading);
+        this.section = heading.section ? heading.text : '';
+        this.open = false;
+        return;
+      }
+      if (!middle && (this.aliasesIn(line) || this.explains(line))) {
+        this.pass(line);
+        return;
+      }
+      const definitions = this.definitionsIn(line);
+      if (definitions.length > 0 && !middle) {
+        this.parts.push(...definitions);
+        this.open = false;
+        return;
+      }
+      if (!middle && this.conventions(line)) {
+        this.open = false;
+        return;
+      }
+      if (this.open && !this.startsProse(line, previous) && !this.startsAnew(line, previous)) {
+        this.extend(line);
+        return;
+      }
+    }
+    this.rows(line, labelled);
+  }
+
+  /** A line behind a finished row that is a sentence of its own and no work. */
+  private startsProse(line: Range, previous: string): boolean {
+    if (!['.', ')', ']', '!'].includes(previous)) return false;
+    const first = this.tokens[line.from]!;
+    if (!/^\p{Lu}/u.test(first.text)) return false;
+    const items = readItems(this.cursor(line));
+    return !isWork(items) && items.every((item) => item.type === 'aside' || item.type === 'unread');
+  }
+
+  /** A line behind a finished sentence that is a row of its own: "Rep last 2 rows …", or a row without label. */
+  private startsAnew(line: Range, previous: string): boolean {
+    if (!['.', ')', ']', '!', 'turn'].includes(previous)) return false;
+    if (this.wholeAt(line)) return true;
+    const open = this.parts.at(-1);
+    if (open?.kind !== 'row' || open.labelled) return false;
+    const first = this.tokens[line.from]!;
+    // "Ch 4." and then "Join with sl st …" make one ring.
+    return !/^(?:join|sl|ss|slip|and|then)$/u.test(first.word);
+  }
+
+  /** True where an instruction for whole rows begins: "Rep Rows 2 and 3 …", "Work 8 rows even". */
+  private wholeAt(range: Range): boolean {
+    const first = this.tokens[range.from]!.word;
+    if (
+      !['rep', 'work', 'cont', 'dec', 'inc', 'alternate', 'alt', 'complete', 'make', 'as', 'same'].includes(
+        first,
+      )
+    )
+      return false;
+    const c = this.cursor({ from: range.from, to: Math.min(range.to, range.from + 80) });
+    const whole = readWhole(c)?.[0];
+    if (!whole || !(c.done || c.peek()!.kind === 'sign')) return false;
+    return whole.type !== 'shaping' || whole.schedule.length > 0 || whole.until !== null;
+  }
+
+  /** Conventions in a line: "Ch 3 counts as first dc throughout. Turning ch does not count as a st." */
+  private conventions(line: Range): boolean {
+    const found: Part[] = [];
+    let from = line.from;
+    const first = this.tokens[from]!.word;
+    const note = first === 'note' || first === 'notes' || /note/iu.test(this.section);
+    if (['•', '-', '*', '·'].includes(first)) from++;
+    else if (this.tokens[from]!.kind === 'number' && this.tokens[from + 1]?.word === '.') from += 2;
+    for (let i = from; i <= line.to; i++) {
+      const stop =
+        i === line.to || (this.tokens[i]!.word === '.' && (i + 1 === line.to || this.tokens[i + 1]!.gap));
+      if (!stop) continue;
+      if (i > from) {
+        const c = this.cursor({ from, to: i });
+        const said = readSaid(c);
+        if (said && !said.skipped && (c.done || note))
+          found.push({ kind: 'convention', convention: said.convention });
+        else if (!note) return false;
+      }
+      from = i + 1;
+    }
+    if (found.length === 0) {
+      if (first === 'note' || first === 'notes') {
+        this.pass(line);
+        return true;
+      }
+      return false;
+    }
+    this.parts.push(...found);
+    return true;
+  }
+
+  private pass(range: Range): void {
+    this.parts.push({ kind: 'prose', range });
+    this.open = false;
+  }
+
+  private extend(line: Range): void {
+    for (let i = this.parts.length - 1; i >= 0; i--) {
+      const part = this.parts[i]!;
+      if (part.kind !== 'row') continue;
+      this.parts.pop();
+      // Only the new line can hold new labels; its own start is known to be none.
+      const starts = [part.range.from, ...this.starts(line).slice(1)];
+      this.pushRows({ from: part.range.from, to: line.to }, starts, part.labelled);
+      return;
+    }
+    this.rows(line, false);
+  }
+
+  /** Where rows begin inside a range: its start, and each label behind the end of a sentence. */
+  private starts(range: Range): number[] {
+    const starts = [range.from];
+    let depth = 0;
+    for (let i = range.from + 1; i < range.to; i++) {
+      const before = this.tokens[i - 1]!;
+      if (before.word === '(' || before.word === '[' || before.word === '{') depth++;
+      if (before.word === ')' || before.word === ']' || before.word === '}') depth = Math.max(0, depth - 1);
+      if (depth > 0) continue;
+      const token = this.tokens[i]!;
+      const breaks = ['.', ')', ']', '}', ';', '!'].includes(before.word) || token.line !== before.line;
+      if (!breaks || !token.gap) continue;
+      if (token.kind !== 'ordinal' && token.kind !== 'word') continue;
+      if (
+        ['.', ')', ']'].includes(before.word) &&
+        /^\p{Lu}/u.test(token.text) &&
+        this.wholeAt({ from: i, to: range.to })
+      ) {
+        starts.push(i);
+        continue;
+      }
+      if (
+        !/^(?:rows?|rnds?|r|next|foundation|base|set|setup|dec|inc|last|first|second|third|fourth|fifth|sixth|edging|border|trim|sizes?|for|all|joining|foll)$/u.test(
+          token.word,
+        ) &&
+        token.kind !== 'ordinal'
+      )
+        continue;
+      const c = this.cursor({ from: i, to: Math.min(i + 60, range.to) });
+      const sizes = readSizeFilter(c);
+      const label = readLabel(c);
+      if (sizes && label) {
+        starts.push(i);
+        continue;
+      }
+      if (!label) continue;
+      const end = this.tokens[i + c.at - 1];
+      if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
+    }
+    return starts;
+  }
+
+  private rows(line: Range, labelled: boolean): void {
+    const starts = this.starts(line);
+    if (!labelled) {
+      const first: Range = { from: line.from, to: starts[1] ?? line.to };
+      const c = this.cursor(first);
+      const filter = readSizeFilter(c);
+      const items = readItems(c);
+      if (!isWork(items) && !(filter && c.done && items.length === 0 && starts.length > 1)) {
+        this.pass(first);
+        if (starts.length > 1) this.pushRows({ from: starts[1]!, to: line.to }, starts.slice(1), true);
+        return;
+      }
+    }
+    this.pushRows(line, starts, labelled);
+  }
+
+  private pushRows(range: Range, starts: readonly number[], labelled: boolean): void {
+    for (let i = 0; i < starts.length; i++) {
+      const from = starts[i]!;
+      const to = starts[i + 1] ?? range.to;
+      this.parts.push({ kind: 'row', range: { from, to }, labelled: labelled || i > 0, first: false });
+    }
+    this.open = true;
+  }
+}

@@ -1,0 +1,289 @@
+/**
+ * Reads work whose place or loop is named before it ("in next sp work 3 dc", "in ring: ch 3, 11 dc") or for
+ * several stitches behind them ("dc, ch 1, dc all in next st").
+ */
+import { readBracket } from './brackets.ts';
+import { readChain } from './chains.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { attachSaid, readItem } from './items.ts';
+import { readNoun } from './nouns.ts';
+import { one } from './numbers.ts';
+import { readLoop } from './place-tails.ts';
+import { readBarePlace, readPlaces } from './places.ts';
+import type { Item, Place } from './tree.ts';
+import { readStitch } from './words.ts';
+import { insideGroup, readWork } from './work.ts';
+
+/** "Starting in 2nd ch from hook, sc in each ch across": the first place of the stitch behind it. */
+export function readStartingIn(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']))
+      return null;
+    const place = readBarePlace(c);
+    if (!place || !['from-hook', 'first', 'next', 'same', 'nth'].includes(place.kind)) return null;
+    const at = c.at;
+    if (c.isAny(['with', ', ch', ', with']))
+      return [{ type: 'attach', stitch: null, place, ...c.span(start) }];
+    c.eat(',');
+    c.eatAny(['work', 'make']);
+    const work = readWork(c);
+    if (!work || Array.isArray(work)) {
+      // "Starting in any dc, ch 1": where the yarn is joined.
+      c.at = at;
+      return [{ type: 'attach', stitch: null, place, ...c.span(start) }];
+    }
+    const first = work.places[0]!;
+    const all = { ...c.span(start) };
+    if (first.kind === 'across') return [{ ...work, places: [place, ...work.places], ...all }];
+    // "start in 2nd ch from hook, inc in this st"
+    if (first.kind === 'same') return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
+    if (first.kind === 'next' && first.amount.kind === 'one' && work.over === null) {
+      // "starting in 2nd ch from hook, sc in next 5 ch": the first of the five.
+      if (first.amount.value < 2) return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
+      const rest: Place = { ...first, amount: { ...first.amount, value: first.amount.value - 1 } };
+      return [{ ...work, places: [place, rest, ...work.places.slice(1)], ...all }];
+    }
+    return null;
+  });
+}
+
+/** "work in dc across first 12 sts"; "work in dc" alone says only what the rows are worked in. */
+export function readWorkIn(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['work in', 'working in', 'cont in', 'cont working in', 'cont to work in'])) return null;
+    const stitch = readStitch(c);
+    if (!stitch) return null;
+    const places = readPlaces(c);
+    if (places) return [{ type: 'work', stitch, amount: one(c), places, over: null, ...c.span(start) }];
+    return c.done || c.peek()!.kind === 'sign' ? [{ type: 'aside', ...c.span(start) }] : null;
+  });
+}
+
+/** "BLO:", "back loops only," at the head of the row: holds for all of it. */
+export function readLoopAlone(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const loop = readLoop(c);
+    if (!loop || !(c.done || [':', ',', ';', '-', ')'].includes(c.word()))) return null;
+    return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+  });
+}
+
+/** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
+export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (
+    !c.isAny([
+      'in',
+      'on',
+      'working in',
+      'working',
+      'around',
+      'over',
+      'work in',
+      'work',
+      'across',
+      'along',
+      'evenly',
+      'under',
+      'through',
+    ])
+  )
+    return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const worked = c.eatAny(['working', 'work', 'worked']) !== null;
+    // "working last tr in top of tch" is a stitch and its place.
+    if (worked && c.isAny(['last', 'first', 'final', 'the last', 'through both'])) return null;
+    const loop = c.attempt(() => {
+      c.eatAny(['in', 'through', 'under', 'using', 'across']);
+      const found = readLoop(c);
+      if (!found) return null;
+      c.attempt(() => {
+        if (!c.eat('of')) return null;
+        c.eatAny(['each', 'every', 'all', 'the']);
+        if (!readNoun(c)) return null;
+        c.eatAny([
+          'of prev row',
+          'of prev rnd',
+          'on prev row',
+          'on prev rnd',
+          'from prev row',
+          'from prev rnd',
+          'of row below',
+          'in prev row',
+        ]);
+        c.eatAny(['across', 'around', 'only']);
+        return c.done || c.peek()!.kind === 'sign' || c.is('sc') || c.is('work') ? true : null;
+      });
+      c.eatAny([
+        'throughout',
+        'of each st across',
+        'of each st',
+        'of every st',
+        'of sts',
+        'of all sts',
+        'of prev row',
+        'of prev rnd',
+        'for this rnd',
+        'for this row',
+        'across',
+        'around',
+      ]);
+      if (c.isAny(['of'])) return null;
+      return found;
+    });
+    if (loop) {
+      // "in blo sc in each st": from here to the end of the row.
+      return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+    }
+    const places = readPlaces(c);
+    if (!places) return null;
+    const verbAt = c.at;
+    c.eatAny([',', ':']);
+    const verb = c.eatAny(['work', 'make', 'do', 'place', 'crochet']) !== null;
+    c.eatAny([':', 'the foll', 'foll']);
+    if (
+      places[0]!.kind !== 'ring' &&
+      !verb &&
+      !worked &&
+      !c.isAny(['(', '[', '#', '#fig', ':']) &&
+      c.tokens[c.at - 1]?.word !== ':'
+    ) {
+      // "in next st sc": the stitch right behind the place.
+      if (c.tokens[c.at - 1]?.word === ',') return null;
+    }
+    if (c.word() in OPENING) {
+      const group = readBracket(c, before);
+      const only = group.length === 1 ? group[0]! : null;
+      if (only?.type === 'group') return group;
+      return [{ type: 'group', items: insideGroup(group), places, ...c.span(start) }];
+    }
+    if (places[0]!.kind === 'ring') return ringWork(c, start, places);
+    if (
+      worked &&
+      !verb &&
+      (c.done || c.tokens[c.at - 1]?.word === ',' || [',', ';', '.'].includes(c.word()))
+    ) {
+      // "working in ends of rows, sc in …": says beforehand where the row goes.
+      if (c.tokens[c.at - 1]?.word === ',') c.at--;
+      return [{ type: 'aside', ...c.span(start) }];
+    }
+    const items: Item[] = [];
+    let end = c.at;
+    while (!c.done && items.length < 40) {
+      const more = c.attempt(() => {
+        if (items.length > 0 && !c.eatAny([', and', ',', 'and'])) return null;
+        const chain = readChain(c);
+        if (chain) return [chain];
+        const work = readWork(c);
+        if (!work || Array.isArray(work)) return null;
+        const place = work.places[0]!;
+        return place.kind === 'next' && place.implied && work.over === null ? [work] : null;
+      });
+      if (!more) break;
+      items.push(...more);
+      const last = more.at(-1)!;
+      if (last.type === 'work') end = c.at;
+    }
+    // A chain at the end belongs to what comes after the group.
+    while (items.length > 0 && items.at(-1)!.type === 'chain') items.pop();
+    c.at = end;
+    const [first] = items;
+    if (!first && worked) {
+      // "working in row-ends, work 2 sc in end of each row": the place comes again.
+      c.at = verbAt;
+      return [{ type: 'aside', ...c.span(start) }];
+    }
+    if (first?.type !== 'work') return null;
+    const made = insideGroup(items);
+    if (made.length === 1 && made[0]!.type === 'work') {
+      return [{ ...made[0]!, places, ...c.span(start) }];
+    }
+    return [{ type: 'group', items: made, places, ...c.span(start) }];
+  });
+}
+
+/** "In ring work ch 3, 11 dc": all that follows up to a join, a turn or a full stop goes into the ring. */
+function ringWork(c: Cursor, start: number, places: readonly Place[]): Item[] | null {
+  const lead: Item[] = [];
+  const items: Item[] = [];
+  const first = c.at;
+  let body = c.at;
+  while (!c.done && items.length < 200) {
+    const more = c.attempt(() => {
+      while (c.eatAny([',', ';', ':', 'and', 'then']));
+      if (
+        c.done ||
+        c.isAny([
+          '.',
+          'turn',
+          'join',
+          'do not',
+          'sl st',
+          'ss',
+          'fasten',
+          'close',
+          'pull',
+          'place marker',
+          'pm',
+        ])
+      )
+        return null;
+      return readItem(c, items);
+    });
+    if (!more || more.length === 0) break;
+    if (items.length === 0 && more.every((item) => item.type === 'chain' || item.type === 'aside')) {
+      lead.push(...more);
+      body = c.at;
+    } else items.push(...more);
+  }
+  if (c.at === first) return null;
+  attachSaid(c, lead);
+  const made = insideGroup(items);
+  const [only] = made;
+  if (made.length === 0) return lead;
+  const span = { from: c.tokens[body]?.from ?? c.tokens[start]!.from, to: c.tokens[c.at - 1]!.to };
+  if (made.length === 1 && only!.type === 'work') return [...lead, { ...only!, places, ...span } as Item];
+  return [...lead, { type: 'group', items: made, places, ...span }];
+}
+
+/** "dc, ch 1, dc all in next st": the items before it belong together. */
+export function readAllIn(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (!c.isAny(['all in', 'all at', 'both in'])) return null;
+  return c.attempt(() => {
+    c.at++;
+    const places = readPlaces(c);
+    if (!places) return null;
+    let first = before.length;
+    while (first > 0) {
+      const item = before[first - 1]!;
+      const bare =
+        item.type === 'chain' ||
+        (item.type === 'work' && item.places.every((p) => p.kind === 'next' && p.implied));
+      if (!bare) break;
+      if (first < before.length && /[;.]/u.test(c.text.slice(item.to, before[first]!.from))) break;
+      first--;
+    }
+    if (first === before.length) return null;
+    // "sc 3, 5 dc all in next st": only several of one kind go together when no chain joins them.
+    const chained = before.slice(first).some((item) => item.type === 'chain');
+    const several = before.at(-1)!;
+    if (
+      !chained &&
+      several.type === 'work' &&
+      several.places[0]!.kind === 'next' &&
+      several.places[0]!.amount.kind === 'one' &&
+      several.places[0]!.amount.value > 1
+    )
+      first = before.length - 1;
+    const taken = insideGroup(before.slice(first));
+    (before as Item[]).length = first;
+    const alone = taken[0]!;
+    if (taken.length === 1 && alone.type === 'work') {
+      return [{ ...alone, places, from: alone.from, to: c.tokens[c.at - 1]!.to }];
+    }
+    return [{ type: 'group', items: taken, places, from: taken[0]!.from, to: c.tokens[c.at - 1]!.to }];
+  });
+}

@@ -1,0 +1,514 @@
+/**
+ * Reads the kinds of places one by one, from behind the preposition: same, next, each, first, last, turning
+ * chain, part of a unit, between, skipped, marked. `places` tries them in order.
+ */
+import type { Span } from '../finding.ts';
+import type { Cursor } from './cursor.ts';
+import { anyStitch, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
+import { one, readAmount, readOrdinal } from './numbers.ts';
+import { type Draft, readTail } from './place-tails.ts';
+import { readStop, toTheEnd } from './stops.ts';
+import type { Amount, Into, Noun, Place, Stop } from './tree.ts';
+
+/** A place before its loop, post and depth are known. */
+export type Bare = Place extends infer P
+  ? P extends Place
+    ? Omit<P, keyof Into | keyof Span>
+    : never
+  : never;
+
+/** "as join", "as last dc", "as sl st": what "same" points at. Taken up to the next comma-like sign. */
+export function readAs(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny(['as', 'where', 'that', 'with', 'used for', 'at'])) return null;
+    let words = 0;
+    while (
+      words < 7 &&
+      c.peek() &&
+      (c.peek()!.kind !== 'sign' || c.word() === '-') &&
+      !c.isAny(['and', 'in', 'then', 'turn', 'across', 'around'])
+    ) {
+      c.at++;
+      words++;
+    }
+    return words > 0 ? true : null;
+  });
+}
+
+const JOINS = ['of join', 'of joining', 'of sl st', 'of beg', 'of last st'];
+
+export function readSame(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (
+      c.eatAny([
+        'base of',
+        'st at base of',
+        'st at the base of',
+        'first st at base of',
+        'sp at base of',
+        'ch at base of',
+      ])
+    ) {
+      c.eat('the');
+      const older = c.attempt(() =>
+        readAmount(c, false) && c.pass('-').eatAny(['turning ch', 'ch', 'chs']) ? true : null,
+      );
+      if (!older && !readTurningChain(c) && !readNoun(c)) return null;
+      return { kind: 'same' };
+    }
+    if (
+      c.eatAny([
+        'join sl st',
+        'join ss',
+        'join st',
+        'join sc',
+        'join dc',
+        'joined st',
+        'this st',
+        'this sp',
+        'this ch',
+        'that st',
+        'that sp',
+      ])
+    ) {
+      return { kind: 'same' };
+    }
+    if (!c.eat('same')) return null;
+    c.eatAny(['place', 'spot']);
+    readNoun(c);
+    c.attempt(() => (c.eat('or') && readNoun(c) ? true : null));
+    c.eatAny(['place', 'spot']);
+    c.eatAny(JOINS);
+    readAs(c);
+    return { kind: 'same' };
+  });
+}
+
+export const RINGS = [
+  'magic ring',
+  'magic circle',
+  'magic lp',
+  'adjustable ring',
+  'adjustable lp',
+  'adjustable circle',
+  'sliding lp',
+  'sliding ring',
+  'slip ring',
+  'yarn ring',
+  'ch ring',
+  'center of ring',
+  'center of the ring',
+  'center of lp',
+  'center ring',
+  'beg ring',
+  'ring',
+  'circle',
+  'mr',
+];
+
+/** The unit behind "of": "of next shell", "of each V-st across", "of same sp". */
+function readUnit(
+  c: Cursor,
+): { unit: Noun; which: 'next' | 'each' | 'same' | 'last' | 'first'; stop: Stop | null } | null {
+  return c.attempt(() => {
+    c.eat('the');
+    const said = c.eatAny(['each of next', 'next', 'foll', 'each', 'every', 'same', 'last', 'first', '#th']);
+    if (said === '#th' && c.tokens[c.at - 1]!.value !== 1) return null;
+    const which =
+      said === null || said === 'next' || said === 'foll' || said === 'each of next'
+        ? 'next'
+        : said === 'every'
+          ? 'each'
+          : said === '#th'
+            ? 'first'
+            : (said as 'each' | 'same' | 'last' | 'first');
+    const many = c.attempt(() => {
+      const amount = readAmount(c, false);
+      return amount && !c.isAny(['ch', '- ch', 'tr', 'dc', '-']) ? amount : null;
+    });
+    const unit = readNoun(c) ?? partsNoun(c);
+    if (!unit || (many && said === null)) return null;
+    return { unit, which, stop: which === 'each' ? (readStop(c) ?? toTheEnd(c)) : null };
+  });
+}
+
+/** "3-dc group", "5 tr group": a group without a name of its own. */
+function partsNoun(c: Cursor): Noun | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!readAmount(c, false)) return null;
+    if (c.word() === '-') c.at++;
+    if (!readNoun(c)) return null;
+    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
+      return null;
+    return { kind: 'between', ...c.span(start) };
+  });
+}
+
+/** "top of turning ch", "3rd ch of beg ch-5", "turning ch". */
+export function readTurningPlace(c: Cursor, nth: Amount | null): Bare | null {
+  return c.attempt(() => {
+    c.eatAny(['the', 'prev']);
+    // "top of the skipped chs": the edge that skipping chains made.
+    const skipped = c.attempt(() => {
+      c.eat('beg');
+      readAmount(c, false);
+      if (!c.eat('skipped')) return null;
+      readAmount(c, false);
+      return c.eatAny(['chs', 'ch']) ? true : null;
+    });
+    if (skipped) return { kind: 'turning-chain', nth, beginning: true };
+    if (nth) {
+      // "3rd of 3 ch" of older books; "3rd ch of ch-3" says a chain of the edge, too.
+      const older = c.attempt(() => {
+        c.eat('turning');
+        const n = readAmount(c, false);
+        if (n) c.eat('-');
+        return n && c.eatAny(['turning ch', 'ch', 'chs']) && !c.isAny(['sp', '- sp', 'lp']) ? n : null;
+      });
+      if (older) return { kind: 'turning-chain', nth, beginning: false };
+    }
+    const chain = readTurningChain(c);
+    if (chain) {
+      if (c.isAny(['sp', '- sp', 'lp'])) return null;
+      return { kind: 'turning-chain', nth, beginning: chain.beginning };
+    }
+    const counted = c.attempt(() => {
+      if (!readAmount(c, false)) return null;
+      c.eat('-');
+      c.eat('turning');
+      return c.eatAny(['ch', 'chs']) && !c.isAny(['sp', '- sp', 'lp', 'sps']) ? true : null;
+    });
+    if (counted) return { kind: 'turning-chain', nth, beginning: false };
+    if (c.eat('ch')) {
+      if (c.word() === '-') c.at++;
+      if (!readAmount(c, false)) return null;
+      if (c.isAny(['sp', '- sp', 'lp', 'sps', 'picot'])) return null;
+      const beginning =
+        c.eatAny(['at beg of rnd', 'at beg of the rnd', 'at beg', 'at start of rnd']) !== null;
+      c.eatAny(['at beg of row', 'at beg of prev row', 'of prev row', 'of prev rnd']);
+      return { kind: 'turning-chain', nth, beginning };
+    }
+    return null;
+  });
+}
+
+export function readNth(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const nth = readOrdinal(c);
+    if (!nth) return null;
+    c.eatAny(['and final']);
+    const noun = c.is('from hook') ? anyStitch(c) : readNoun(c);
+    c.eat('away');
+    if (c.eatAny(['from hook', 'from the hook', 'from your hook'])) {
+      return { kind: 'from-hook', nth, counts: null };
+    }
+    if (c.attempt(() => (c.eat('of') ? true : null))) {
+      const back = c.at;
+      const turning = readTurningPlace(c, nth);
+      if (turning && (!noun || noun.kind === 'chain' || noun.kind === 'stitch')) return turning;
+      c.at = back;
+      if (!c.isAny(['prev', 'the prev', 'row', 'rnd', 'last row', 'last rnd'])) {
+        const of = readUnit(c);
+        if (of) return { kind: 'of-unit', nth, noun: noun ?? anyStitch(c), ...of };
+      }
+      c.at = back - 1;
+    }
+    if (nth.kind === 'one' && nth.value === 1) return firstPlace(c, one(c), noun);
+    return { kind: 'nth', nth, noun: noun ?? anyStitch(c) };
+  });
+}
+
+function firstPlace(c: Cursor, amount: Amount, noun: Noun | null): Bare {
+  return { kind: 'first', amount, noun: noun ?? anyStitch(c) };
+}
+
+/** "first st", "last 2 sts", "last dc of next shell". */
+export function readEdge(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const word = c.eatAny([
+      'each of the first',
+      'each of first',
+      'first',
+      'each of the last',
+      'each of last',
+      'last',
+      'very first',
+      'very last',
+      'final',
+    ]);
+    if (!word) return null;
+    const kind = word.includes('first') ? 'first' : 'last';
+    // "first ch-3" at the row's edge is a space; "first turning ch" the turning chain.
+    const amount = c.attempt(() => {
+      const n = readAmount(c);
+      return n && !c.isAny(['- ch', 'ch sp', 'ch - sp']) ? n : null;
+    });
+    const turning = readTurningChain(c);
+    if (turning && !c.isAny(['sp', '- sp']))
+      return { kind: 'turning-chain', nth: null, beginning: turning.beginning };
+    const noun = readNoun(c);
+    if (kind === 'last' && noun && c.eatAny(['just made', 'just worked', 'made', 'worked', 'completed'])) {
+      // "sl st in last sc made": on top of the work itself, not the last of the row below.
+      return { kind: 'own-chain', nth: null };
+    }
+    // "first of these 3 ch": a chain of the work's own.
+    const chain = noun
+      ? null
+      : c.attempt(() => {
+          if (!c.eatAny(['of these', 'of the', 'of those'])) return null;
+          readAmount(c, false);
+          const found = readNoun(c);
+          return found?.kind === 'chain' ? found : null;
+        });
+    if (chain) return { kind, amount: amount ?? one(c), noun: chain };
+    const of = c.attempt(() => {
+      if (!c.eat('of')) return null;
+      if (c.isAny(['prev', 'the prev', 'row', 'rnd', 'last row', 'last rnd', 'the row', 'the rnd', 'this']))
+        return null;
+      return readUnit(c);
+    });
+    if (of) {
+      const nth: 'last' | Amount = kind === 'last' ? 'last' : one(c);
+      return { kind: 'of-unit', nth, noun: noun ?? anyStitch(c), ...of };
+    }
+    return { kind, amount: amount ?? one(c), noun: noun ?? anyStitch(c) };
+  });
+}
+
+/** "every other", "every 2nd", "alternate", "each", "all": how many apart, or null. */
+function readEvery(c: Cursor): number | null {
+  return c.attempt(() => {
+    if (
+      c.eatAny(['every other', 'each other', 'alt', 'every alt', 'each alt', 'every second', 'each second'])
+    )
+      return 2;
+    if (c.eatAny(['every third', 'each third'])) return 3;
+    if (c.eatAny(['every', 'each'])) {
+      const nth = c.peek();
+      if (nth?.kind === 'ordinal') {
+        c.at++;
+        return Math.max(1, nth.value);
+      }
+      c.eat('and every');
+      c.eat('of');
+      c.eat('the');
+      c.eat('rem');
+      return 1;
+    }
+    if (c.eatAny(['all of the', 'all the', 'all', 'the rem', 'rem', 'both'])) return 1;
+    return null;
+  });
+}
+
+/** "next st", "each of next 4 sts", "next 3 dc and next ch", "foll ch-2 sp". */
+export function readNext(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const every = c.attempt(() =>
+      c.eatAny([
+        'each of the next',
+        'each of next',
+        'each of foll',
+        'each next',
+        'each of the foll',
+        'each foll',
+        'all of next',
+        'both of next',
+      ])
+        ? 1
+        : null,
+    );
+    const other = every
+      ? null
+      : c.attempt(() => (c.eatAny(['every other of next', 'alt of next']) ? 2 : null));
+    const all = c.attempt(() => {
+      if (
+        every ||
+        other ||
+        !c.eatAny(['all of the', 'all the', 'all of', 'all', 'both', 'each of', 'the rem', 'rem', 'center'])
+      )
+        return null;
+      return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+    });
+    if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
+      const some = c.attempt(() => {
+        if (!c.eat('each of')) return null;
+        c.eat('the');
+        return true;
+      });
+      if (!some) return null;
+    }
+    c.eatAny(['and each', 'unworked', 'free']);
+    const space = readSpaceFirst(c);
+    if (space) return { kind: 'next', amount: one(c), nouns: [space], every: other ?? 1, implied: false };
+    const amount = readAmount(c) ?? one(c);
+    c.eatAny(['consecutive', 'of the', 'of']);
+    const nouns = readNouns(c) ?? [anyStitch(c)];
+    return { kind: 'next', amount, nouns, every: other ?? 1, implied: false };
+  });
+}
+
+/** "3ch-sp", "3-ch sp", "5-dc shell" behind "next": the number belongs to the noun. */
+export function readSpaceFirst(c: Cursor): Noun | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const number = c.peek();
+    if (number?.kind !== 'number') return null;
+    const after = c.peek(1);
+    if (!after || after.gap || (after.word !== 'ch' && after.word !== '-')) {
+      if (after?.word !== 'ch' || !c.isAny(['ch sp', 'ch lp', 'ch corner'], 1)) return null;
+      // "next 3 ch sp" (singular): a space of 3 chains. In the plural the 3 counts the spaces.
+    }
+    if (after.word === '-') {
+      const noun = readNoun(c);
+      return noun && noun.kind !== 'chain' ? noun : null;
+    }
+    const space = readSpace(c);
+    return space ? { kind: 'space', chains: space.chains, ...c.span(start) } : null;
+  });
+}
+
+export function readAcross(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const every = readEvery(c);
+    if (every === null) return null;
+    const edge = readEdge(c);
+    if (edge) return edge;
+    const nouns = readNouns(c, true) ?? [anyStitch(c)];
+    // Tails such as "of previous row" may stand before the stop: "each st of prev row to last st".
+    const draft: Draft = { loop: null, post: null, below: 0 };
+    readTail(c, draft);
+    c.eatAny(['unworked', 'left']);
+    const stop = readStop(c) ?? toTheEnd(c);
+    return { kind: 'across', nouns, every, stop };
+  });
+}
+
+export function readSkipped(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    c.eatAny(['each of the', 'each of', 'the', 'last', 'first', 'next']);
+    const before = readAmount(c);
+    if (c.eat('skipped')) {
+      const after = before ?? readAmount(c);
+      const noun = readNoun(c) ?? anyStitch(c);
+      return { kind: 'skipped', amount: after ?? one(c), noun };
+    }
+    const noun = readNoun(c);
+    if (
+      noun &&
+      c.eatAny([
+        'that was skipped',
+        'that were skipped',
+        'just skipped',
+        'skipped',
+        'you skipped',
+        'previously skipped',
+      ])
+    ) {
+      return { kind: 'skipped', amount: before ?? one(c), noun };
+    }
+    return null;
+  });
+}
+
+export function readMarked(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    c.eatAny(['next', 'the', '#th', 'each']);
+    if (c.eat('marked')) {
+      readNoun(c);
+      return { kind: 'marked' };
+    }
+    if (c.eatAny(['st with marker', 'st with the marker', 'st marked', 'marker st', 'marker']))
+      return { kind: 'marked' };
+    return null;
+  });
+}
+
+export function readCenter(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const word = c.eatAny(['very center', 'center', 'tip', 'top', 'st at tip', 'st at the tip', 'peak']);
+    if (!word) return null;
+    const noun = readNoun(c);
+    if (c.eat('of')) {
+      const of = readUnit(c);
+      if (of) return { kind: 'of-unit', nth: 'centre', noun: noun ?? anyStitch(c), ...of };
+      return null;
+    }
+    if (!noun || word === 'tip' || word === 'top') return null;
+    return { kind: 'of-unit', nth: 'centre', noun, unit: anyStitch(c), which: 'next', stop: null };
+  });
+}
+
+export function readBetween(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const each = c.eatAny(['each', 'every', 'each of']);
+    const next = c.eatAny(['next', 'foll', 'the', 'same']);
+    const several = each || next ? c.attempt(() => readAmount(c, false)) : null;
+    if (
+      !c.eatAny([
+        'sp between',
+        'sps between',
+        'gap between',
+        'gaps between',
+        'between',
+        'in between',
+        'sp before',
+        'gap before',
+        'sp after',
+      ])
+    ) {
+      return null;
+    }
+    c.eatAny(['the', 'each of the', 'any']);
+    c.eatAny(['next', 'foll', 'each', 'last', 'first']);
+    const amount = readAmount(c);
+    const noun: Noun = readNoun(c) ?? anyStitch(c);
+    c.attempt(() =>
+      c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and']) &&
+      (readTurningChain(c) || readNoun(c))
+        ? true
+        : null,
+    );
+    const of = c.attempt(() =>
+      c.eat('of') && !c.isAny(['prev', 'last row', 'last rnd', 'row', 'rnd']) ? readUnit(c) : null,
+    );
+    if (of) return { kind: 'of-unit', nth: 'centre', noun: { ...noun, kind: 'between' } as Noun, ...of };
+    if (each) {
+      return {
+        kind: 'across',
+        nouns: [{ ...noun, kind: 'between' } as Noun],
+        every: 1,
+        stop: readStop(c) ?? toTheEnd(c),
+      };
+    }
+    // "between next 2 dc" names the two neighbours of one gap; "next 3 sps between" names three gaps.
+    const stop = amount || several ? null : readStop(c);
+    if (stop) return { kind: 'across', nouns: [{ ...noun, kind: 'between' } as Noun], every: 1, stop };
+    return { kind: 'between', amount: several ?? one(c), noun };
+  });
+}
+
+export function readTopOf(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['top ch of', 'top st of', 'top of', 'top'])) return null;
+    c.eat('the');
+    const turning = readTurningPlace(c, null);
+    if (turning) return turning;
+    if (c.is('next') || c.is('each')) return null;
+    return readEdge(c) ?? readNth(c) ?? readSame(c);
+  });
+}
+
+/** "ch-2 sp of next V-st": a part of a unit, or null. */
+export function readPartOf(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    const noun = readNoun(c);
+    if (!noun || !c.eatAny(['of', 'in center of', 'at center of'])) return null;
+    if (c.isAny(['last row', 'last rnd'])) return null;
+    const said = c.isAny(['next', 'each', 'same', 'foll', 'every', 'the next', 'last', 'first']);
+    const of = readUnit(c);
+    return of && (said || (of.unit.kind === 'named' && of.unit.stitch.form !== 'plain'))
+      ? { kind: 'of-unit', nth: 'centre', noun, ...of }
+      : null;
+  });
+}

@@ -1,0 +1,184 @@
+/**
+ * Reads what fixes the loop, the post or the row of a place: "in back loops only", "2 rows below", "from the
+ * front", "of previous row". It reads no place.
+ */
+import type { Cursor } from './cursor.ts';
+import { readAmount } from './numbers.ts';
+import type { Into } from './tree.ts';
+
+export interface Draft {
+  loop: Into['loop'];
+  post: Into['post'];
+  below: number;
+}
+
+const LOOPS: readonly (readonly [string, NonNullable<Into['loop']>])[] = [
+  ['back lps only', 'back'],
+  ['back lp only', 'back'],
+  ['back lps', 'back'],
+  ['back lp', 'back'],
+  ['blo', 'back'],
+  ['blos', 'back'],
+  ['front lps only', 'front'],
+  ['front lp only', 'front'],
+  ['front lps', 'front'],
+  ['front lp', 'front'],
+  ['flo', 'front'],
+  ['both lps', 'both'],
+  ['third lps', 'third'],
+  ['third lp only', 'third'],
+  ['third lp', 'third'],
+  ['#th lps', 'third'],
+  ['#th lp only', 'third'],
+  ['#th lp', 'third'],
+  ['back bars', 'third'],
+  ['back bar', 'third'],
+  ['back bump', 'third'],
+  ['back bumps', 'third'],
+  ['horizontal bar', 'third'],
+  ['bar below', 'third'],
+  ['lp behind', 'third'],
+  ['3lo', 'third'],
+];
+
+/** "back loop only", "blo", "3rd loop", "the bar below": the loop meant, or null. */
+export function readLoop(c: Cursor): NonNullable<Into['loop']> | null {
+  return c.attempt(() => {
+    c.eat('the');
+    c.eatAny(['unworked', 'unused', 'free', 'rem']);
+    for (const [phrase, loop] of LOOPS) {
+      if (!c.is(phrase)) continue;
+      if (phrase.startsWith('#th') && c.peek()!.value !== 3) continue;
+      if (phrase.startsWith('back bar') && c.is('back bars of')) continue;
+      c.eat(phrase);
+      c.eat('only');
+      c.eat('(blo)');
+      return loop;
+    }
+    return null;
+  });
+}
+
+/** "2 rows below", "of previous row", "in blo", "made": words behind a noun that fix row, loop or nothing. */
+export function readTail(c: Cursor, draft: Draft): void {
+  for (;;) {
+    const took = c.attempt(() => {
+      if (
+        c.eatAny([
+          'of prev row',
+          'of prev rnd',
+          'of the prev row',
+          'of the prev rnd',
+          'from prev row',
+          'from prev rnd',
+          'from the prev row',
+          'from the prev rnd',
+          'in prev row',
+          'in prev rnd',
+          'on prev row',
+          'on prev rnd',
+          'of last row',
+          'of last rnd',
+          'from last row',
+          'from last rnd',
+          'on last row',
+          'on last rnd',
+          'of row below',
+          'from row below',
+          'of previous',
+          'of foundation ch',
+          'of the foundation ch',
+          'of foundation',
+          'of base ch',
+          'of each rnd',
+          'of each row',
+          'of every rnd',
+          'at beg of prev row',
+          'at beg of prev rnd',
+          'at beg of last row',
+          'at beg of row',
+          'at beg of the row',
+          'at beg of rnd',
+          'at start of row',
+          'at end of row',
+          'of cuff',
+          'of body',
+          'of band',
+          'as indicated',
+          'indicated',
+          'specified',
+          'as specified',
+          'designated',
+          'stated',
+          'as stated',
+          'given',
+          'shown',
+          'just made',
+          'just worked',
+          'made',
+          'worked',
+        ])
+      ) {
+        return true;
+      }
+      if (c.eatAny(['in row below', 'in the row below', 'on row below', 'directly below', 'row below'])) {
+        draft.below = Math.max(draft.below, 1);
+        return true;
+      }
+      const deep = c.attempt(() => {
+        const wrapped = c.eat('(');
+        c.eatAny(['of', 'in', 'from', 'on']);
+        c.eat('the');
+        const amount = readAmount(c, false);
+        if (
+          amount?.kind !== 'one' ||
+          !c.eatAny(['rows below', 'row below', 'rnds below', 'rnd below', 'rows down', 'rnds down'])
+        ) {
+          return null;
+        }
+        if (wrapped && !c.eat(')')) return null;
+        return amount.value;
+      });
+      if (deep !== null) {
+        // "1 row below" is said of the row below the usual one.
+        draft.below = deep;
+        return true;
+      }
+      if (c.eatAny(['of row', 'of rnd', 'from row', 'from rnd', 'in row', 'in rnd', 'on row', 'on rnd'])) {
+        if (!readAmount(c, false)) return null;
+        c.eat('below');
+        return true;
+      }
+      if (c.word() === 'below') {
+        c.at++;
+        c.eat('it');
+        draft.below = Math.max(draft.below, 1);
+        return true;
+      }
+      const loop = c.attempt(() => {
+        if (c.is('(blo') || c.is('( blo') || c.is('( flo')) {
+          c.at++;
+          const inner = readLoop(c);
+          return inner && c.eat(')') ? inner : null;
+        }
+        c.eatAny(['through', 'in', 'under', 'using']);
+        c.eat('the');
+        return c.isAny(['blo of', 'flo of']) ? null : readLoop(c);
+      });
+      if (loop) {
+        draft.loop = loop;
+        return true;
+      }
+      if (c.eatAny(['from the front', 'from front'])) {
+        draft.post = 'front';
+        return true;
+      }
+      if (c.eatAny(['from the back', 'from back', 'from behind'])) {
+        draft.post = 'back';
+        return true;
+      }
+      return null;
+    });
+    if (!took) return;
+  }
+}

@@ -1,0 +1,194 @@
+/**
+ * Reads what is no work in a row: remarks, sentences of prose, what a chain is said to count as, and the words
+ * that send the work to the other side of the foundation. It must not swallow work.
+ */
+import { isAside } from './asides.ts';
+import { readChain } from './chains.ts';
+import { readCountsAs, readSaid } from './counts.ts';
+import { type Cursor, OPENING } from './cursor.ts';
+import { isMark } from './marks.ts';
+import { readPlace } from './places.ts';
+import { readBracketCountAhead } from './row-counts.ts';
+import { readSkip } from './skips.ts';
+import type { CountsAs, Item } from './tree.ts';
+import { readWork } from './work.ts';
+
+/** "work along the other side of the foundation chain": from here the free loops of it are met. */
+export function readOtherSide(c: Cursor): Item[] | null {
+  if (!c.isAny(['work', 'working', 'cont', 'on', 'along', 'now', 'rotate', 'turn', 'in', 'across', 'do not']))
+    return null;
+  return c.attempt(() => {
+    const start = c.at;
+    while (!c.done && c.peek()!.kind !== 'sign') {
+      if (c.at > start && beginsWork(c)) break;
+      c.at++;
+    }
+    if (c.at === start) return null;
+    const item = asideOf(c, start);
+    return item.type === 'other-side' ? [item] : null;
+  });
+}
+
+/** "Circle should measure 12 cm across." inside a row: a sentence with no work in it. */
+export function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] | null {
+  const previous = c.tokens[c.at - 1]?.word ?? '';
+  if (before.length === 0 || !['.', ')', ']', '!'].includes(previous)) return null;
+  if (!/^\p{Lu}\p{Ll}/u.test(c.peek()!.text) || c.isAny(OPENERS) || isAside(c)) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    let words = 0;
+    while (!c.done) {
+      const token = c.peek()!;
+      if (token.word === '.' || token.word === '!') break;
+      if (isMark(c, c.at) || token.word in OPENING || words > 60) return null;
+      if (c.at > start && (beginsWork(c) || c.isAny(WORK_WORDS))) return null;
+      c.at++;
+      words++;
+    }
+    if (words < 3 || (c.at === start + 1 && readPlace(c))) return null;
+    const span = c.span(start);
+    c.fact('prose-passed-over', span, { words: c.words(span) });
+    return [{ type: 'aside', ...span }];
+  });
+}
+
+/** Words that begin work or a known instruction, so that a sentence with them in front is no prose. */
+const OPENERS = [
+  'ch',
+  'chs',
+  'sk',
+  'rep',
+  'turn',
+  'join',
+  'fasten',
+  'work',
+  'do not',
+  'change',
+  'place',
+  'move',
+  'with',
+  'sl',
+  'ss',
+  'inc',
+  'dec',
+  'in',
+  'cont',
+  'leave',
+  'end',
+  'total',
+  'sc',
+  'dc',
+  'hdc',
+  'tr',
+  'htr',
+  'dtr',
+  'make',
+  'next',
+  'now',
+  'then',
+  'mark',
+  'remove',
+  'finish',
+  'weave',
+  'cut',
+  'break',
+  'attach',
+  'rejoin',
+  'using',
+  'you',
+];
+
+const WORK_WORDS = [
+  'in next',
+  'in each',
+  'in same',
+  'in last',
+  'in first',
+  'rep from',
+  'across to',
+  'turn',
+  'in ea',
+];
+
+/** "The 3 skipped ch count as a dc", "turning ch counts as st" said in the row itself. */
+export function readSentence(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const said = readSaid(c);
+    const counts: CountsAs | null = said ? said.convention.counts : readCountsAs(c);
+    if (!counts || (counts.kind === 'stitch' && !said && c.words(c.span(start)).length < 5)) return null;
+    c.said.push(counts);
+    return [asideOf(c, start)];
+  });
+}
+
+/** Words that change nothing, up to the next separator. */
+export function readRemark(c: Cursor): Item[] | null {
+  if (!isAside(c)) return null;
+  const start = c.at;
+  while (!c.done) {
+    const sign = c.word();
+    if ([',', ';', '.'].includes(sign) && c.at > start) break;
+    if (sign in OPENING && c.at > start) {
+      const close = c.partner[c.at]!;
+      if (close < 0 || close >= c.end || readBracketCountAhead(c)) break;
+      c.at = close + 1;
+      continue;
+    }
+    if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
+    if (c.at > start && beginsWork(c)) break;
+    c.at++;
+  }
+  return c.at > start ? [asideOf(c, start)] : null;
+}
+
+/** "sc in next", "2 dc", "ch 3", "sk 2": work that a remark must not swallow. */
+function beginsWork(c: Cursor): boolean {
+  const before = c.tokens[c.at - 1]!.word;
+  if (
+    [
+      'of',
+      'from',
+      'to',
+      'behind',
+      'over',
+      'under',
+      'each',
+      'the',
+      'for',
+      'last',
+      'first',
+      'this',
+      'these',
+      'in',
+      'on',
+      'with',
+      'between',
+      'above',
+      'below',
+      'around',
+    ].includes(before)
+  )
+    return false;
+  const at = c.at;
+  const facts = c.facts.length;
+  const chain = c.peek()!.word === 'ch' && c.peek(1)?.kind === 'number' ? readChain(c) : null;
+  const skip = !chain && c.is('sk #') ? readSkip(c) : null;
+  const work = chain || skip ? null : readWork(c);
+  c.at = at;
+  c.facts.length = facts;
+  if (chain || skip) return true;
+  if (!work) return false;
+  if (Array.isArray(work)) return true;
+  const place = work.places[0]!;
+  return place.kind !== 'next' || !place.implied || place.amount.from < place.amount.to;
+}
+
+const OTHER_SIDE =
+  /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
+
+/** An aside, unless it sends the work to the other side of the foundation chain. */
+function asideOf(c: Cursor, start: number): Item {
+  const span = c.span(start);
+  return { type: OTHER_SIDE.test(c.words(span)) ? 'other-side' : 'aside', ...span };
+}

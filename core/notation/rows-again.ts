@@ -1,0 +1,338 @@
+/**
+ * Reads rows worked again: "Rep Rows 2 and 3 five more times", "as Row 2", "until piece measures 30 cm".
+ */
+import type { Cursor } from './cursor.ts';
+import { readLength } from './lengths.ts';
+import { bracketValues, one, readAmount, readOrdinal } from './numbers.ts';
+import { readTimes } from './times.ts';
+import type { Amount, Length, RowsAgain, RowsRef } from './tree.ts';
+import { readStitch } from './words.ts';
+
+export const ROW = ['rows', 'row', 'rnds', 'rnd'];
+
+function isRound(word: string | null): boolean {
+  return word === 'rnd' || word === 'rnds';
+}
+
+/** "Row 2", "Rows 2 and 3", "Rows 2-5", "rows 2, 4 and 6", "last 2 rows", "2nd row". */
+export function readRowsRef(c: Cursor): RowsRef | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['the', 'all of', 'these']);
+    if (c.eatAny(['last', 'prev', 'these', 'those'])) {
+      const amount = readAmount(c) ?? one(c);
+      const word = c.eatAny(ROW);
+      if (!word) return null;
+      return { kind: 'last', amount, round: isRound(word), ...c.span(start) };
+    }
+    const nth = c.attempt(() => {
+      const numbers: Amount[] = [];
+      for (;;) {
+        const number = readOrdinal(c);
+        if (!number) break;
+        numbers.push(number);
+        if (!c.eatAny([', and', ',', 'and', '&'])) break;
+      }
+      const word = numbers.length > 0 ? c.eatAny(ROW) : null;
+      return word ? { numbers, word } : null;
+    });
+    if (nth) return refOf(c, start, nth.numbers, isRound(nth.word));
+    const short = c.peek()?.text === 'R' && c.peek(1)?.kind === 'number';
+    if (short) c.at++;
+    const word = short ? 'row' : c.eatAny(ROW);
+    if (!word) return null;
+    const round = isRound(word);
+    const first = readRowNumber(c);
+    if (!first) return null;
+    const last = c.attempt(() => {
+      if (!c.eatAny(['-', 'to', 'through', 'thru'])) return null;
+      c.eatAny(ROW);
+      return readRowNumber(c);
+    });
+    if (last) return { kind: 'numbers', first, last, round, ...c.span(start) };
+    const numbers = [first];
+    while (numbers.length < 60) {
+      const more = c.attempt(() => {
+        if (!c.eatAny([', and', ', then', ',', 'and then', 'and', '&'])) return null;
+        const again = c.eatAny(ROW);
+        const number = readRowNumber(c);
+        if (!number || (!again && c.isAny(['times', 'time', 'more', 'ch', 'sts', 'sc', 'dc']))) return null;
+        return number;
+      });
+      if (!more) break;
+      numbers.push(more);
+    }
+    return refOf(c, start, numbers, round);
+  });
+}
+
+function readRowNumber(c: Cursor): Amount | null {
+  // "Rows 2, 4": the comma lists rows, not sizes.
+  const start = c.at;
+  const token = c.peek();
+  if (token?.kind === 'ordinal') return null;
+  const plain = readAmount(c, false);
+  if (!plain || plain.kind === 'figure') return plain;
+  const more = bracketValues(c, c.at);
+  if (more && more.values.length >= 1 && (more.values.length > 1 || c.sizes === 2)) {
+    const values = [plain.kind === 'one' ? plain.value : null, ...more.values];
+    c.at = more.next;
+    return { kind: 'sizes', values, ...c.span(start) };
+  }
+  return plain;
+}
+
+function refOf(c: Cursor, start: number, numbers: readonly Amount[], round: boolean): RowsRef {
+  const span = c.span(start);
+  const [first, second] = numbers;
+  if (numbers.length === 1) return { kind: 'numbers', first: first!, last: first!, round, ...span };
+  if (
+    numbers.length === 2 &&
+    first!.kind === 'one' &&
+    second!.kind === 'one' &&
+    second!.value === first!.value + 1
+  ) {
+    return { kind: 'numbers', first: first!, last: second!, round, ...span };
+  }
+  return { kind: 'list', numbers, round, ...span };
+}
+
+/** "until piece measures 30 (32, 34) cm from beg". */
+export function readUntil(c: Cursor): Length | null {
+  return c.attempt(() => {
+    c.eat(',');
+    if (!c.eatAny(['until', 'for', 'to'])) return null;
+    for (let words = 0; words < 8; words++) {
+      const length = readLength(c);
+      if (length) {
+        c.attempt(() => {
+          if (!c.eatAny(['from', 'in length', 'long', 'wide', 'or', 'total'])) return null;
+          for (let n = 0; n < 8 && c.peek() && c.peek()!.kind !== 'sign'; n++) {
+            if (c.isAny(['end', 'and', 'then'])) break;
+            c.at++;
+          }
+          return true;
+        });
+        return length;
+      }
+      if (!c.peek() || c.peek()!.kind === 'sign') return null;
+      c.at++;
+    }
+    return null;
+  });
+}
+
+/** "until 5 sts remain", "until there are 22 dc": how many stitches there are then. */
+function readUntilCount(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    const there = c.eatAny(['until there are', 'until you have', 'until']);
+    if (!there) return null;
+    c.eat('only');
+    const amount = readAmount(c);
+    if (!amount) return null;
+    if (!readStitch(c) && !c.eatAny(['sts', 'st'])) return null;
+    c.eatAny(['are', 'is']);
+    return c.eatAny(['rem', 'left', 'in total', 'in all', 'on the row']) || there !== 'until' ? amount : null;
+  });
+}
+
+export function readEndingWith(c: Cursor): RowsAgain['endingWith'] {
+  return c.attempt(() => {
+    c.eat(',');
+    c.eat('and');
+    if (!c.eatAny(['end', 'finishing', 'finish'])) return null;
+    c.eatAny(['after', 'with', 'on', 'by']);
+    c.eatAny(['working', 'completing', 'having']);
+    c.eatAny(['a', 'the']);
+    const side = c.eatAny(['rs', 'ws', 'right side', 'wrong side']);
+    if (side) {
+      c.eatAny(['facing']);
+      c.eatAny(ROW);
+      c.eat('facing');
+      return side === 'rs' || side === 'right side' ? 'RS' : 'WS';
+    }
+    c.eatAny(['patt', 'rep']);
+    if (!c.eatAny(ROW)) {
+      const nth = readOrdinal(c);
+      return nth && c.eatAny(ROW) ? nth : null;
+    }
+    return readRowNumber(c);
+  });
+}
+
+/** Takes ", working in pattern", "for pattern", "alternately": words that add nothing. */
+export function eatForPattern(c: Cursor): void {
+  c.eatAny([
+    'for patt',
+    'for the patt',
+    'to form patt',
+    'for st patt',
+    'form patt',
+    'in sequence',
+    'consecutively',
+    'in order',
+    'as patt',
+    'for pattern st',
+    'alternately',
+    'throughout',
+    'in that order',
+    'as established',
+    'for body',
+    'as before',
+  ]);
+}
+
+function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, chained = 0): RowsAgain[] {
+  eatForPattern(c);
+  let times: Amount | null = null;
+  let until: Length | null = null;
+  const often = takesTimes
+    ? c.attempt(() => {
+        c.eatAny([',', ':']);
+        const found = readTimes(c);
+        return found;
+      })
+    : null;
+  if (often) times = often.said === 'total' ? less(often.amount, 1) : often.amount;
+  else {
+    const total = c.attempt(() => {
+      if (!c.eatAny(['for', 'over next', 'over'])) return null;
+      c.eatAny(['the', 'next', 'a total of', 'another']);
+      const amount = readAmount(c);
+      if (!amount) return null;
+      c.eat('more');
+      return c.eatAny(ROW) ? amount : null;
+    });
+    if (total) times = divide(total, lengthOf(rows)) ?? null;
+    until = readUntil(c);
+  }
+  const left = times || until ? null : readUntilCount(c);
+  eatForPattern(c);
+  const endingWith = readEndingWith(c);
+  const list: RowsAgain[] = [{ type: 'rows-again', rows, times, until, left, endingWith, ...c.span(start) }];
+  const then = c.attempt(() => {
+    c.eatAny([',', ';']);
+    if (chained > 8 || !c.eatAny(['and then', 'then', 'and'])) return null;
+    c.eatAny(['rep', 'work']);
+    const at = c.at;
+    const ref = readRowsRef(c);
+    return ref ? again(c, at, ref, true, chained + 1) : null;
+  });
+  if (then) list.push(...then);
+  return list;
+}
+
+function less(amount: Amount, by: number): Amount {
+  if (amount.kind === 'one') return { ...amount, value: Math.max(0, amount.value - by) };
+  if (amount.kind === 'sizes') {
+    return { ...amount, values: amount.values.map((v) => (v === null ? null : Math.max(0, v - by))) };
+  }
+  return amount;
+}
+
+/** How many rows one working of `rows` takes, or null when that is not one number. */
+function lengthOf(rows: RowsRef): number | null {
+  if (rows.kind === 'numbers' && rows.first.kind === 'one' && rows.last.kind === 'one') {
+    return rows.last.value - rows.first.value + 1;
+  }
+  if (rows.kind === 'list') return rows.numbers.length;
+  if (rows.kind === 'last' && rows.amount.kind === 'one') return rows.amount.value;
+  return null;
+}
+
+function divide(amount: Amount, by: number | null): Amount | null {
+  if (by === null || by < 1) return null;
+  if (amount.kind === 'one') return amount.value % by === 0 ? { ...amount, value: amount.value / by } : null;
+  if (amount.kind === 'sizes' && amount.values.every((v) => v === null || v % by === 0)) {
+    return { ...amount, values: amount.values.map((v) => (v === null ? null : v / by)) };
+  }
+  return by === 1 ? amount : null;
+}
+
+/** "Rep Rows 2 and 3 …", "as Row 2", "Same as Row 1", "cont in pattern". */
+export function readRowsAgain(c: Cursor): RowsAgain[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const pattern = c.attempt(() => {
+      if (!c.eatAny(['cont', 'keep', 'keeping', 'work', 'working', 'rep', 'cont to work', 'cont working']))
+        return null;
+      c.eatAny(['even', 'working']);
+      if (
+        !c.eatAny([
+          'in patt as established',
+          'in established patt',
+          'in patt as set',
+          'in patt as before',
+          'in the established patt',
+          'in patt',
+          'patt as established',
+          'patt',
+          'as established',
+          'as set',
+          'in this manner',
+          'in same manner',
+          'in this way',
+          'in the same way',
+          'in same way',
+        ])
+      )
+        return null;
+      eatForPattern(c);
+      return c.span(start);
+    });
+    if (pattern && !c.isAny(['for #', 'even', 'from'])) {
+      return again(c, start, { kind: 'pattern', ...pattern }, true);
+    }
+    if (pattern) return null;
+    if (
+      c.eatAny([
+        'work same as for',
+        'work same as',
+        'work the same as',
+        'same as for',
+        'same as',
+        'the same as',
+        'work as for',
+        'work as',
+        'work like',
+        'as for',
+        'as in',
+        'as per',
+        'as',
+        'like',
+        'identical to',
+        'see',
+      ])
+    ) {
+      const rows = readRowsRef(c);
+      return rows ? again(c, start, rows, false) : null;
+    }
+    if (
+      !c.eatAny([
+        'rep',
+        'work',
+        'alternate',
+        'alt',
+        'alternating',
+        'cont to rep',
+        'cont rep',
+        'cont',
+        'cont alternating',
+      ])
+    )
+      return null;
+    c.eatAny(['.', 'in', 'as for', 'as']);
+    c.eat('patt');
+    const early = c.attempt(() => {
+      const often = readTimes(c);
+      return often ?? null;
+    });
+    const rows = readRowsRef(c);
+    if (!rows) return null;
+    const list = again(c, start, rows, !early);
+    if (!early) return list;
+    const [first, ...rest] = list;
+    return [{ ...first!, times: early.said === 'total' ? less(early.amount, 1) : early.amount }, ...rest];
+  });
+}

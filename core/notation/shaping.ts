@@ -1,0 +1,144 @@
+/**
+ * Reads shaping told in words: "dec 1 st at each end of every 4th row 5 times, then every 2nd row".
+ */
+import type { Cursor } from './cursor.ts';
+import { one, readAmount, readOrdinal } from './numbers.ts';
+import { ROW } from './rows-again.ts';
+import { readTimes } from './times.ts';
+import type { Amount, Shaping } from './tree.ts';
+
+/** "every 4th row 5 (6, 6) times", "every other row", "foll alt rows", "every row". */
+function readSchedule(c: Cursor): { every: Amount; times: Amount | null } | null {
+  return c.attempt(() => {
+    c.eatAny(['at', 'on', 'of', 'in']);
+    c.eat('the');
+    c.eatAny(['on', 'of']);
+    const start = c.at;
+    let every: Amount | null = null;
+    c.eat('foll');
+    if (
+      c.eatAny([
+        'every other',
+        'every alt',
+        'each alt',
+        'alt',
+        'every foll alt',
+        'each other',
+        'every second',
+        'every rs',
+        'every ws',
+        'each rs',
+        'each ws',
+        'rs',
+        'ws',
+      ])
+    ) {
+      every = { kind: 'one', value: 2, ...c.span(start) };
+    } else if (c.eatAny(['every foll', 'each foll', 'every', 'each', 'foll'])) {
+      every = readOrdinal(c) ?? c.attempt(() => readAmount(c)) ?? { kind: 'one', value: 1, ...c.span(start) };
+    } else if (c.eat('next')) {
+      const amount = readAmount(c);
+      if (!amount || !c.eatAny(ROW)) return null;
+      return { every: { kind: 'one', value: 1, ...c.span(start) }, times: amount };
+    } else {
+      // "and 2 foll alt rows", "3 foll 4th rows": so many of them.
+      const times = readAmount(c);
+      if (!times || !c.eat('foll')) return null;
+      const at = c.at;
+      const gap = c.eat('alt') ? ({ kind: 'one', value: 2, ...c.span(at) } as Amount) : readOrdinal(c);
+      if (!c.eatAny(ROW)) return null;
+      return { every: gap ?? { kind: 'one', value: 1, ...c.span(at) }, times };
+    }
+    c.eat('foll');
+    if (!c.eatAny(ROW)) return null;
+    c.eat(',');
+    const times = c.attempt(() => readTimes(c)?.amount ?? null);
+    return { every, times };
+  });
+}
+
+/** "dec 1 st at each end of every 4th row 5 times, then every 2nd row 3 times", "dec 6 sts evenly around". */
+export function readShaping(c: Cursor): Shaping | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const word = c.eatAny(['inc', 'dec']);
+    if (!word) return null;
+    const change = word === 'inc' ? 'inc' : 'dec';
+    const amount = readAmount(c) ?? one(c);
+    c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
+    c.eatAny(['at', 'on', ',']);
+    let ends: Shaping['ends'] | null = null;
+    if (
+      c.eatAny([
+        'each end',
+        'both ends',
+        'each side',
+        'both sides',
+        'each edge',
+        'both edges',
+        'beg and end',
+        'beg and the end',
+        'the beg and end',
+        'either end',
+        'each end of row',
+        'start and end',
+      ])
+    )
+      ends = 'each';
+    else if (c.eatAny(['beg', 'start', 'the beg', 'the start', 'neck edge', 'armhole edge', 'side edge']))
+      ends = 'start';
+    else if (c.eatAny(['end', 'the end'])) ends = 'finish';
+    else if (c.eatAny(['evenly spaced', 'evenly'])) {
+      ends = 'evenly';
+      c.eatAny([
+        'across row',
+        'across the row',
+        'across',
+        'around rnd',
+        'around',
+        'along row',
+        'in rnd',
+        'over row',
+      ]);
+    }
+    if (!ends) return null;
+    let now = false;
+    c.attempt(() => {
+      c.eatAny(['of', 'on', 'in', 'at']);
+      c.eat('the');
+      if (!c.eatAny(['this', 'next']) || c.peek()?.kind === 'number') return null;
+      c.eatAny(ROW);
+      c.eatAny([', and', 'and', 'then', ',']);
+      now = true;
+      return true;
+    });
+    const schedule: { every: Amount; times: Amount | null }[] = [];
+    for (let n = 0; n < 20; n++) {
+      const next = c.attempt(() => {
+        if (n > 0) {
+          c.eatAny([',', ';']);
+          c.eatAny(['and then', 'then', 'and']);
+          c.eatAny(['dec', 'inc']);
+        }
+        return readSchedule(c);
+      });
+      if (!next) break;
+      schedule.push(next);
+    }
+    const until = c.attempt(() => {
+      c.eat(',');
+      const there = c.eatAny(['until there are', 'until you have', 'until']);
+      if (!there && !c.eat('to')) return null;
+      const left = readAmount(c);
+      if (!left) return null;
+      c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
+      c.eatAny(['are', 'is']);
+      return c.eatAny(['rem', 'left']) || (there && there !== 'until') ? left : null;
+    });
+    if (schedule.length === 0 && !now) {
+      now = true;
+      c.attempt(() => (c.eat('of') && c.eatAny(ROW) ? true : null));
+    }
+    return { type: 'shaping', change, amount, ends, now, schedule, until, ...c.span(start) };
+  });
+}

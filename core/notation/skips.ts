@@ -1,0 +1,92 @@
+/**
+ * Reads what is passed over: "sk 2 sts", "miss next ch-2 sp", "skip the st behind".
+ */
+import type { Cursor } from './cursor.ts';
+import { one, readAmount } from './numbers.ts';
+import { readBarePlace, readPlace } from './places.ts';
+import type { Place, Skip } from './tree.ts';
+import { readStitch } from './words.ts';
+import { impliedPlace } from './work.ts';
+
+/** "sk 2 sts", "skip next ch-2 sp", "sk last sc", "skip the st behind". */
+export function readSkip(c: Cursor): Skip | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eat('sk')) {
+      if (c.peek()?.text !== 'm' || c.lexicon.terms !== 'uk') return null;
+      if (!(c.peek(1)?.kind === 'number' || c.is('next', 1))) return null;
+      c.at++;
+    }
+    const behind = c.attempt(() => {
+      c.eatAny(['over']);
+      c.eat('the');
+      c.eat('next');
+      const amount = readAmount(c) ?? one(c);
+      if (
+        !c.eatAny([
+          'sts behind',
+          'st behind',
+          'sts in back of',
+          'st in back of',
+          'dc behind',
+          'sc behind',
+          'tr behind',
+          'hdc behind',
+          'st directly behind',
+        ])
+      )
+        return null;
+      eatBehind(c);
+      return amount;
+    });
+    if (behind) {
+      return {
+        type: 'skip',
+        places: [{ ...impliedPlace(c, behind), implied: false }],
+        behind: true,
+        counts: null,
+        ...c.span(start),
+      };
+    }
+    c.eat('over');
+    if (c.is('center #')) c.at++;
+    const place = c.attempt(() => {
+      const at = c.at;
+      const found = readPlace(c);
+      if (!found || found.kind === 'evenly' || found.from !== c.tokens[at]!.from) return null;
+      return found;
+    });
+    if (place) {
+      const places: Place[] = [place];
+      for (;;) {
+        const more = c.attempt(() => {
+          if (!c.eatAny(['and', '&'])) return null;
+          if (c.isAny(['ch #']) && !c.isAny(['ch # sp'])) return null;
+          const found = readPlace(c) ?? readBarePlace(c);
+          return found && found.kind !== 'across' && !c.isAny(['in', 'around']) ? found : null;
+        });
+        if (!more) break;
+        places.push(more);
+      }
+      const behindIt = c.eat('behind');
+      if (behindIt) eatBehind(c);
+      return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
+    }
+    const bare = readBarePlace(c);
+    if (bare) {
+      const behindIt = c.eat('behind');
+      if (behindIt) eatBehind(c);
+      return { type: 'skip', places: [bare], behind: behindIt, counts: null, ...c.span(start) };
+    }
+    if (!(c.done || c.peek()!.kind === 'sign')) return null;
+    return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
+  });
+}
+
+function eatBehind(c: Cursor): void {
+  c.attempt(() => {
+    c.eatAny(['each', 'the', 'last', 'these', 'this', 'post']);
+    c.eatAny(['post']);
+    return readStitch(c) || c.eatAny(['sts', 'st', 'it', 'them']) ? true : null;
+  });
+}

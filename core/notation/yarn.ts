@@ -1,0 +1,239 @@
+/**
+ * Reads what is said of yarn: colours, joining new yarn, fastening off.
+ */
+import type { Cursor } from './cursor.ts';
+import { readNoun } from './nouns.ts';
+import { readBarePlace, readPlace } from './places.ts';
+import type { Item } from './tree.ts';
+import { readStitch } from './words.ts';
+
+const YARN = [
+  'new yarn',
+  'yarn',
+  'new color',
+  'contrasting color',
+  'contrast color',
+  'main color',
+  'next color',
+  'second color',
+  'thread',
+  'wool',
+  'cotton',
+  'a new strand',
+  'a new ball',
+];
+
+/** Letters or a word for a yarn: "B", "MC", "CC2", "color B", "white"; null when no colour stands here. */
+function readColourName(c: Cursor): string | null {
+  return c.attempt(() => {
+    c.eatAny(['the']);
+    const said = c.eatAny([
+      'yarn color',
+      'yarn',
+      'color',
+      'main color',
+      'contrasting color',
+      'contrast color',
+      'new color',
+      'cc color',
+    ]);
+    const start = c.at;
+    const token = c.peek();
+    if (said && (!token || token.kind === 'sign' || c.isAny(['in', 'with', 'to']))) {
+      return said.includes('color') && said !== 'color' ? said : null;
+    }
+    if (token?.kind === 'number' && said) {
+      c.at++;
+      return token.text;
+    }
+    if (token?.kind !== 'word') return null;
+    const short = /^(?:[A-Z]|MC|CC|M|C)$/u.test(token.text) || /^(?:mc|cc)$/iu.test(token.text);
+    if (!short && !said) return null;
+    c.at++;
+    const number = c.peek();
+    if (short && number?.kind === 'number' && !number.gap) c.at++;
+    return c.words(c.span(start));
+  });
+}
+
+/** "A:" before the stitches of a colour. */
+export function readColourPrefix(c: Cursor): Item[] | null {
+  const token = c.peek();
+  if (!token || !/^(?:[A-Z]|MC|CC)$/u.test(token.text) || c.word(1) !== ':') return null;
+  const start = c.at;
+  c.at += 2;
+  return [{ type: 'colour', name: token.text, ...c.span(start) }];
+}
+
+/** "with B", "change to A in last yo", "in MC": a colour from here on. */
+export function readColour(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const change = c.eatAny([
+      'change to',
+      'changing to',
+      'switch to',
+      'switching to',
+      'change color to',
+      'change yarn to',
+      'changing color to',
+      'change',
+      'drop',
+    ]);
+    if (!change && !c.eatAny(['with', 'using', 'in'])) return null;
+    c.eatAny(['to']);
+    let name = readColourName(c);
+    if (!name && change && change !== 'drop' && change !== 'change') {
+      const at = c.at;
+      let words = 0;
+      while (words < 3 && c.peek()?.kind === 'word' && !c.isAny(['in', 'at', 'on', 'and', 'for', 'with'])) {
+        c.at++;
+        words++;
+      }
+      if (words > 0) name = c.words(c.span(at));
+    }
+    if (!name && (change === 'change' || change === 'change to')) {
+      if (!c.eatAny(['color', 'colors', 'yarn'])) return null;
+      name = '';
+    }
+    if (name === null) return null;
+    c.eatAny(['color', 'yarn']);
+    c.attempt(() => {
+      if (!c.eatAny(['in', 'on', 'at', 'with', 'during'])) return null;
+      c.eatAny(['the']);
+      c.eatAny(['last', 'final']);
+      if (
+        !c.eatAny([
+          'yo',
+          'yrh',
+          'yoh',
+          'yarn over',
+          'st',
+          'pull through',
+          'step',
+          'lp',
+          'sc',
+          'dc',
+          'tr',
+          'hdc',
+          'htr',
+        ])
+      )
+        return null;
+      c.attempt(() => (c.eatAny(['of']) && readNoun(c.pass('last', 'this', 'the', 'prev')) ? true : null));
+      return true;
+    });
+    return [{ type: 'colour', name, ...c.span(start) }];
+  });
+}
+
+/** "join new yarn with sl st in any sc", "attach B in same sp", "rejoin yarn to next st". */
+export function readAttach(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.attempt(() =>
+      c.eatAny([
+        'with rs facing',
+        'with ws facing',
+        'with right side facing',
+        'with wrong side facing',
+        'rs facing',
+        'ws facing',
+      ]) && c.pass(',').isAny(['join', 'rejoin', 'attach'])
+        ? true
+        : null,
+    );
+    const verb = c.eatAny(['join', 'rejoin', 'attach', 'reattach', 'joining']);
+    if (!verb) return null;
+    const colourAt = c.at;
+    const said = c.attempt(() => readColourName(c));
+    const noun = said === null && c.eatAny(YARN) !== null;
+    const yarn = said ?? (noun ? c.attempt(() => readColourName(c)) : null);
+    if (said === null && !noun && verb !== 'attach' && verb !== 'rejoin' && verb !== 'reattach') return null;
+    const colour = c.span(colourAt);
+    const stitch = c.attempt(() => {
+      if (!c.eatAny(['with', 'by'])) return null;
+      c.eatAny(['a', 'an', '#']);
+      return readStitch(c);
+    });
+    const place =
+      c.attempt(() => {
+        const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
+        return found && found.kind !== 'evenly' ? found : null;
+      }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
+    const whole = c.span(start);
+    if (!yarn) return [{ type: 'attach', stitch, place, ...whole }];
+    return [
+      { type: 'colour', name: yarn, from: whole.from, to: colour.to },
+      { type: 'attach', stitch, place, from: colour.to, to: whole.to },
+    ];
+  });
+}
+
+export function readFastenOff(c: Cursor): Item[] | null {
+  const start = c.at;
+  if (c.isAny(['do not fasten', "don't fasten", 'do not cut', "don't cut", 'do not break', 'do not end']))
+    return null;
+  if (
+    c.eatAny([
+      'fasten off',
+      'finish off',
+      'end off',
+      'bind off',
+      'cast off',
+      'break off',
+      'fo',
+      'f / o',
+      'cut yarn',
+      'cut the yarn',
+      'break yarn',
+      'cut off yarn',
+      'break off yarn',
+      'tie off',
+      'cut',
+      'fasten',
+    ])
+  ) {
+    c.eatAny(['invisibly', 'securely', 'all colors', 'both colors', 'yarn', 'and fasten off']);
+    c.attempt(() => (readColourName(c) !== null ? true : null));
+    c.attempt(() =>
+      c.eatAny(['and']) && c.eatAny(['fasten off', 'break yarn', 'cut yarn', 'finish off']) ? true : null,
+    );
+    c.attempt(() => {
+      if (!c.eatAny(['and', ', ', ','])) return null;
+      return c.eatAny([
+        'weave in ends',
+        'weave in all ends',
+        'weave in end',
+        'darn in ends',
+        'sew in ends',
+        'hide ends',
+      ])
+        ? true
+        : null;
+    });
+    c.attempt(() => {
+      if (!c.eatAny([', leave', 'leave', 'and leave'])) return null;
+      c.eatAny(['a']);
+      c.eatAny(['very long', 'long', 'short']);
+      if (!c.eatAny(['tail', 'end', 'yarn tail'])) return null;
+      c.attempt(() =>
+        c.eatAny(['for']) && (c.eatAny(['sewing', 'seaming', 'joining']) || true) ? true : null,
+      );
+      return true;
+    });
+    const end = c.span(start);
+    const join = c.attempt<Item>(() => {
+      // "… with an invisible join to first sc": the last stitch of the round is closed on to its first.
+      const at = c.at;
+      c.eat(',');
+      c.eatAny(['and', 'with', 'using']);
+      c.eatAny(['a', 'an']);
+      if (!c.eatAny(['inv join', 'needle join', 'invisibly join', 'seamless join'])) return null;
+      const place = c.attempt(() => (c.eat('to') ? readBarePlace(c) : readPlace(c)));
+      return { type: 'join', not: false, stitch: null, place, ...c.span(at) };
+    });
+    return join ? [{ type: 'fasten-off', ...end }, join] : [{ type: 'fasten-off', ...end }];
+  }
+  return null;
+}
