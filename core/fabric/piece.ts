@@ -69,6 +69,10 @@ export class PieceWork {
   private unworkedChain = false;
   /** Whether the numbers so far are of rows or of rounds. */
   private counting: string | null = null;
+  /** Number last taken by a row for other sizes. */
+  private passed: number | null = null;
+  /** The last entry had no label of its own. */
+  private loose = false;
   readonly openings: Opening[] = [];
   private readonly history: Done[] = [];
   private readonly byNumber = new Map<number, Written>();
@@ -213,7 +217,9 @@ export class PieceWork {
     const numbers = written.row.label?.numbers ?? null;
     if (numbers === null || numbers.kind === 'onward' || numbers.kind === 'list') return;
     const last = this.numbersOf(numbers, written.figures).at(-1);
-    if (last !== undefined && last > this.number) this.number = last;
+    if (last === undefined || last <= this.number) return;
+    this.number = last;
+    this.passed = last;
   }
 
   /** Works one written row that stands for itself: no label of its own, no other sizes. */
@@ -233,6 +239,8 @@ export class PieceWork {
     const label = written.row.label;
     const numbers = label?.numbers ?? null;
     const rowsBefore = this.rows;
+    const unlabelled = this.loose;
+    this.loose = label === null && this.history.length > 0;
     if (numbers === null || label === null) {
       const numbered =
         label !== null && (label.kind === 'next' || label.kind === 'row' || label.kind === 'round');
@@ -277,10 +285,12 @@ export class PieceWork {
     this.runAhead(results, only, first);
     // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
     const back = this.fabric?.rest != null && written.row.items.some((item) => item.type === 'attach');
-    const cut = this.fabric?.fastened === true || back;
+    const cut = this.fabric?.fastened === true || back || (unlabelled && first === 1);
+    // A row for other sizes took the number, and here it is given again.
+    const again = this.passed === first;
     const afresh = cut || (this.counting !== null && this.counting !== label.kind && first === 1);
     this.counting = label.kind;
-    if (!afresh && first !== this.number + 1 && (this.number > 0 || first < 1)) {
+    if (!afresh && !again && first !== this.number + 1 && (this.number > 0 || first < 1)) {
       if (this.history.length > 0) {
         facts.push({
           code: 'row-number-out-of-order',

@@ -31,6 +31,7 @@ export interface Moment {
   readonly below: Site[];
   readonly gap: number;
   readonly skips: number;
+  readonly skipAt: number;
   readonly passes: boolean;
   readonly pos: number;
   readonly inner: number;
@@ -70,6 +71,8 @@ export class Progress {
   passes = false;
   /** How many stitches the last skip passed over. */
   skips = 0;
+  /** How much had been made by then. */
+  skipAt = 0;
   /** Stitches of an earlier row left waiting, in its direction: met when the row below is used up. */
   rest: readonly Site[] | null = null;
   /** Chains made and not closed by a stitch yet. */
@@ -135,6 +138,7 @@ export class Progress {
       below: this.below,
       gap: this.gap,
       skips: this.skips,
+      skipAt: this.skipAt,
       passes: this.passes,
       pos: this.pos,
       inner: this.inner,
@@ -158,6 +162,7 @@ export class Progress {
     this.below = to.below;
     this.gap = to.gap;
     this.skips = to.skips;
+    this.skipAt = to.skipAt;
     this.passes = to.passes;
     this.pos = to.pos;
     this.inner = to.inner;
@@ -307,6 +312,11 @@ export class Progress {
     // A piece has two sides.
     if (this.below.filter((site) => site.kind === 'row-end').length >= 2 * this.env.rowEnds) return;
     const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);
+    if (this.pos === 0 && this.made.every((site) => site.turning)) {
+      // A row that begins along the side leaves the top alone.
+      this.below = ends;
+      return;
+    }
     this.below = [...this.below.slice(0, this.pos), ...ends, ...this.below.slice(this.pos)];
   }
 

@@ -57,7 +57,8 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   const before = p.below[from - 1];
   if (stitches === 1 && before?.kind === 'space' && before.turning && p.below[from]?.turning) stitches = 0;
   const closing = p.pending > 0 || p.made[p.made.length - 1]?.kind === 'space';
-  if (p.round && closing && stitches > 0 && stitches === p.skips) stitches = 0;
+  const since = p.made.slice(p.skipAt).some((site) => site.kind === 'stitch');
+  if (p.round && closing && since && stitches > 0 && stitches === p.skips) stitches = 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
   if (p.round && p.intoSpace && p.passes && spaces === 0) stitches = 0;
   return { stitches, spaces };
@@ -234,6 +235,7 @@ function skip(p: Progress, item: Skip): boolean {
   }
   p.skipped = skipped;
   p.skips = skipped.length;
+  p.skipAt = p.made.length;
   const end = skipped[skipped.length - 1];
   p.intoSpace = end !== undefined && p.below[end]?.kind === 'space' && p.inner === 0;
   const owed = skipped.filter((i) => p.owed(p.below[i]!)).map((i) => p.below[i]!);

@@ -90,6 +90,7 @@ import { specialNotDefined } from './special-not-defined.ts';
 import { spreadInvalid } from './spread-invalid.ts';
 import { spreadTooMany } from './spread-too-many.ts';
 import { statedCountWrong } from './stated-count-wrong.ts';
+import { stitchAssumed } from './stitch-assumed.ts';
 import { stitchesLeftUnworked } from './stitches-left-unworked.ts';
 import { stitchesPassedOver } from './stitches-passed-over.ts';
 import { termInDoubt } from './term-in-doubt.ts';
@@ -188,6 +189,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   spreadInvalid,
   spreadTooMany,
   statedCountWrong,
+  stitchAssumed,
   stitchesLeftUnworked,
   stitchesPassedOver,
   termInDoubt,
