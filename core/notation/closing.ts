@@ -60,6 +60,13 @@ const CLOSES = [
   'to complete the rnd',
   'to form ring',
   'join',
+  'to form last lp',
+  'to form last sp',
+  'to form final lp',
+  'to make last lp',
+  'to make last sp',
+  'for last lp',
+  'for last sp',
   'to close lp',
   'to close the lp',
 ];

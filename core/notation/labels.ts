@@ -4,7 +4,7 @@
  */
 import { readBracketCount } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
-import { bracketValues, numberWord, readOrdinal } from './numbers.ts';
+import { bracketValues, numberWord, readAmount, readOrdinal } from './numbers.ts';
 import type { Amount, Label, RowNumbers, SizeFilter } from './tree.ts';
 
 const ROWS = ['rows', 'row', 'rnds', 'rnd'];
@@ -347,13 +347,20 @@ export function readLabel(c: Cursor): Label | null {
     // "Row 1:-" and "Row 1. -"
     c.eatAny(['-', ':']);
     if (c.at === colonAt && read.needsEnd && !side) return null;
-    return { kind: read.kind, numbers: read.numbers, side: side ?? read.side, ...span };
+    return {
+      kind: read.kind,
+      numbers: read.numbers,
+      rows: read.rows ?? null,
+      side: side ?? read.side,
+      ...span,
+    };
   });
 }
 
 interface Head {
   readonly kind: Label['kind'];
   readonly numbers: RowNumbers | null;
+  readonly rows?: Amount | null;
   readonly side: 'RS' | 'WS' | null;
   /** True when only a colon or stop behind it makes it a label. */
   readonly needsEnd: boolean;
@@ -418,7 +425,10 @@ function readTitled(c: Cursor): Head | null {
       words++;
     }
     if (kind === null && words === 0) return null;
-    if (c.peek()?.kind === 'number' && c.isAny(ROWS, 1)) c.at++;
+    const rows = c.attempt(() => {
+      const found = readAmount(c);
+      return found && c.isAny(ROWS) ? found : null;
+    });
     const word = c.eatAny(ROWS);
     if (!word) {
       if (kind === 'foundation') c.eatAny(['ch', 'ring', 'chs']);
@@ -434,7 +444,7 @@ function readTitled(c: Cursor): Head | null {
     const round = word.startsWith('rnd');
     const numbers = readNumbers(c);
     if (kind === 'foundation' && c.tokens[c.at - 1]?.word === 'beg') return null;
-    return { kind: kind ?? (round ? 'round' : 'row'), numbers, side: null, needsEnd: true };
+    return { kind: kind ?? (round ? 'round' : 'row'), numbers, rows, side: null, needsEnd: true };
   });
 }
 

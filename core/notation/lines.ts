@@ -392,6 +392,10 @@ export class Sorter {
     )
       return false;
     const c = this.cursor({ from: range.from, to: Math.min(range.to, range.from + 80) });
+    // "Cont in dc, dec 1 st at each end …": the stitch first, then what is done with it.
+    c.attempt(() =>
+      c.eatAny(['cont in', 'work in', 'working in']) && readStitch(c) && c.eat(',') ? true : null,
+    );
     const whole = readWhole(c)?.[0];
     if (!whole || !(c.done || c.peek()!.kind === 'sign')) return false;
     return whole.type !== 'shaping' || whole.schedule.length > 0 || whole.until !== null;

@@ -20,6 +20,7 @@ export function readStartingIn(c: Cursor): Item[] | null {
     const start = c.at;
     if (!c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']))
       return null;
+    if (c.peek()?.kind === 'number') return null;
     const place = readBarePlace(c);
     if (!place || !['from-hook', 'first', 'next', 'same', 'nth'].includes(place.kind)) return null;
     const at = c.at;

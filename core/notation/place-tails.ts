@@ -125,6 +125,16 @@ export function readTail(c: Cursor, draft: Draft): void {
         draft.below = Math.max(draft.below, 1);
         return true;
       }
+      if (
+        c.attempt(() => {
+          // "of previous block": whose, not which row.
+          if (!c.eat('of prev') || c.peek()?.kind !== 'word') return null;
+          c.at++;
+          return c.done || c.peek()!.kind === 'sign' ? true : null;
+        })
+      ) {
+        return true;
+      }
       const deep = c.attempt(() => {
         const wrapped = c.eat('(');
         c.eatAny(['of', 'in', 'from', 'on']);

@@ -9,7 +9,7 @@ import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { type Lexicon, lexiconOf } from './lexicon.ts';
 import { settle } from './spans.ts';
-import type { Item, Label, RowTree, SizeFilter } from './tree.ts';
+import type { Item, Label, Place, RowTree, SizeFilter } from './tree.ts';
 
 export type { ReadOptions } from './cursor.ts';
 export { normaliseName } from './lexicon.ts';
@@ -39,7 +39,7 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
   if (filter && filter !== 'all' && c.sizes !== null) c.sizes = filter.except ? null : filter.labels.length;
   if (typed && !label) c.fact('label-not-expected', typed, { words: c.words(typed) });
   c.round = typed?.kind === 'round' || /\b(?:rnd|round)/iu.test(typed ? c.words(typed) : '');
-  const items = readItems(c);
+  const items = typed ? aroundAlone(readItems(c)) : readItems(c);
   c.at = c.end;
   const last = c.tokens[c.end - 1];
   const read = !hasUnread(items);
@@ -54,6 +54,40 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
     to: last && c.end > start ? last.to : (first?.from ?? 0),
   };
   return settle(row, row);
+}
+
+/** "Rnds 4-6: dc": a stitch alone, with no number and no place, is worked all the way. */
+function aroundAlone(items: readonly Item[]): readonly Item[] {
+  const beside: readonly Item['type'][] = [
+    'aside',
+    'turn',
+    'join',
+    'chain',
+    'colour',
+    'marker',
+    'loops',
+    'fasten-off',
+  ];
+  const works = items.filter((item) => !beside.includes(item.type));
+  const [only] = works;
+  if (works.length !== 1 || only?.type !== 'work' || only.places.length !== 1 || only.over) return items;
+  const place = only.places[0]!;
+  const bare = place.kind === 'next' && place.implied && place.amount.from === place.amount.to;
+  if (!bare || (only.stitch.form !== 'plain' && only.stitch.form !== 'inc' && only.stitch.form !== 'dec'))
+    return items;
+  const { loop, post, below, from, to, nouns } = place;
+  const all: Place = {
+    kind: 'across',
+    nouns,
+    every: 1,
+    stop: { kind: 'end', word: 'end', from: to, to },
+    loop,
+    post,
+    below,
+    from,
+    to,
+  };
+  return items.map((item) => (item === only ? { ...only, places: [all] } : item));
 }
 
 /** True when some words in the items, however deep, were not understood. */

@@ -130,6 +130,7 @@ export function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null
   }
   if (!intro && token.kind !== 'number' && token.kind !== 'figure') return null;
   if (!intro && before.length === 0) return null;
+  if (['work', 'make', 'add'].includes(c.tokens[c.at - 1]?.word ?? '')) return null;
   return c.attempt(() => {
     const count = readCountParts(c);
     if (!count) return null;

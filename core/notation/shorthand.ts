@@ -7,7 +7,7 @@ import { bracketValues, readAmount } from './numbers.ts';
 import { RINGS } from './place-kinds.ts';
 import { readInside } from './repeats.ts';
 import type { Amount, Item, Place, Times, Work } from './tree.ts';
-import { impliedPlace } from './work.ts';
+import { impliedPlace, readWork } from './work.ts';
 
 /** "6x (sc, inc)", "6 (1 sc, 1 inc)": the number of times before the bracket. */
 export function readTimesBefore(c: Cursor): Item[] | null {
@@ -46,6 +46,15 @@ export function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | nul
   const ring = c.attempt(() => {
     const start = c.at;
     if (!c.eatAny(RINGS)) return null;
+    if (c.eat('with')) {
+      // "magic ring with 6 sc"
+      const work = readWork(c);
+      if (!work || Array.isArray(work)) return null;
+      const place = work.places[0]!;
+      if (place.kind !== 'next' || !place.implied) return null;
+      const ring: Place = { kind: 'ring', loop: null, post: null, below: 0, ...c.span(start) };
+      return { ...work, amount: place.amount, places: [ring], ...c.span(start) };
+    }
     c.eat(',');
     const amount = readAmount(c);
     if (!amount || !(c.done || ['(', '[', '-', '.', '=', ','].includes(c.word()))) return null;

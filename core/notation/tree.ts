@@ -389,6 +389,8 @@ export type RowNumbers = Span &
 export interface Label extends Span {
   readonly kind: 'row' | 'round' | 'foundation' | 'set-up' | 'next' | 'numbered' | 'none';
   readonly numbers: RowNumbers | null;
+  /** "Next 4 rows": how many rows a label without numbers is for; absent = one. */
+  readonly rows?: Amount;
   readonly side: 'RS' | 'WS' | null;
 }
 

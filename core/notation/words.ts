@@ -219,6 +219,15 @@ function readPostSuffix(c: Cursor, found: Found, raised: boolean): void {
 /** Endings behind a ladder stitch. */
 function readSuffixes(c: Cursor, found: Found, raised: boolean): void {
   readPostSuffix(c, found, raised);
+  c.attempt(() => {
+    // "dc2inc": two in one.
+    const token = c.peek();
+    if (token?.kind !== 'number' || token.gap || c.word(1) !== 'inc' || c.peek(1)!.gap) return null;
+    c.at += 2;
+    found.form = 'inc';
+    found.parts = token.value;
+    return true;
+  });
   readTogether(c, found);
   c.attempt(() => {
     const before = c.at;

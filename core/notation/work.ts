@@ -290,6 +290,13 @@ function finishWork(
   ]);
   if (loop !== null && c.isAny(['of each', 'of next', 'of the', 'of every', 'of last', 'of first', 'of all']))
     c.at++;
+  // "6 sc in MC" at the start of a first round is a magic circle; elsewhere MC is a colour.
+  if (before && c.is('in mc') && beginsRound(c, start)) {
+    const at = c.at;
+    c.eat('in mc');
+    c.attempt(() => (c.eat('(') && c.eatAny(['magic circle', 'magic ring']) && c.eat(')') ? true : null));
+    return made([{ kind: 'ring', loop: null, post: null, below: 0, ...c.span(at) }]);
+  }
   const places = (stitch.base === 'slip' ? readTravel(c) : null) ?? readPlaces(c);
   if (places) loop ??= readLoopBehind(c);
   if (places) {
@@ -376,8 +383,21 @@ function finishWork(
     ];
   }
   const number = behind ?? before ?? one(c);
+  c.eatAny([
+    'at end of the row',
+    'at end of row',
+    'at the end of the row',
+    'at the end of row',
+    'at beg of row',
+  ]);
   amount = null;
   return made([impliedPlace(c, number, loop, noun ?? undefined)]);
+}
+
+/** True for the first work of a row that names no other colour. */
+function beginsRound(c: Cursor, start: number): boolean {
+  const before = c.tokens[start - 1]?.word ?? ':';
+  return [':', '.', '-', 'work', 'make'].includes(before) && !c.tokens.some((token) => token.word === 'cc');
 }
 
 /** The stitch says front or back; "around post of" behind it says nothing more. */
