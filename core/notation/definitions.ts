@@ -81,6 +81,8 @@ export function readSizes(text: string, tokens: readonly Token[], range: Range):
   flush();
   if (labels.length === 1 && /^[^/]+(?:\/[^/]+){2,}$/u.test(labels[0]!))
     labels.splice(0, 1, ...labels[0]!.split('/'));
+  if (labels.length === 1 && /^[A-Z0-9]+(?:[-–][A-Z0-9]+){2,}$/u.test(labels[0]!))
+    labels.splice(0, 1, ...labels[0]!.split(/[-–]/u));
   if (labels.length === 0 || labels.length > 40) return null;
   if (labels.some((found) => found.length > 24)) return null;
   return labels;

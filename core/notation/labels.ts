@@ -350,7 +350,7 @@ export function readLabel(c: Cursor): Label | null {
     return {
       kind: read.kind,
       numbers: read.numbers,
-      rows: read.rows ?? null,
+      ...(read.rows ? { rows: read.rows } : {}),
       side: side ?? read.side,
       ...span,
     };

@@ -492,6 +492,7 @@ export function readTopOf(c: Cursor): Bare | null {
   return c.attempt(() => {
     if (!c.eatAny(['top ch of', 'top st of', 'top of', 'top'])) return null;
     c.eat('the');
+    if (c.isAny(['first # ch', 'first ch - #', 'first ch #'])) c.at++;
     const turning = readTurningPlace(c, null);
     if (turning) return turning;
     if (c.is('next') || c.is('each')) return null;

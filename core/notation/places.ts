@@ -191,7 +191,11 @@ const AROUND_WHAT = [
 export function readPlace(c: Cursor): Place | null {
   return c.attempt(() => {
     const start = c.at;
-    if (c.word() === '/' && c.isAny(['each', 'next', 'every'], 1)) c.at++;
+    if (c.word() === '/' && c.isAny(['each', 'next', 'every', 'mr', 'ring', 'magic ring', 'st'], 1)) {
+      // "2 sc/each st"
+      c.at++;
+      return readPlaceFrom(c, start, true, {});
+    }
     const evenly = readEvenly(c);
     if (evenly) return { ...evenly, loop: null, post: null, below: 0, ...c.span(start) };
     const along = readAlongEdge(c);

@@ -174,7 +174,9 @@ function readBefore(c: Cursor): Stop | null {
       const amount: Amount = { kind: 'one', value: 1, from: span.to, to: span.to };
       return { kind: 'before-last', amount, noun: { kind: 'turning-chain', ...span }, ...span };
     }
-    if (c.eatAny(['next', 'foll']) || c.isAny(['corner'])) {
+    const first = c.is('first') && c.isAny(['ch', 'sp', 'corner', 'shell', 'lp', '#', 'marked', 'v'], 1);
+    if (first || c.isAny(['next', 'foll'])) c.at++;
+    if (first || ['next', 'foll'].includes(c.tokens[c.at - 1]!.word) || c.isAny(['corner'])) {
       const noun = readNoun(c);
       return noun ? { kind: 'before-next', noun, ...c.span(start) } : null;
     }
@@ -191,7 +193,8 @@ export function readStop(c: Cursor): Stop | null {
     if (before) return { ...before, ...c.span(start) };
     const end = c.attempt(() =>
       c.eatAny(END) &&
-      !c.isAny(['below', '#', '-']) &&
+      !c.isAny(['below', '#']) &&
+      !(c.word() === '-' && !c.peek()!.gap) &&
       !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
         ? true
         : null,

@@ -241,6 +241,25 @@ function finishWork(
       return made([implied]);
     }
   }
+  if (stitch.together === 1 && stitch.base && stitch.form === 'plain') {
+    // "dc last 2 dc tog": at the end of the row.
+    const edge = c.attempt(() => {
+      const place = readPlace(c);
+      if ((place?.kind !== 'last' && place?.kind !== 'first') || place.amount.kind !== 'one') return null;
+      return place.amount.value > 1 && c.eat('tog') ? place : null;
+    });
+    if (edge && edge.amount.kind === 'one') {
+      stitch = { ...stitch, together: Math.min(edge.amount.value, 1000) };
+      over = edge.amount;
+      return made([edge]);
+    }
+  }
+  if (stitch.form !== 'plain' && c.word() === '(') {
+    // "inc (2 sc in same st) in next st": the bracket explains the word before it.
+    const close = c.partner[c.at]!;
+    const next = close > 0 && close + 1 < c.end ? c.tokens[close + 1]!.word : '';
+    if (['in', 'next', 'over', 'around'].includes(next)) c.at = close + 1;
+  }
   // A number behind the stitch: "sc 4", "sc x 4", "dc 4 times in next", "dc twice in next".
   let behind: Amount | null = null;
   let noun: Noun | null = null;

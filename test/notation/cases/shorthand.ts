@@ -120,4 +120,44 @@ Row 2: 2 hdc in each st around. (16) Circle should measure 2½” across.
   row 2: 2 t2 @ each st around; aside {16} !prose-passed-over
 Rnd 2: Ch 1, sc around, decreasing 6 sts evenly spaced, join. (30 sc)
   round 2: ch 1; 1 t1 @ each st around; dec 6 evenly now; join {30 t1}
+Round 1: 6 sc into MC (magic circle). 6 sts
+  round 1: 6 t1 @ ring {6 st}
+R1: 6 sc in mc (6)
+  row 1: 6 t1 @ ring {6}
+Row 4: 5 sc in MC, 4 sc in CC
+  row 4: 1 t1 @ ~next 5 st; colour MC; 1 t1 @ ~next 4 st; colour CC
+uk|Round 2: dc2inc in each st (12)
+  round 2: 1 2-t1.inc @ each st end {12}
+uk|Rnds 4-6 dc (18)
+  round 4-6: 1 t1 @ each st end {18}
+uk|Rnd 3 (dc1, dc2 into next st) 6 times (18)
+  round 3: [1 t1 @ ~next 1 st; 2 t1 @ next 1 st] x6 {18}
+R1: start with 6 sc in a MR (6)
+  row 1: 6 t1 @ ring {6}
+Rnd 1: Magic ring with 6 sc. (6)
+  round 1: 6 t1 @ ring {6}
+Rnd 3: Ch 1, sc in same lp, *ch 4, sc in next lp; rep from * around, ch 2, dc in first sc to form last lp. (6 lps)
+  round 3: ch 1; 1 t1 @ same; *[ch 4; 1 t1 @ next 1 sp] to around; ch 2; join t3 @ first 1 t1 {6 sp}
+Row 2: Ch 1, sc in each st across, work 10 fsc at end of row, turn. (50 sc)
+  row 2: ch 1; 1 t1 @ each st across; 1 t1.foundation @ ~next 10 st; turn {50 t1}
+Next 4 rows: Ch 1, sc2tog, sc in each st across, turn.
+  next: ch 1; 1 t1^2 @ ~next 1 st; 1 t1 @ each st across; turn
+Row 2: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in ch-3 sp of previous block, turn.
+  row 2: ch 6; 1 t3 @ hook 4; 1 t3 @ next 2 ch; (1 slip @ ~next 1 st; ch 3; 3 t3 @ ~next 1 st) @ next 1 ch3-sp; aside; turn
+Rnd 2: inc (12)
+  round 2: 1 inc @ each st end {12}
+Rnd 2: Sl st across to first ch-2 sp, ch 3, 2 dc in same sp
+  round 2: 1 slip @ each st before-next ch2-sp; ch 3; 2 t3 @ same
+Row 4: dc in each dc across to first corner sp, [2 dc, ch 1, 2 dc] in corner sp
+  row 4: 1 t3 @ each t3 before-next sp; (2 t3 @ ~next 1 st; ch 1; 2 t3 @ ~next 1 st) @ next 1 sp
+R1: 6 sc/MR (6)
+  row 1: 6 t1 @ ring {6}
+Rnd 5: inc (2 sc in same st) in next st, sc in next 23 sts (25)
+  round 5: 1 inc @ next 1 st; 1 t1 @ next 23 st {25}
+uk|Rnd 1: 3 ch, 2 tr into ring, 2 ch, ss to top of first 3 ch. (12 tr)
+  round 1: ch 3; 2 t3 @ ring; ch 2; join slip @ turning-ch {12 t3}
+uk|Row 2: dc next 2 dc tog, 1dc in each dc to last 2 dc, dc last 2 dc tog, turn.
+  row 2: 1 t1^2 over 2 @ ~next 1 t1; 1 t1 @ each t1 before-last 2 t1; 1 t1^2 over 2 @ last 2 t1; turn
+Round 3: *work 1 hdc in next st, 2 hdc in next st; rep from * to end of round — 30 sts.
+  round 3: *[1 t2 @ next 1 st; 2 t2 @ next 1 st] to end {30 st}
 `;
