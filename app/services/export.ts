@@ -15,7 +15,6 @@ import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import { cautionsOf } from '../../core/review/index.ts';
 import type { Study } from '../../core/study/study.ts';
-import { cautionText } from '../../core/trade/cautions.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { type Disk, type DiskError, diskError, localDisk, whileSaving } from './disk.ts';
 import { type FileError, replaceFile } from './files.ts';
@@ -204,7 +203,7 @@ export async function exportPattern(
   });
   const unprepared = await prepare(folder);
   if (unprepared !== null) return outcome(unprepared);
-  const cautions = cautionsOf(study).map(cautionText);
+  const cautions = cautionsOf(study);
   const resources: Resources = {
     fonts: fontsIn(fontsFolder()),
     picture: (name) => media.get(name)?.bytes ?? null,

@@ -44,7 +44,7 @@ function sentenceOf(schedules: readonly (Schedule | null)[], word: 'Inc' | 'Dec'
   const one = schedules.find((schedule) => schedule !== null);
   if (!one) return '';
   const amount = sizeList(schedules.map((schedule) => schedule?.perEnd ?? null));
-  const start = `${word} ${amount} ${one.perEnd === 1 ? 'st' : 'sts'} ${placeOf(one.ends)} next`;
+  const start = `${word} ${amount} ${one.perEnd === 1 ? 'st' : 'sts'} ${placeOf(one.ends, row)} next`;
   const each = schedules.map((schedule) => timesAfterNext(schedule?.parts ?? []));
   const intervals = [...new Set(each.flatMap((times) => [...times.keys()]))].sort((a, b) => b - a);
   if (intervals.length === 0) return `${start} ${row}`;
@@ -66,10 +66,12 @@ function timesAfterNext(parts: readonly SchedulePart[]): ReadonlyMap<number, num
   );
 }
 
-/** Where the shaping is: two ends of a flat piece, or so many marked places. */
-function placeOf(ends: number): string {
-  if (ends === 1) return 'at one end of';
-  return ends === 2 ? 'at each end of' : `at each of ${ends} markers on`;
+/** Where the shaping is: the ends of a flat piece, which a round has not, or so many marked places. */
+function placeOf(ends: number, row: string): string {
+  const round = row === 'rnd';
+  if (ends === 1) return round ? 'on' : 'at one end of';
+  if (ends === 2) return round ? 'at each side of' : 'at each end of';
+  return `at each of ${ends} markers on`;
 }
 
 /** Rows worked even after the last shaping, for all sizes: "Work 3 (1, –) rows even"; empty when there are none. */

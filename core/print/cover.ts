@@ -27,7 +27,8 @@ export function measureCover(booklet: Booklet, root: Tag, desk: Desk): Slice[] {
     return [...image, ...withGap(bindFirst(words, BREAK.strand), 30)];
   }
   if (!cover.image) {
-    // No picture: the title stands at about a third of the page, the words below it.
+    // No picture: on a page of its own the title stands at about a third of it, the words below.
+    if (!desk.style.coverPage) return words;
     const drop = Math.max(0, Math.min(desk.height * 0.26, desk.height - heightOf(words) - 24));
     return [slice(drop, []), ...bindFirst(words, BREAK.strand)];
   }

@@ -34,7 +34,7 @@ export function breakPages(slices: readonly Slice[], height: number): number[] {
       const cost =
         PAGE +
         unopened +
-        (after ? breakCost(after, Math.min(1, used / height)) : 0) +
+        (after ? breakCost(after, Math.min(1, used / height)) : endCost(i, used / height)) +
         (over ? OVERFULL : 0) +
         best[j]!;
       if (cost < best[i]!) {
@@ -54,6 +54,11 @@ function breakCost(after: Slice, filled: number): number {
   if (after.forced) return 0;
   if (after.opens) return after.cost + (filled < NEARLY_EMPTY.part ? NEARLY_EMPTY.cost : 0);
   return after.cost + WASTE * (1 - filled) ** 2;
+}
+
+/** The last page, too, should have something on it: it takes more over from the page before. */
+function endCost(first: number, filled: number): number {
+  return first > 0 && filled < NEARLY_EMPTY.part ? NEARLY_EMPTY.cost : 0;
 }
 
 export interface Placed {
@@ -83,7 +88,10 @@ export function placePages(
     };
     for (const one of slices[from]?.carry ?? []) put(one);
     for (let i = from; i < to; i++) {
-      if (i > from) y += slices[i]!.gap;
+      if (i > from) {
+        y += slices[i]!.gap;
+        for (const mark of slices[i]!.above) marks.push(moved(mark, 0, y));
+      }
       put(slices[i]!);
     }
     pages.push({

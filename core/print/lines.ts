@@ -37,6 +37,8 @@ const COST = {
   open: 0,
   /** Inside a bracket that is longer than most of a line and must be broken somewhere. */
   longBracket: 4,
+  /** Inside an aside in words, "(beside the seam, at the back neck)", that is no group of stitches. */
+  aside: 1,
   bracket: 120,
   /** Between a list of numbers and the word they count. */
   counted: 150,
@@ -184,6 +186,9 @@ function stretchesOf(spans: readonly Span[], fonts: Typefaces): Stretch[] {
   return out;
 }
 
+/** Characters beyond which words in brackets may break; "(does not count as a st)" stays whole. */
+const LONG_ASIDE = 28;
+
 const OPENING = '([{';
 const CLOSING = ')]}';
 
@@ -259,6 +264,8 @@ function bracketsOf(stretches: readonly Stretch[], width: number, fonts: Typefac
   const joined = stretches.map((one) => one.text).join('');
   if (!/[([{]/.test(joined)) return costs;
   const open: { at: number; x: number }[] = [];
+  const isAside = (from: number, to: number): boolean =>
+    to - from > LONG_ASIDE && !/[\d*]/.test(joined.slice(from, to));
   let position = 0;
   let x = 0;
   for (const stretch of stretches) {
@@ -269,7 +276,11 @@ function bracketsOf(stretches: readonly Stretch[], width: number, fonts: Typefac
       if (CLOSING.includes(character)) {
         const start = open.pop();
         if (start) {
-          const cost = x - start.x > width * 0.72 ? COST.longBracket : COST.bracket;
+          const cost = isAside(start.at, position)
+            ? COST.aside
+            : x - start.x > width * 0.72
+              ? COST.longBracket
+              : COST.bracket;
           for (let i = start.at; i < position; i++) costs[i] = (costs[i] ?? 0) + cost;
         }
       }

@@ -16,7 +16,7 @@ import {
 import { across, besideSlices, type Desk, span, textOf, textSlices } from './desk.ts';
 import { entrySlices } from './entries.ts';
 import { measureFigure } from './figure.ts';
-import { breakLines, JOIN } from './lines.ts';
+import { breakLines, JOIN, naturalWidth } from './lines.ts';
 import { type Tag, tag } from './page.ts';
 import { BREAK, bindAll, bindFirst, heightOf, type Slice, withGap } from './slice.ts';
 import { measureTable } from './table.ts';
@@ -86,7 +86,7 @@ class Composer {
     let slices = this.#measure(block);
     if (slices.length === 0) return [];
     const gap = gapBetween(this.#previous, block, this.#desk) + this.#extra;
-    slices = withGap(slices, gap);
+    slices = withGap(slices, gap + (slices[0]!.above.length > 0 ? slices[0]!.gap : 0));
     slices = bindFirst(slices, this.#bound);
     if (this.#forced) slices = slices.map((one, i) => (i === 0 ? { ...one, forced: true } : one));
     this.#previous = block;
@@ -140,17 +140,10 @@ class Composer {
     this.#parent.children.push(own);
     let slices = bindAll(lines, BREAK.strand);
     if (block.level === 1) {
+      // The rule parts two parts on one page; a page that begins with a part needs none.
       const rise = look.size * 0.45;
-      const rule = across(desk.left, desk.left + desk.width, 0, rules.thin, colours.ink);
-      slices = slices.map((one, i) =>
-        i === 0
-          ? {
-              ...one,
-              height: one.height + rise,
-              marks: [rule, ...one.marks.map((mark) => ({ ...mark, y: mark.y + rise }))],
-            }
-          : one,
-      );
+      const rule = across(desk.left, desk.left + desk.width, -rise, rules.thin, colours.ink);
+      slices = slices.map((one, i) => (i === 0 ? { ...one, gap: rise, above: [rule] } : one));
     }
     slices[0] = { ...slices[0]!, bookmark: { title: textOf(block.words), level: block.level } };
     return slices;
@@ -197,15 +190,17 @@ function rowSlices(block: Row, rows: Tag, desk: Desk): Slice[] {
   bodySpans.push(span(block.body, looks.body));
   if (block.count)
     bodySpans.push(span(block.body.length > 0 ? JOIN : '', looks.body), span(block.count, looks.count));
-  if (hang > 0) {
+  const narrow = hang - 10;
+  if (hang > 0 && naturalWidth(labelSpans, desk.fonts) <= narrow) {
     return besideSlices(
       desk,
-      { lines: breakLines(labelSpans, hang - 10, desk.fonts), tags: [label], x: desk.left },
+      { lines: breakLines(labelSpans, narrow, desk.fonts), tags: [label], x: desk.left },
       { lines: breakLines(bodySpans, desk.bodyWidth, desk.fonts), tags: [body], x: desk.bodyX },
     );
   }
+  // A label too long for its column, "Rows 5–32 (34, 36, 38):", has a line of its own above the words.
   const head = bindAll(textSlices(desk, labelSpans, desk.left, desk.width, [label]), BREAK.strand);
-  const lines = textSlices(desk, bodySpans, desk.left, desk.width, [body]);
+  const lines = textSlices(desk, bodySpans, desk.bodyX, desk.bodyWidth, [body]);
   return [...head, ...bindFirst(lines, BREAK.strand)];
 }
 

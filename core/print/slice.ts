@@ -33,6 +33,8 @@ export interface Slice {
   readonly opens: boolean;
   /** `x` is from the left edge of the paper, `y` from the top of the slice. */
   readonly marks: readonly Mark[];
+  /** Marks that stand in the gap, `y` from the top of the slice, dropped with it at the top of a page. */
+  readonly above: readonly Mark[];
   /** Repeated above it when a page begins with it: the head of its table. Artifacts. */
   readonly carry: readonly Slice[] | null;
   readonly bookmark: { readonly title: string; readonly level: 1 | 2 | 3 } | null;
@@ -45,6 +47,7 @@ export const slice = (height: number, marks: readonly Mark[], more: Partial<Slic
   forced: false,
   opens: false,
   marks,
+  above: [],
   carry: null,
   bookmark: null,
   ...more,

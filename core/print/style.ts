@@ -2,7 +2,10 @@
  * The look of every edition in one place: papers, margins, the scale of type, the scale of spaces, colours
  * and rules. Units are points (1/72 in). Nothing here measures or draws.
  *
- * Paper sizes: ISO 216 (A4, 210 × 297 mm) and US Letter (8.5 × 11 in).
+ * Paper sizes: ISO 216 (A4, 210 × 297 mm) and US Letter (8.5 × 11 in). Either prints on the other, centred at
+ * full size: what stands on A4 keeps 46 pt from its ends, 25 of which Letter has not, and what stands on Letter
+ * keeps 48 pt from its sides, 9 of which A4 has not. Some 20 pt are left for the edge that printers do not reach
+ * (common practice). A file for each paper is made, so the wider margins of RFC 2346 are not needed.
  */
 
 export type Paper = 'a4' | 'letter';
@@ -137,7 +140,7 @@ function standard(paper: Paper): Style {
     edition: 'standard',
     page: { width, height },
     margin: { left: side, right: side, top: 62, bottom: 84 },
-    footRise: 36,
+    footRise: paper === 'a4' ? 46 : 36,
     hang: 104,
     looks: {
       title: serif(34, 39, SEMIBOLD),
@@ -195,7 +198,7 @@ function largePrint(paper: Paper): Style {
     ...base,
     edition: 'large-print',
     margin: { left: 72, right: 72, top: 72, bottom: 72 },
-    footRise: 40,
+    footRise: paper === 'a4' ? 46 : 40,
     hang: 0,
     looks: {
       title: { ...strong, size: 36, leading: 44 },
@@ -255,8 +258,8 @@ function inkSaving(paper: Paper): Style {
   return {
     ...base,
     edition: 'ink-saving',
-    margin: { left: 48, right: 48, top: 44, bottom: 66 },
-    footRise: 30,
+    margin: { left: 48, right: 48, top: paper === 'a4' ? 46 : 44, bottom: 66 },
+    footRise: paper === 'a4' ? 46 : 30,
     hang: 90,
     looks: {
       title: text(looks.title, 24, 29),

@@ -46,7 +46,7 @@ export function tellTable(table: Table, parent: Tag, desk: Desk): Slice[] {
       list.children.push(tag('LI', {}, [label, value]));
       const spans = [span([...one.label, plain(': ')], looks.tableCell), span(one.value, looks.label)];
       const lines = textSlices(desk, spans, desk.left + 18, desk.width - 18, [label, value]);
-      const cost = i === 0 ? BREAK.strand : i === 1 || i === told.length - 1 ? BREAK.lone : BREAK.inside;
+      const cost = i === 0 ? BREAK.strand : i === 1 || i === told.length - 1 ? BREAK.lone : BREAK.together;
       slices.push(...bindFirst(lines, cost));
     }
   }

@@ -89,12 +89,12 @@ const notions: readonly Notion[] = [
 const own = { sizes, lines, gauges, tolerance: cm(2) };
 const sheet = sheetOf(own);
 
-const BEGIN = '2 ch (does not count as a st),';
+const BEGIN = 'Ch 2 (does not count as a st),';
 const JOIN = 'join with ss in first htr.';
 
 const work = new Writer('hat');
 work.heading('Crown');
-work.round(`Make a magic ring, ${BEGIN} 8 htr in ring, ${JOIN} (8 htr)`);
+work.round(`Make a magic ring, ch 2 (does not count as a st), 8 htr in ring, ${JOIN} (8 htr)`);
 work.round(`${BEGIN} 2 htr in each st around, ${JOIN} (16 htr)`);
 work.round(`${BEGIN} *1 htr in next st, 2 htr in next st; rep from * around, ${JOIN} (24 htr)`);
 // Every further round has one stitch more between the increases, in the sizes whose crown is so large.
@@ -120,12 +120,12 @@ work.prose(
   'Try the hat on, or measure: it should reach the brow when the band, another {band depth}, is added. Work a round more or fewer if you like.',
 );
 work.heading('Band');
-work.prose('Change to the 4 mm hook. The number of sts is even, so that the rib comes out.');
+work.prose('Change to the 4 mm hook. The rib is worked over an even number of sts.');
 work.round(
-  '3 ch (does not count as a st), 1 tr in each st around, join with ss in first tr. ({hat stitches} tr)',
+  'Ch 3 (does not count as a st), 1 tr in each st around, join with ss in first tr. ({hat stitches} tr)',
 );
 const rib = work.round(
-  '2 ch (does not count as a st), *1 FPtr around next st, 1 BPtr around next st; rep from * around, join with ss in first FPtr. ({hat stitches} sts)',
+  'Ch 2 (does not count as a st), *1 FPtr around next st, 1 BPtr around next st; rep from * around, join with ss in first FPtr. ({hat stitches} sts)',
 );
 work.forRows(rib, rib, 'band rounds − 2');
 work.prose('Fasten off.');
@@ -139,7 +139,7 @@ export const hat: Pattern = {
     designer: 'Ilse Quillfeather',
     level: 2,
     description:
-      'A plain warm hat for the whole family, from a flat crown of half trebles down to a springy band of raised stitches. It is quick, it has no seam to sew, and you can try it on as you go. Amounts of yarn are estimates from the area of each size, with 15 % to spare.',
+      'A plain warm hat for the whole family, from a flat crown of half trebles down to a springy band of raised stitches. It is quick, it has no seam to sew, and you can try it on as you go. Amounts of yarn are estimates from the area of each size, with 15% to spare.',
     construction:
       'Worked from the crown down in joined rounds with the right side out. The crown grows by 8 sts a round, the sides are straight, and the band is worked on with a smaller hook.',
     garment: 'hat',
@@ -151,7 +151,7 @@ export const hat: Pattern = {
     contact: 'patterns@quillfeather.example',
     care: 'Machine wash at 30 °C on a gentle cycle, dry flat.',
     language: 'en',
-    fit: 'Close: the hat is about 5 % smaller than the head, and stretches to it. Measure the head just above the ears and choose the nearest size.',
+    fit: 'Close: the hat is about 5% smaller than the head, and stretches to it. Measure the head just above the ears and choose the nearest size.',
   },
   terms: 'uk',
   units: 'metric',
@@ -165,7 +165,7 @@ export const hat: Pattern = {
       key: null,
       name: 'A light yarn (DK), soft and washable',
       weight: 3,
-      fibre: '100 % superwash wool',
+      fibre: '100% superwash wool',
       ballGrams: 50,
       ballMetres: 115,
       metres: metresFor(
@@ -190,7 +190,7 @@ export const hat: Pattern = {
       'Raised stitches are worked around the post of the st below: FPtr from the front, so that the st stands out, BPtr from the back, so that it sinks in.',
     ),
     text(
-      'Your crown is your tension square: after 6 rounds it should be about 10 cm across. Mark the first st of the round if you find it hard to see.',
+      'Your crown is your tension square: after 6 rounds it should be about 10 cm (4 in) across. Mark the first st of the round if you find it hard to see.',
     ),
     text(
       'Some rounds of the crown are for the larger sizes only. Pass over those that do not name your size, and go on to the last increase round.',

@@ -55,13 +55,13 @@ const lines: readonly Line[] = [
   bodyLine('upper arm', 'upper_arm', {}),
   bodyLine('armhole', 'armhole_depth', {}),
   easeLine('ease', { all: cm(5) }),
-  formulaLine('finished bust', 'bust + ease', { printed: 'Bust', fits: 'bust' }),
+  formulaLine('finished bust', 'bust + ease', { printed: 'Finished bust', fits: 'bust' }),
   // A multiple of 4: front and back are equal, and each has a middle.
   stitchesLine('body stitches', 'finished bust', 'gauge-hdc', 4, 0),
   typedLine('underarm width', each(sizes, [3.75, 5, 5, 6.25, 7.5, 8.75, 10, 12.5, 13.75], cm)),
   stitchesLine('underarm chains', 'underarm width', 'gauge-hdc', 2, 0, { counts: 'chains' }),
   formulaLine('front stitches', 'body stitches ÷ 2 − underarm chains'),
-  formulaLine('finished upper arm', 'upper arm + 6 cm', { printed: 'Upper arm', fits: 'upper arm' }),
+  formulaLine('finished upper arm', 'upper arm + 6 cm', { printed: 'Finished upper arm', fits: 'upper arm' }),
   stitchesLine('sleeve stitches', 'finished upper arm', 'gauge-hdc', 2, 0),
   formulaLine('sleeve top stitches', 'sleeve stitches − underarm chains'),
   typedLine('front neck stitches', each(sizes, [30, 32, 34, 34, 36, 36, 38, 38, 38], plain)),
@@ -106,7 +106,7 @@ const rib = (count: string) =>
 
 const yoke = new Writer('yoke');
 yoke.prose(
-  'With the 4.5 mm hook; take one a size larger for the chain if yours come out tight. Rounds begin at the center back. Take care not to twist the chain.',
+  'Use the 4.5 mm hook, or one a size larger for the chain if your chains are tight. Rounds begin at the center back. Take care not to twist the chain.',
 );
 yoke.foundation('Ch {neck stitches}, join with sl st in first ch to form a ring.');
 yoke.round(
@@ -121,7 +121,7 @@ yoke.shaping(
   `${BEGIN} *hdc in each hdc to next ch-1 sp, ch 1, sk ch-1 sp; rep from * 3 more times, hdc in each hdc to end; ${JOIN}`,
 );
 yoke.prose(
-  'There are {stitches after shared} sts: {front neck stitches + 2 × shared increases} for the front and for the back, and {sleeve top stitches} for each sleeve. The sleeves are wide enough; from here only front and back grow, by 1 st at each corner.',
+  'There are {stitches after shared} sts: {front neck stitches + 2 × shared increases} for the front and for the back, and {sleeve top stitches} for each sleeve. The sleeves are wide enough now; from here only front and back grow, by 1 st at each corner.',
 );
 yoke.shaping(
   'body shaping',
@@ -149,7 +149,7 @@ body.prose('Fasten off.');
 
 const sleeve = new Writer('sleeve');
 sleeve.prose(
-  'With the 4.5 mm hook and the RS facing, begin where the underarm chain ends and the waiting sts begin. The underarm is worked along the other side of its chain.',
+  'With the 4.5 mm hook and RS facing, begin where the underarm chain ends and the waiting sts begin. The underarm is worked along the other side of its chain.',
 );
 sleeve.round(
   `Join yarn with sl st in first st (of the sleeve), ch 2 (does not count as a st), hdc in each of next {sleeve top stitches} sts, hdc in each of next {underarm chains} ch (along the underarm); ${JOIN} ({sleeve stitches} hdc)`,
@@ -188,7 +188,7 @@ export const tee: Pattern = {
     designer: 'Ilse Quillfeather',
     level: 3,
     description:
-      'An easy short-sleeved tee without a seam, worked from a wide round neck downwards so that you can try it on at every stage. The four corners of the yoke are shaped at a pace of its own for every size: first body and sleeves grow together, then the body alone, so that larger sizes get room at the bust and not at the arm. Amounts of yarn are estimates from the area of each size, with 15 % to spare.',
+      'An easy short-sleeved tee without a seam, worked from a wide round neck downwards so that you can try it on at every stage. Every size has its own pace of increases at the four corners of the yoke: first body and sleeves grow together, then the body alone, so that larger sizes get room at the bust and not at the arm. Amounts of yarn are estimates from the area of each size, with 15% to spare.',
     construction:
       'Worked in joined rounds from the neck down with the right side out. The yoke grows at four corners; at the underarm a few chains bridge each sleeve, and the body goes on to the hem. The sleeves are worked from the stitches left waiting and the other side of the underarm chains. A narrow rib finishes the neck, the sleeves and the hem.',
     garment: 'tee',
@@ -214,7 +214,7 @@ export const tee: Pattern = {
       key: null,
       name: 'A light yarn (DK) with drape',
       weight: 3,
-      fibre: '60 % cotton, 40 % viscose',
+      fibre: '60% cotton, 40% viscose',
       ballGrams: 100,
       ballMetres: 230,
       metres: metresFor(
@@ -239,7 +239,7 @@ export const tee: Pattern = {
     ),
     text('Ch-1 sps at the corners are not counted as sts.'),
     text(
-      'Gauge is measured in rounds, and the number of rounds matters as much as the number of sts: it gives the depth of the yoke. If your rounds are taller, try a different way of holding the yarn before you change the hook.',
+      'Gauge is measured in rounds, and the number of rounds matters as much as the number of sts: it gives the depth of the yoke. If your rounds are too tall or too short, try holding the yarn in another way before you change the hook.',
     ),
   ],
   pieces: [

@@ -71,7 +71,7 @@ const lines: readonly Line[] = [
   bodyLine('cross back', 'cross_back', { 'size-6x': inches(19) }),
   bodyLine('armhole', 'armhole_depth', { 'size-6x': inches(11) }),
   easeLine('ease', { all: inches(5) }),
-  formulaLine('finished chest', 'bust + ease', { printed: 'Chest', fits: 'bust' }),
+  formulaLine('finished chest', 'bust + ease', { printed: 'Finished chest', fits: 'bust' }),
   // A multiple of 6 plus 2: an even number of V-stitches, so that the neck stands in the middle.
   stitchesLine('panel stitches', 'finished chest ÷ 2', 'gauge-v', 6, 2),
   formulaLine('panel V-stitches', '(panel stitches − 2) ÷ 3'),
@@ -175,7 +175,7 @@ const rightV = right.row(vRow('shoulder V-stitches'));
 const rightSolid = right.row(solidRow('shoulder stitches'));
 right.untilTotal(rightV, rightSolid, 'neck rows');
 right.prose('Fasten off, leaving a long tail for the seam.');
-right.heading('Seams');
+right.heading('Blocking and seams');
 right.prose(
   'Block all pieces to their measurements. With RS together, whipstitch each front shoulder to the back shoulder, stitch to stitch. Whipstitch the side seams from hem to underarm, row to row. The seams take up no width.',
 );
@@ -224,7 +224,7 @@ export const vest: Pattern = {
     designer: 'Ilse Quillfeather',
     level: 2,
     description:
-      'A boxy vest to throw over a shirt, in a calm stitch of small Vs between rows of single crochet. Two straight panels carry a narrower yoke, so that the shoulders sit where they should in every size; neck and armholes are finished with bands of post stitch rib. Amounts of yarn are estimates from the area of each size, with 15 % to spare; keep the ball bands until you have made your first panel.',
+      'A boxy vest to throw over a shirt, in a calm stitch of small Vs between rows of single crochet. Two straight panels carry a narrower yoke, so that the shoulders sit where they should in every size; neck and armholes are finished with bands of post stitch rib. Amounts of yarn are estimates from the area of each size, with 15% to spare; keep the ball bands until you have made your first panel.',
     construction:
       'Front and back begin as two equal panels at the hem and are worked upwards in rows. At the underarm some stitches are left at each side and the yoke goes on over the rest; the front divides for a square neck. After the shoulder and side seams the neckband and the armbands are worked in rounds from the edges.',
     garment: 'vest',
@@ -250,7 +250,7 @@ export const vest: Pattern = {
       key: null,
       name: 'A light yarn (DK), smooth and round',
       weight: 3,
-      fibre: '55 % cotton, 45 % wool',
+      fibre: '55% cotton, 45% wool',
       ballGrams: 50,
       ballMetres: 112,
       metres: metresFor(
@@ -279,10 +279,10 @@ export const vest: Pattern = {
   abbreviations: {},
   notes: [
     text(
-      'The V-stitch pattern works over a multiple of 3 sts plus 2 and repeats 2 rows: a RS row of V-stitches and a WS row of sc, which puts one sc in each hdc and one in each ch-1 sp.',
+      'The V-stitch pattern works over a multiple of 3 sts plus 2 and repeats 2 rows: an RS row of V-stitches and a WS row of sc, which puts one sc in each hdc and one in each ch-1 sp.',
     ),
     text(
-      'In the rows, ch 2 at the beginning counts as the first hdc, and the last st of the next row is worked in its top. Ch 1 at the beginning of a row or round never counts as a st. In the rounds of the bands, ch 2 does not count either.',
+      'In the rows, ch 2 at the beginning counts as the first hdc, and the last st of the next row is worked in the top of it. Ch 1 at the beginning of a row or round never counts as a st. In the rounds of the bands, ch 2 does not count either.',
     ),
     text(
       'To try the gauge, ch 27 and work 20 rows of the pattern (26 sts, 8 V-sts). Wash and dry the swatch as you will the vest, then measure in the middle.',

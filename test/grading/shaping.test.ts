@@ -207,7 +207,7 @@ describe('the words of a schedule', () => {
   it('says rounds in the round, and the rows worked even at the end', () => {
     const round = [schedule(64, 40, 48)];
     expect(scheduleWords(round, 'round')).toBe(
-      'Dec 1 st at each end of next and every 4th rnd 11 more times',
+      'Dec 1 st at each side of next and every 4th rnd 11 more times',
     );
     expect(evenWords(round, 'round')).toBe('Work 3 rnds even');
     expect(evenWords([schedule(42, 20, 38, { step: 2 })])).toBe('Work 1 row even');

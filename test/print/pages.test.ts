@@ -375,7 +375,7 @@ describe('page breaks', () => {
     ['fills pages when nothing speaks against it', lines(25, 10), 100, [0, 10, 20]],
     [
       'takes a heading to the next page with its text',
-      lines(20, 10, (i) => (i === 10 ? BREAK.strand : BREAK.free)),
+      lines(28, 10, (i) => (i === 10 ? BREAK.strand : BREAK.free)),
       100,
       [0, 9, 19],
     ],
@@ -397,6 +397,7 @@ describe('page breaks', () => {
       100,
       [0, 2, 3],
     ],
+    ['leaves no nearly empty page at the end', lines(21, 10), 100, [0, 8, 17]],
     ['has no page for nothing', [], 100, []],
   ])('%s', (_, slices, height, starts) => {
     expect(breakPages(slices, height)).toEqual(starts);

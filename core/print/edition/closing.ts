@@ -19,7 +19,7 @@ export type GivenCaution = string | TradeCaution;
 
 /**
  * The cautions that are given, then the maker's own, each once. What every caution of the trade ends with is
- * said once, after the last of them. Null when there are none.
+ * said once, after all of them. Null when there are none.
  */
 export function cautionsPart(reader: Reader, given: readonly GivenCaution[]): Part | null {
   const trade = given.filter((one) => typeof one !== 'string');
@@ -38,12 +38,13 @@ export function cautionsPart(reader: Reader, given: readonly GivenCaution[]): Pa
         : [`Rules to look up: ${one.rules.map((rule) => rule.name).join('; ')}.`]),
     ]),
   );
-  if (trade.length > 0) blocks.push(paragraph(ours(deferral)));
   if (plain.length > 0) blocks.push(caution('Please note', [...new Set(plain)]));
+  // It speaks to whoever sells the item; the caution for the maker's own hands needs no laboratory.
+  if (trade.some((one) => one.when.long !== true)) blocks.push(paragraph(ours(deferral)));
   return blocks.length === 0 ? null : part('Cautions', blocks);
 
   function ours(text: string): string {
-    return hold(inReadersEnglish(text.trim(), reader));
+    return hold(inReadersEnglish(text.trim(), reader)).replace(/(?<=\p{L})'(?=\p{L})/gu, '’');
   }
 }
 

@@ -150,14 +150,27 @@ function unitNoun(name: string, reader: Reader): Part['noun'] {
   const called = (word: string): boolean => word.trim() !== '' && normaliseName(word) === name;
   for (const special of pattern.specials) {
     const { nameUs, nameUk, abbrUs, abbrUk } = special;
-    const pairs = [[nameUs, nameUk] as const, [abbrUs, abbrUk] as const];
-    const pair = pairs.find((both) => both.some(called));
-    if (pair === undefined) continue;
-    const [us, uk] = pair;
-    const word = uncapitalised((terms === 'us' ? us : uk).trim() || us.trim() || uk.trim());
+    const pairs = [[nameUs, nameUk] as const, [abbrUs, abbrUk] as const] as const;
+    if (!pairs.some((both) => both.some(called))) continue;
+    const [named, short] = pairs.map(
+      ([us, uk]) => (terms === 'us' ? us : uk).trim() || us.trim() || uk.trim(),
+    );
+    // As the author's rows call it: "28 V-sts" where they say V-st, "16 shells" where they say shell.
+    if (short && pairs[1].some((abbr) => saidInRows(abbr, pattern)))
+      return (many) => (many ? `${short}s` : short);
+    const word = uncapitalised(named || short!);
     return (many) => (many ? plural(word) : word);
   }
   return (many) => (many ? plural(name) : name);
+}
+
+function saidInRows(abbr: string, pattern: Reader['pattern']): boolean {
+  const word = abbr.trim().replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  if (word === '') return false;
+  const said = new RegExp(`(?<![\\p{L}-])${word}s?(?![\\p{L}-])`, 'iu');
+  return pattern.pieces.some(({ blocks }) =>
+    blocks.some((block) => block.type === 'row' && said.test(block.text.text)),
+  );
 }
 
 /**

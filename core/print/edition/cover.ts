@@ -39,7 +39,7 @@ function glanceOf(reader: Reader): readonly Entry[] {
   const grade = level(pattern.about.level);
   const items: Entry[] = [];
   const add = (label: string, text: Text) => items.push(entry(label, text));
-  if (grade !== null) add('Level', `${grade.name}: ${inReadersEnglish(grade.meaning, reader)}`);
+  if (grade !== null) add('Level', `${grade.name} (${inReadersEnglish(grade.meaning, reader)})`);
   if (alone) add('Size', pattern.sizes[sizes[0]!]!.label);
   else if (pattern.sizes.length > 0) {
     add(pattern.sizes.length === 1 ? 'Size' : 'Sizes', [numbers(sizeKeyOf(pattern.sizes))]);

@@ -111,7 +111,7 @@ function tablesOf(measurements: readonly Measurement[], reader: Reader): readonl
   const heads = sizes.map((size) => pattern.sizes[size]!.label);
   const inUnit = (unit: 'cm' | 'in'): Block =>
     table({
-      caption: `Finished measurements in ${unit === 'cm' ? wording.centimetres : 'inches'}`,
+      caption: `Measurements in ${unit === 'cm' ? wording.centimetres : 'inches'}`,
       corner: 'Size',
       heads,
       rows: lengths.map((one): readonly [Text, ...Text[]] => [
@@ -132,9 +132,13 @@ function fitBlocks(measurements: readonly Measurement[], reader: Reader): readon
   const { pattern } = reader;
   const items: (readonly [Text, Text])[] = [];
   if (pattern.about.fit.trim() !== '') items.push(['Fit', plainWords(pattern.about.fit, reader)]);
-  for (const one of measurements) {
-    const ease = one.ease === null ? null : easeWords(one.ease, reader);
-    if (ease !== null) items.push([`Ease at ${uncapitalised(headingOf(one, reader))}`, ease]);
+  const eases = measurements.flatMap((one) => {
+    const words = one.ease === null ? null : easeWords(one.ease, reader);
+    return words === null ? [] : [[one, words] as const];
+  });
+  for (const [one, words] of eases) {
+    const at = headingOf(one, reader).replace(/^finished /iu, '');
+    items.push([eases.length === 1 ? 'Ease' : `Ease at ${uncapitalised(at)}`, words]);
   }
   const sample = pattern.sizes.find((size) => size.id === pattern.sample);
   if (sample !== undefined && pattern.sizes.length > 1)

@@ -20,6 +20,7 @@ import {
   bold,
   figure,
   heading,
+  type Paragraph,
   type Part,
   type Block as Printed,
   paragraph,
@@ -44,10 +45,35 @@ export function piecePart(study: PieceStudy, reader: Reader, newPage: boolean): 
   const blocks = study.blocks.flatMap((block) => printed(block, study, reader));
   return part(
     piece.make > 1 ? `${name} (make ${piece.make})` : name,
-    start === null ? blocks : [start, ...blocks],
+    held(start === null ? blocks : [start, ...blocks]),
     newPage,
   );
 }
+
+/** Characters of prose that goes with the row it leads to, and of a last word ("Fasten off.") to the row before. */
+const LEADS = 480;
+const CLOSES = 64;
+
+/** Prose that opens a piece or a section is not parted from its first row, nor a short last word from the row that it ends. */
+function held(blocks: readonly Printed[]): readonly Printed[] {
+  const out: Printed[] = [];
+  let opens = true;
+  blocks.forEach((block, i) => {
+    const next = blocks[i + 1];
+    const after = blocks[i + 2];
+    if (block.kind !== 'paragraph') opens = block.kind === 'heading';
+    const leads = opens && block.kind === 'paragraph' && next !== undefined && lengthOf(block) <= LEADS;
+    const closes =
+      block.kind === 'row' &&
+      next?.kind === 'paragraph' &&
+      lengthOf(next) <= CLOSES &&
+      (after === undefined || after.kind === 'heading');
+    out.push(leads || closes ? withNext(block) : block);
+  });
+  return out;
+}
+
+const lengthOf = ({ words }: Paragraph): number => words.reduce((sum, run) => sum + run.text.length, 0);
 
 function printed(block: BlockStudy, piece: PieceStudy, reader: Reader): readonly Printed[] {
   const own = block.block;
@@ -102,10 +128,24 @@ function labelled(
   const label = blockLabel(piece, block, reader.sizes);
   const form = formOf(piece.piece.blocks, block.block);
   const unworked = form === 'round' ? 'Rnd' : form === 'foundation' ? 'Foundation' : 'Row';
-  return row(reader.say(label?.text ?? unworked, block.block.id, 'row'), body, {
+  const named = nextRows(block, form, reader) ?? label?.text ?? unworked;
+  return row(reader.say(named, block.block.id, 'row'), body, {
     ...more,
     side: sideOf(label?.side ?? null),
   });
+}
+
+/**
+ * "Next 7 (8, 9) rnds": several rows that do not begin with the same number in every size, where a list of ranges
+ * would be hard to read.
+ */
+function nextRows(block: BlockStudy, form: ReturnType<typeof formOf>, reader: Reader): string | null {
+  if (block.block.type === 'row') return null;
+  const worked = shown(block, reader).map((size) => (size === null || size.rows === 0 ? null : size));
+  const there = worked.filter((size) => size !== null);
+  const one = there.every((size) => size.first === there[0]!.first && size.first !== null);
+  if (one || there.every((size) => size.rows === 1)) return null;
+  return `Next ${sharedList(worked.map((size) => size?.rows ?? null))} ${form === 'round' ? 'rnds' : 'rows'}`;
 }
 
 /** The side where it is one side: a list of sides, one a size, tells a reader less than it takes to read. */

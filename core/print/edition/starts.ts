@@ -26,6 +26,12 @@ export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | n
     const name = other === undefined ? '' : pieceName(other, reader);
     return paragraph(`Worked ${start.round ? 'in rounds ' : ''}over the last ${lastOf(other)} of ${name}.`);
   }
+  if (only !== undefined && only.kind === 'top' && !start.round) {
+    // So many stitches are there; its first row says which of them it works.
+    const other = reader.pattern.pieces.find((piece) => piece.id === only.piece);
+    const name = other === undefined ? '' : pieceName(other, reader);
+    return paragraph(`Worked over part of the last ${lastOf(other)} of ${name}.`);
+  }
   const stretches = merged(start.edges.map((edge) => stretchOf(edge, study.piece.make > 1, reader)));
   const [single] = stretches;
   const runs: (Run | string)[] = [
