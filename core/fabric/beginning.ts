@@ -231,7 +231,7 @@ export function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: R
   const n = place.kind === 'first' || place.kind === 'next' ? (p.amount(place.amount) ?? 0) : 0;
   if (n < 1 || n >= p.below.length) return false;
   const base = leadBase(rest, p.env) ?? p.prevailing;
-  const edge = edgeChains(n + 1, p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
+  const edge = edgeChains(n + 1, item.counts ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
   if (edge.odd)
     p.note('edge-chain-unclear', item, { chain: n + 1, stitch: base, skipped: n, rest: n - height(base) });
   if (edge.assumed)

@@ -22,6 +22,19 @@ function stopOf(item: Open): Stop | null {
   return place.kind === 'across' || place.kind === 'of-unit' ? place.stop : null;
 }
 
+/** Is the marked stitch next, or as many stitches ahead as the text stops before it? */
+function atMarker(p: Progress, stop: Extract<Stop, { kind: 'marker' }>): boolean {
+  let before = stop.before === null ? 0 : (p.amount(stop.before) ?? 0);
+  for (let i = p.pos; i < p.below.length; i++) {
+    const site = p.below[i]!;
+    if (site.marked) return before === 0;
+    if (!p.owed(site)) continue;
+    if (before === 0) return false;
+    before -= 1;
+  }
+  return false;
+}
+
 /** Whether later items use any of the row below: if none does, a stop short of the end means to leave the rest. */
 function worksOn(items: readonly Step[]): boolean {
   return items.some(
@@ -59,7 +72,7 @@ export function fitOpen(
   for (;;) {
     if (limit?.reached(p)) break;
     if (stop !== null && stop.kind === 'before-next' && p.isAt(p.pos, [stop.noun])) break;
-    if (stop !== null && stop.kind === 'marker' && p.below[p.pos]?.marked) break;
+    if (stop !== null && stop.kind === 'marker' && atMarker(p, stop)) break;
     const { pos, inner, covered, gap } = p;
     const moment = p.moment();
     p.trials += 1;
@@ -87,12 +100,11 @@ export function fitOpen(
   };
 
   /** Works on from a moment; on success everything stays done. */
-  const attempt = (from: Tried, ending: (() => boolean) | null): boolean => {
+  const attempt = (from: Tried, ending: (() => boolean) | null, partial: 0 | 1): boolean => {
     p.restore(from.moment);
     const { leaves, repeats } = p;
     if (leavesHere) p.leaves = true;
-    if (body !== null && top && p.repeats === null && p.depth === 0)
-      p.repeats = from.passes + (ending === null ? 0 : 1);
+    if (body !== null && top && p.repeats === null && p.depth === 0) p.repeats = from.passes + partial;
     p.trials += 1;
     const ok = (ending === null || ending()) && then();
     p.trials -= 1;
@@ -117,11 +129,12 @@ export function fitOpen(
   for (const from of candidates) {
     if (last === null) {
       if (from.passes === 0 && body !== null && candidates.length > 1) continue;
-      if (attempt(from, null)) return accept(from.passes);
+      if (attempt(from, null, 0)) return accept(from.passes);
       continue;
     }
-    for (const ending of endings(p, item as Repeat, body!))
-      if (attempt(from, ending)) return accept(from.passes + 1);
+    for (const { way, partial } of endings(p, item as Repeat, body!)) {
+      if (attempt(from, way, partial)) return accept(from.passes + partial);
+    }
   }
   if (p.trials > 0) return false;
 
@@ -133,7 +146,7 @@ export function fitOpen(
     replay(from.passes);
     if (leavesHere) p.leaves = true;
     accept(from.passes);
-    if (last !== null) endings(p, item as Repeat, body!)[0]!();
+    if (last !== null) endings(p, item as Repeat, body!)[0]!.way();
     return then();
   }
   const whole = tried.find((t) => t.passes === misses.passes) ?? best;
@@ -216,22 +229,28 @@ function chosen(
   return tried.slice(-TRIED).reverse();
 }
 
-/** Ways in which the last pass may end, most literal first. */
-function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly (() => boolean)[] {
+/** A way in which the last pass may end; `partial` = it is one more pass, if a short one. */
+interface Ending {
+  readonly way: () => boolean;
+  readonly partial: 0 | 1;
+}
+
+/** The ways, most literal first: the words as they stand, then in place of more and more of the last pass. */
+function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly Ending[] {
   const last = item.last!;
   if (last.kind === 'stop-at') {
     const cut = steps(item.items.slice(0, last.index));
-    return [() => run(p, cut, 0, false)];
+    return [{ way: () => run(p, cut, 0, false), partial: 1 }];
   }
   if (last.kind === 'omitting') {
     const cut = body.slice(0, Math.max(0, body.length - Math.max(1, last.items.length)));
-    return [() => run(p, cut, 0, false)];
+    return [{ way: () => run(p, cut, 0, false), partial: 1 }];
   }
   const extra = steps(last.items);
-  const ways: (() => boolean)[] = [() => run(p, extra, 0, false)];
+  const ways: Ending[] = [{ way: () => run(p, extra, 0, false), partial: 0 }];
   for (let j = body.length; j > 0; j--) {
     const head = body.slice(0, j);
-    ways.push(() => head.every((part) => one(p, part)) && run(p, extra, 0, false));
+    ways.push({ way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
   }
   return ways;
 }

@@ -244,7 +244,9 @@ export class PieceWork {
     if (numbers === null || label === null) {
       const numbered =
         label !== null && (label.kind === 'next' || label.kind === 'row' || label.kind === 'round');
-      results[entry] = this.workHere(written, only, numbered ? 1 : null, rowsBefore);
+      const several = label?.rows === undefined ? 1 : (amountOf(label.rows, this.env, written.figures) ?? 1);
+      const wantedRows = Math.max(1, Math.min(several, MOST_ROWS));
+      results[entry] = this.workHere(written, only, numbered ? wantedRows : null, rowsBefore);
       return;
     }
     const facts: Fact[] = [];
@@ -558,9 +560,31 @@ export class PieceWork {
     const env = { ...this.env, only };
     const times = item.times === null ? null : amountOf(item.times, env, written.figures);
     if (item.times !== null && times === null) return null;
+    const left = item.left === null ? null : amountOf(item.left, env, written.figures);
+    if (left !== null && times === null) return this.againUntil(group, left, rest, item, facts);
     const passes = times ?? (rest === null ? 1 : Math.ceil(rest / group.length));
     const rowsAtMost = times !== null || rest === null ? passes * group.length : rest;
     return this.again(group, passes, rowsAtMost, item, facts);
+  }
+
+  /** Works a group again until so many stitches are there, or until it no longer comes nearer. */
+  private againUntil(
+    group: readonly Written[],
+    left: number,
+    rest: number | null,
+    item: RowsAgain,
+    facts: Fact[],
+  ): Worked | null {
+    let worked: Worked | null = null;
+    const end = this.rows + (rest ?? MOST_ROWS);
+    for (;;) {
+      const before = this.fabric === null ? 0 : tally(this.fabric).stitches;
+      if (before === left || this.rows >= end) return worked;
+      worked = this.again(group, 1, Math.min(group.length, end - this.rows), item, facts);
+      const after = this.fabric === null ? 0 : tally(this.fabric).stitches;
+      const passed = before < left ? after > left : after < left;
+      if (after === before || passed || Math.abs(after - left) > Math.abs(before - left)) return worked;
+    }
   }
 
   private even(
@@ -580,9 +604,11 @@ export class PieceWork {
       trial.facts.length === 0 &&
       trial.tally.stitches === before.stitches &&
       trial.tally.spaces === before.spaces;
-    const row = steady
-      ? last.written
-      : { row: plainRow(item, mainBase(this.fabric), last.written.row), figures: [] };
+    const named = item.stitch?.base ?? null;
+    const row =
+      steady && named === null
+        ? last.written
+        : { row: plainRow(item, named ?? mainBase(this.fabric), last.written.row), figures: [] };
     return this.again([row], n, n, item, facts);
   }
 
@@ -606,10 +632,14 @@ export class PieceWork {
       stitches += sign * per;
       if (!within) rows += 1;
     }
+    const until = item.until === null ? null : value(item.until);
+    const often = (every: number): number => {
+      if (until !== null && per > 0) return Math.max(0, Math.ceil((sign * (until - stitches)) / per));
+      return rest === null ? 1 : Math.floor((rest - rows) / every);
+    };
     for (const part of item.schedule) {
       const every = Math.max(1, value(part.every));
-      const times =
-        part.times === null ? (rest === null ? 1 : Math.floor((rest - rows) / every)) : value(part.times);
+      const times = Math.min(part.times === null ? often(every) : value(part.times), MOST_ROWS);
       stitches += sign * per * times;
       rows += every * times;
     }

@@ -26,6 +26,7 @@ export function run(p: Progress, items: readonly Step[], i: number, top: boolean
   for (let at = i; at < items.length; at++) {
     if (p.exhausted) return false;
     const item = items[at]!;
+    if (unsaid(item) && inAll(p, item, items, at, top)) return true;
     if (openEnded(p, item)) {
       const rest = items.slice(at + 1);
       return fitOpen(p, item, rest, () => run(p, items, at + 1, top), top);
@@ -33,6 +34,35 @@ export function run(p: Progress, items: readonly Step[], i: number, top: boolean
     if (!one(p, item)) return false;
   }
   return !top || p.trials === 0 || even(p);
+}
+
+function unsaid(item: Step): item is Repeat {
+  return item.type === 'repeat' && item.times.kind === 'times' && item.times.unsaid === true;
+}
+
+/**
+ * "rep from * 6 times" after one working is 7 in all. Some mean 6: where 7 do not come out and 6 do, 6 are
+ * worked, and that is told. Answers whether the row has been worked so, to its end.
+ */
+function inAll(p: Progress, item: Repeat, items: readonly Step[], at: number, top: boolean): boolean {
+  if (!top || item.times.kind !== 'times') return false;
+  const start = p.moment();
+  const { leaves } = p;
+  const attempt = (as: Repeat): boolean => {
+    p.trials += 1;
+    const ok = one(p, as) && run(p, items, at + 1, true);
+    p.trials -= 1;
+    if (!ok) {
+      p.restore(start);
+      p.leaves = leaves;
+    }
+    return ok;
+  };
+  if (attempt(item)) return true;
+  const { kind, amount, from, to } = item.times;
+  if (!attempt({ ...item, times: { kind, amount, more: false, from, to } })) return false;
+  p.note('repeat-in-all-assumed', item.times, { times: p.amount(amount) ?? 0 });
+  return true;
 }
 
 /** Is everything below accounted for? */

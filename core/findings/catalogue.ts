@@ -68,6 +68,7 @@ import { placeDoesNotExist } from './place-does-not-exist.ts';
 import { prosePassedOver } from './prose-passed-over.ts';
 import { repeatBeyondTotal } from './repeat-beyond-total.ts';
 import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
+import { repeatInAllAssumed } from './repeat-in-all-assumed.ts';
 import { repeatNotClosed } from './repeat-not-closed.ts';
 import { repeatNotOpened } from './repeat-not-opened.ts';
 import { repeatOfNothing } from './repeat-of-nothing.ts';
@@ -167,6 +168,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   prosePassedOver,
   repeatBeyondTotal,
   repeatDoesNotFit,
+  repeatInAllAssumed,
   repeatNotClosed,
   repeatNotOpened,
   repeatOfNothing,

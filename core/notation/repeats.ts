@@ -152,7 +152,8 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
 /** `rep`: said with "rep from", where a bare number means that many more. */
 export function timesOf(c: Cursor, start: number, often: Often, rep: boolean): Times {
   const more = often.said === 'more' || (rep && often.said === null);
-  return { kind: 'times', amount: often.amount, more, ...c.span(start) };
+  const times: Times = { kind: 'times', amount: often.amount, more, ...c.span(start) };
+  return rep && often.said === null ? { ...times, unsaid: true } : times;
 }
 
 /** "rep from * across, ending last rep with …" from its "rep" on, whose body is `items`. */
@@ -290,17 +291,16 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
         });
         if (final) return { last: { kind: 'ending', items: [final], ...c.span(start) }, tail: [] };
         if (!c.eatAny(['end', 'ends', 'stop', 'finish', 'finishing', 'stopping'])) return null;
-        const rep =
-          c.eatAny([
-            'the last rep',
-            'last rep',
-            'the final rep',
-            'final rep',
-            'on last rep',
-            'last patt rep',
-            'last time',
-            'rep',
-          ]) !== null;
+        c.eatAny([
+          'the last rep',
+          'last rep',
+          'the final rep',
+          'final rep',
+          'on last rep',
+          'last patt rep',
+          'last time',
+          'rep',
+        ]);
         if (c.eatAny(['at', 'on'])) {
           c.eat('the');
           if (!isMark(c, c.at)) return null;
@@ -325,8 +325,12 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
         c.eatAny(['working', 'work']);
         const tail = readTail(c, false);
         if (tail.length === 0) return null;
-        if (rep) return { last: { kind: 'ending', items: tail, ...c.span(start) }, tail: [] };
-        return { last: null, tail };
+        // A slip stitch closes the round; it is no part of the last pass.
+        const works = tail.some(
+          (item) => item.type === 'group' || (item.type === 'work' && item.stitch.base !== 'slip'),
+        );
+        if (!works) return { last: null, tail };
+        return { last: { kind: 'ending', items: tail, ...c.span(start) }, tail: [] };
       };
       const result = close >= 0 ? c.within(close, read) : read();
       if (close >= 0 && result) c.at = close + 1;
@@ -414,7 +418,9 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
 
 /** Items worked again are counted from here on: "once more" is once. */
 function plainTimes(times: Times): Times {
-  return times.kind === 'times' ? { ...times, more: false } : times;
+  if (times.kind !== 'times') return times;
+  const { kind, amount, from, to } = times;
+  return { kind, amount, more: false, from, to };
 }
 
 /** "rep from * …" with no such mark open: works marked items again, or a fact. */

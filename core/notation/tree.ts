@@ -190,8 +190,15 @@ export interface Skip extends Span {
 
 export type Times = Span &
   /** Total passes: amount, or amount + 1 when it said "more" (or "rep from * n times" after one working). */
+
+  /** `unsaid`: "rep from * 6 times" does not say whether it means 6 more, as the trade takes it, or 6 in all. */
   (
-    | { readonly kind: 'times'; readonly amount: Amount; readonly more: boolean }
+    | {
+        readonly kind: 'times';
+        readonly amount: Amount;
+        readonly more: boolean;
+        readonly unsaid?: true;
+      }
     | { readonly kind: 'to'; readonly stop: Stop }
   );
 
