@@ -10,7 +10,5 @@ export const stitchAssumed: FindingKind = {
     'Toy makers write "3, inc" for three single crochets and an increase. Who learns from the pattern may not know.',
   message: (facts, voice) =>
     `"${voice.words}" names no stitch and is read as ${voice.words} ${voice.stitch(text(facts[0]!.fact.data, 'taken'), 2)}; a pattern for sale names the stitch`,
-  example: `Rnd 1: 6 sc in magic ring.
-Rnd 2: 2 sc in each st around.
-Rnd 3: [1, inc] x 6.`,
+  example: 'R1: MR 6 (6)',
 };

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { REFERENCE, reference } from '../../app/command/reference.ts';
 import { CATALOGUE } from '../../core/findings/index.ts';
+import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import { RULES } from '../../core/review/index.ts';
 
 describe('the reference of all findings', () => {
@@ -14,6 +15,8 @@ describe('the reference of all findings', () => {
 
   it('has one entry for every code', () => {
     const codes = [...text.matchAll(/^### (.+)$/gm)].map((match) => match[1]);
-    expect([...codes].sort()).toEqual([...new Set([...CATALOGUE, ...RULES].map(({ code }) => code))].sort());
+    expect([...codes].sort()).toEqual(
+      [...new Set([...CATALOGUE, ...RULES, ...PRINT_KINDS].map(({ code }) => code))].sort(),
+    );
   });
 });

@@ -7,7 +7,7 @@ uk|Row 1: Miss 3 ch (counts as 1 tr), 1 tr in next ch, 1 tr in each ch to end.
 uk|1st row (RS): 1 tr into 4th ch from hook, 1 tr into each ch to end, turn.
   row 1 RS: 1 t3 @ hook 4; 1 t3 @ each ch end; turn
 uk|2nd row: 3 ch, *miss 1 tr, 1 tr into next tr, 1 ch; rep from * ending 1 tr into 3rd of 3 ch, turn.
-  row 2: ch 3; *[sk next 1 t3; 1 t3 @ next 1 t3; ch 1] to end; 1 t3 @ turning-ch 3; turn
+  row 2: ch 3; *[sk next 1 t3; 1 t3 @ next 1 t3; ch 1] to end last:ending(1 t3 @ turning-ch 3); turn
 uk|3rd row: 1 ch, 1 dc into each of next 3 tr, *5 ch, miss 3 tr, 1 dc into each of next 5 tr; rep from * to last 3 tr, 1 dc into each of last 2 tr, 1 dc into top of tch, turn.
   row 3: ch 1; 1 t1 @ next 3 t3; *[ch 5; sk next 3 t3; 1 t1 @ next 5 t3] to before-last 3 t3; 1 t1 @ last 2 t3; 1 t1 @ turning-ch; turn
 uk|Next row: Ss over first 4 sts, 3 ch, patt to last 3 sts, turn.

@@ -251,7 +251,7 @@ dec 6 sts evenly around
 *sc in next, ch 2**, dc in next; rep from * to ** once more
   1 t1 @ next 1 st; ch 2; mark **; 1 t3 @ next 1 st; again[1 t1 @ next 1 st; ch 2] x1
 *sc, ch 2; rep from * across, ending with 1 dc in top of turning ch
-  *[1 t1 @ ~next 1 st; ch 2] to across; 1 t3 @ turning-ch
+  *[1 t1 @ ~next 1 st; ch 2] to across last:ending(1 t3 @ turning-ch)
 *sc, ch 2; rep from * across, ending last rep with 2 dc
   *[1 t1 @ ~next 1 st; ch 2] to across last:ending(1 t3 @ ~next 2 st)
 (sc, ch 2), across

@@ -57,7 +57,7 @@ Row 5: Ch 3, *dc2tog over next 2 sts, ch 1; rep from * across, dc in last st.
 Row 5: Ch 3, yo, insert hook in next st, pull up a loop, dc in next st.
   row 5: ch 3; UNREAD; aside; aside; 1 t3 @ next 1 st !word-not-read
 Row 6: Ch 4, sk first 2 sts, dc in next st, *ch 1, sk 1, dc in next; rep from * ending with dc in tch
-  row 6: ch 4; sk first 2 st; 1 t3 @ next 1 st; *[ch 1; sk next 1 st; 1 t3 @ next 1 st] to end; 1 t3 @ turning-ch
+  row 6: ch 4; sk first 2 st; 1 t3 @ next 1 st; *[ch 1; sk next 1 st; 1 t3 @ next 1 st] to end last:ending(1 t3 @ turning-ch)
 Row 6: Ch 4 (counts as dc, ch 1 here and throughout), dc in next ch-1 sp
   row 6: ch 4 {=t3+ch1 throughout}; 1 t3 @ next 1 ch1-sp
 Row 6: Ch 6 (counts as tr and ch 2), tr in next tr, *ch 2, tr in next tr, rep from * to turning ch, tr in 4th ch of turning ch

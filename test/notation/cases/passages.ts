@@ -61,7 +61,7 @@ uk|Row 5: 2 ch, htr2tog over first 2 sts, htr in each st to last 2 sts, htr2tog,
 uk|Next row: dc2tog, dc to last 2 sts, dc2tog. 20 sts.
   next: 1 t1^2 @ ~next 1 st; 1 t1 @ each st before-last 2 st; 1 t1^2 @ ~next 1 st {20 st}
 uk|Row 2: 4 ch (counts as 1 tr and 1 ch), *1 tr in next ch sp, 1 ch; rep from * ending 1 tr in 3rd ch of 4 ch, turn.
-  row 2: ch 4 {=t3+ch1}; *[1 t3 @ next 1 sp; ch 1] to end; 1 t3 @ turning-ch 3; turn
+  row 2: ch 4 {=t3+ch1}; *[1 t3 @ next 1 sp; ch 1] to end last:ending(1 t3 @ turning-ch 3); turn
 uk|1 tr tr into next st, 2 dtr in next st, 1 quad tr in last st
   1 t5 @ next 1 st; 2 t4 @ next 1 st; 1 t6 @ last 1 st
 uk|Work 1 row dc, turn.
@@ -75,7 +75,7 @@ Row 9: Ch 1, sc in both loops of first st, sc in blo of each st to last st, sc i
 Row 3: Ch 1, turn, sc in each sc across – 12 sc.
   row 3: ch 1; turn; 1 t1 @ each t1 across {12 t1}
 Row 3: Ch 1; sc in next sc; *dc in next dc; ch 1; rep from *; end sc in last st.
-  row 3: ch 1; 1 t1 @ next 1 t1; *[1 t3 @ next 1 t3; ch 1] to end; 1 t1 @ last 1 st
+  row 3: ch 1; 1 t1 @ next 1 t1; *[1 t3 @ next 1 t3; ch 1] to end last:ending(1 t1 @ last 1 st)
 Row 12: Sc2tog, sc in next 8 sts, leave remaining 6 sts unworked, turn.
   row 12: 1 t1^2 @ ~next 1 st; 1 t1 @ next 8 st; unworked 6 st; turn
 Rnd 12: *Sc in next 3 sts, sc2tog over next 2 sts, repeat from * around.
