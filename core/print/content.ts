@@ -89,8 +89,13 @@ export interface Table {
   readonly align: 'numbers' | 'words';
   /** A remark under the table; null for none. */
   readonly note: Words | null;
-  /** Where a table is told in lines (large print): one group of lines for each row, or for each column. */
-  readonly told: 'by-row' | 'by-column';
+  /**
+   * Where a table is told in lines (large print): one group of lines for each row, or for each column; or
+   * nothing, because another table's lines tell it.
+   */
+  readonly told: 'by-row' | 'by-column' | 'elsewhere';
+  /** What the lines tell instead, where they can hold more than the cells of a table; null for the same. */
+  readonly lines: Pick<Table, 'caption' | 'rows'> | null;
 }
 
 /** A picture by the name the caller's resources know, or a drawing that is painted into a reserved place. */
@@ -288,16 +293,20 @@ export const table = (shape: {
   align?: Table['align'];
   note?: Text | null;
   told?: Table['told'];
+  lines?: { caption: Text; rows: readonly (readonly [Text, ...Text[]])[] } | null;
 }): Table => ({
   kind: 'table',
   caption: words(shape.caption),
   corner: words(shape.corner ?? ''),
   heads: shape.heads.map(words),
-  rows: shape.rows.map(([head, ...cells]) => ({ head: words(head), cells: cells.map(words) })),
+  rows: tableRows(shape.rows),
   align: shape.align ?? 'numbers',
   note: shape.note == null ? null : words(shape.note),
   told: shape.told ?? 'by-row',
+  lines: shape.lines ? { caption: words(shape.lines.caption), rows: tableRows(shape.lines.rows) } : null,
 });
+const tableRows = (rows: readonly (readonly [Text, ...Text[]])[]): readonly TableRow[] =>
+  rows.map(([head, ...cells]) => ({ head: words(head), cells: cells.map(words) }));
 export const picture = (name: string): Image => ({ source: 'picture', name });
 export const drawing = (name: string, aspect: number): Image => ({ source: 'drawing', name, aspect });
 export const figure = (
@@ -362,7 +371,9 @@ function* runsOf(block: Block): Generator<Run> {
       yield* block.caption;
       yield* block.corner;
       for (const head of block.heads) yield* head;
-      for (const line of block.rows) yield* [...line.head, ...line.cells.flat()];
+      for (const line of [...block.rows, ...(block.lines?.rows ?? [])])
+        yield* [...line.head, ...line.cells.flat()];
+      if (block.lines) yield* block.lines.caption;
       if (block.note) yield* block.note;
       break;
     case 'figure':

@@ -49,6 +49,9 @@ const COST = {
   firm: 1000,
 } as const;
 
+/** A lone short word on a line that others follow: "Rep" above its rows and their long count. */
+const STUB = 420;
+
 /** A word with the space after it: never broken. */
 interface Atom {
   pieces: { text: string; span: number; face: Face; size: number; colour: string }[];
@@ -89,7 +92,8 @@ export function breakLines(spans: readonly Span[], width: number, fonts: Typefac
       if (used > width + 0.01 && j > i + 1) break;
       const slack = Math.max(0, (width - used) / width);
       // The last line may be short, but not a stub.
-      const raggedness = j === n ? (used < width * 0.12 && i > 0 ? 1.5 : 0) : 10 * slack * slack;
+      const stub = used < width * 0.12;
+      const raggedness = j === n ? (stub && i > 0 ? 1.5 : 0) : 10 * slack * slack + (stub ? STUB : 0);
       const total = raggedness + (j === n ? 0 : 0.6 + last.cost) + best[j]!;
       if (total < best[i]! - 1e-9) {
         best[i] = total;

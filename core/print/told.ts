@@ -9,25 +9,27 @@ import { BREAK, bindAll, bindFirst, type Slice, withGap } from './slice.ts';
 
 /** The table in lines: for each row its head, then "column: cell" line by line; or for each column, by its wish. */
 export function tellTable(table: Table, parent: Tag, desk: Desk): Slice[] {
+  if (table.told === 'elsewhere') return [];
   const { looks, spaces } = desk.style;
+  const { caption: title, rows } = table.lines ?? table;
   const slices: Slice[] = [];
   const caption = tag('P');
   parent.children.push(caption);
   slices.push(
     ...bindAll(
-      textSlices(desk, [span(table.caption, looks.tableCaption)], desk.left, desk.width, [caption]),
+      textSlices(desk, [span(title, looks.tableCaption)], desk.left, desk.width, [caption]),
       BREAK.strand,
     ),
   );
   const groups =
     table.told === 'by-row'
-      ? table.rows.map((row) => ({
+      ? rows.map((row) => ({
           title: row.head,
           lines: table.heads.map((head, c) => ({ label: head, value: row.cells[c]! })),
         }))
       : table.heads.map((head, c) => ({
           title: textOf(table.corner) === '' ? head : [...table.corner, plain(' '), ...head],
-          lines: table.rows.map((row) => ({ label: row.head, value: row.cells[c]! })),
+          lines: rows.map((row) => ({ label: row.head, value: row.cells[c]! })),
         }));
   for (const [g, group] of groups.entries()) {
     const title = tag('P');

@@ -192,9 +192,6 @@ export const hat: Pattern = {
     text(
       'Your crown is your tension square: after 6 rounds it should be about 10 cm (4 in) across. Mark the first st of the round if you find it hard to see.',
     ),
-    text(
-      'Some rounds of the crown are for the larger sizes only. Pass over those that do not name your size, and go on to the last increase round.',
-    ),
   ],
   pieces: [work.piece('Hat', { kind: 'chain' }, 'RS')],
   finishing: [

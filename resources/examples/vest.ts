@@ -113,7 +113,7 @@ const notions: readonly Notion[] = [
 const solidRow = (stitches: string) =>
   `Ch 1, sc in each hdc and in each ch-1 sp across, working last sc in top of turning ch, turn. ({${stitches}} sc)`;
 const vRow = (repeats: string) =>
-  `Ch 2 (counts as hdc), sk first 2 sts, V-st in next st, *sk 2 sts, V-st in next st; rep from * to last 2 sts, sk next st, hdc in last st, turn. ({${repeats}} V-sts)`;
+  `Ch 2 (counts as hdc), sk first 2 sts, V-st in next st, *sk 2 sts, V-st in next st; rep from * to last 2 sts, sk next st, hdc in last st, turn. ({${repeats}} V-sts, 2 hdc)`;
 /** V-stitches over part of the row below, after the turning chain. */
 const vRowPart = (repeats: string) =>
   `ch 2 (counts as hdc), sk next st, V-st in next st, *sk 2 sts, V-st in next st; rep from * {${repeats} − 2} more times, sk next st, hdc in next st, turn`;
@@ -133,7 +133,7 @@ back.prose(
   'Take one panel. The {underarm stitches} sts at each side of its last row stay unworked: they are the underarms.',
 );
 back.row(
-  `With RS facing, sk first {underarm stitches} sts, join yarn with sl st in next st, ${vRowPart('yoke V-stitches')}, leaving last {underarm stitches} sts unworked. ({yoke V-stitches} V-sts)`,
+  `With RS facing, sk first {underarm stitches} sts, join yarn with sl st in next st, ${vRowPart('yoke V-stitches')}, leaving last {underarm stitches} sts unworked. ({yoke V-stitches} V-sts, 2 hdc)`,
 );
 back.row(solidRow('yoke stitches'));
 const backV = back.row(vRow('yoke V-stitches'));
@@ -146,7 +146,7 @@ back.prose(
 const front = new Writer('front');
 front.prose('Take the other panel.');
 front.row(
-  `With RS facing, sk first {underarm stitches} sts, join yarn with sl st in next st, ${vRowPart('yoke V-stitches')}, leaving last {underarm stitches} sts unworked. ({yoke V-stitches} V-sts)`,
+  `With RS facing, sk first {underarm stitches} sts, join yarn with sl st in next st, ${vRowPart('yoke V-stitches')}, leaving last {underarm stitches} sts unworked. ({yoke V-stitches} V-sts, 2 hdc)`,
 );
 front.row(solidRow('yoke stitches'));
 const frontV = front.row(vRow('yoke V-stitches'));
@@ -157,7 +157,7 @@ front.prose('Do not fasten off. The shoulders are worked one after the other.');
 const left = new Writer('left-shoulder');
 left.prose('This is the left shoulder as the vest is worn. Go on with the same yarn.');
 left.row(
-  'Ch 2 (counts as hdc), sk first 2 sts, V-st in next st, *sk 2 sts, V-st in next st; rep from * {shoulder V-stitches − 2} more times, sk next st, hdc in next st, turn, leaving rem sts unworked. ({shoulder V-stitches} V-sts)',
+  'Ch 2 (counts as hdc), sk first 2 sts, V-st in next st, *sk 2 sts, V-st in next st; rep from * {shoulder V-stitches − 2} more times, sk next st, hdc in next st, turn, leaving rem sts unworked. ({shoulder V-stitches} V-sts, 2 hdc)',
 );
 left.row(solidRow('shoulder stitches'));
 const leftV = left.row(vRow('shoulder V-stitches'));
@@ -168,7 +168,7 @@ left.prose('Fasten off, leaving a long tail for the seam.');
 const right = new Writer('right-shoulder');
 right.prose('The next {neck stitches} sts of the Front are the front neck and stay unworked.');
 right.row(
-  `With RS facing, sk next {neck stitches} sts (the front neck), join yarn with sl st in next st, ${vRowPart('shoulder V-stitches')}. ({shoulder V-stitches} V-sts)`,
+  `With RS facing, sk next {neck stitches} sts (the front neck), join yarn with sl st in next st, ${vRowPart('shoulder V-stitches')}. ({shoulder V-stitches} V-sts, 2 hdc)`,
 );
 right.row(solidRow('shoulder stitches'));
 const rightV = right.row(vRow('shoulder V-stitches'));

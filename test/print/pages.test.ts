@@ -545,6 +545,11 @@ describe('tables', () => {
       'M:',
       '52',
     ]);
+    expect(spoken(lay(table({ ...shape, told: 'elsewhere' }), 'large-print')).slice(1)).toEqual([]);
+    const both = { caption: 'Both', rows: [['Chest', '90 cm / 35½ in', '100 cm / 39½ in']] as const };
+    expect(spoken(lay(table({ ...shape, lines: both }), 'large-print')).join(' ')).toContain(
+      '90 cm / 35½ in',
+    );
     expect(spoken(lay(table({ ...shape, told: 'by-column' }), 'large-print')).slice(1)).toEqual([
       'Sizes',
       'Size S',

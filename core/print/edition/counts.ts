@@ -180,34 +180,48 @@ function saidInRows(abbr: string, pattern: Reader['pattern']): boolean {
 function asStated(tree: RowTree, tallies: Tallies, reader: Reader): readonly Part[] | null {
   const stated = tree.counts.at(-1);
   if (stated === undefined || stated.turningChain !== null) return null;
-  const parts = stated.parts.map(({ noun }) => statedPart(noun, tallies, reader));
+  // "(28 V-sts, 2 hdc)": beside units, stitches are those outside them.
+  const beside = stated.parts.length > 1 && stated.parts.some(({ noun }) => unitNamed(noun) !== null);
+  const parts = stated.parts.map(({ noun }) => statedPart(noun, tallies, beside, reader));
   if (parts.length === 0 || parts.some((part) => part === null)) return null;
   return agrees(stated, tallies) ? (parts as readonly Part[]) : null;
 }
 
-function statedPart(noun: Noun | null, tallies: Tallies, reader: Reader): Part | null {
-  if (noun === null || noun.kind === 'stitch') return stitches(tallies);
+/** The name of the unit that a count counts: a shell, a V-stitch, a stitch of the author's. */
+function unitNamed(noun: Noun | null): string | null {
+  if (noun?.kind !== 'named') return null;
+  const { form, special } = noun.stitch;
+  return form === 'shell' || form === 'v-stitch' || form === 'special' ? (special ?? form) : null;
+}
+
+function statedPart(noun: Noun | null, tallies: Tallies, beside: boolean, reader: Reader): Part | null {
+  const kinds = tallies.map((tally) => (beside ? tally?.loose : tally?.byKind) ?? null);
+  if (noun === null || noun.kind === 'stitch')
+    return { ...stitches(tallies), values: kinds.map((own) => own && sumOf(own.values())) };
   if (noun.kind === 'space') {
     const spaces = spaceParts(tallies);
     return spaces.length === 1 ? spaces[0]! : null;
   }
   if (noun.kind !== 'named') return null;
   const { stitch } = noun;
-  if (stitch.form === 'shell' || stitch.form === 'v-stitch' || stitch.form === 'special') {
-    const name = stitch.special ?? stitch.form;
+  const name = unitNamed(noun);
+  if (name !== null) {
     const values = tallies.map((tally) => (tally === null ? null : (tally.units.get(name) ?? 0)));
     return values.some((value) => value !== 0) ? { values, noun: unitNoun(name, reader) } : null;
   }
   if (stitch.form !== 'plain' || stitch.together !== 1 || stitch.post !== null || stitch.base === null)
     return null;
   const id = stitch.base;
-  const plainKinds = tallies.map((tally) => {
-    if (tally === null) return null;
-    let n = 0;
-    for (const [kind, count] of tally.byKind) if (countedAs(kind) === id) n += count;
-    return n;
-  });
-  return { values: plainKinds, noun: nounOf(id, reader) };
+  const values = kinds.map(
+    (own) => own && sumOf([...own].filter(([kind]) => countedAs(kind) === id).map(([, count]) => count)),
+  );
+  return { values, noun: nounOf(id, reader) };
+}
+
+function sumOf(counts: Iterable<number>): number {
+  let sum = 0;
+  for (const count of counts) sum += count;
+  return sum;
 }
 
 /**

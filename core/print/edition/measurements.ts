@@ -109,22 +109,33 @@ function tablesOf(measurements: readonly Measurement[], reader: Reader): readonl
   );
   if (lengths.length === 0) return [];
   const heads = sizes.map((size) => pattern.sizes[size]!.label);
+  const heading = (one: Measurement) => headingOf(one, reader);
+  const leading = units === 'metric' ? 'cm' : 'in';
+  const inBoth = lengths.map((one): readonly [Text, ...Text[]] => [
+    heading(one),
+    ...sizes.map((size) => {
+      const length = lengthOf(one.values[size] ?? null);
+      return length === null ? '–' : listRuns(lengthList([length], units));
+    }),
+  ]);
   const inUnit = (unit: 'cm' | 'in'): Block =>
     table({
       caption: `Measurements in ${unit === 'cm' ? wording.centimetres : 'inches'}`,
       corner: 'Size',
       heads,
       rows: lengths.map((one): readonly [Text, ...Text[]] => [
-        headingOf(one, reader),
+        heading(one),
         ...sizes.map((size) => {
           const length = lengthOf(one.values[size] ?? null);
           const style = unit === 'cm' ? 'decimal' : 'glyph';
           return length === null ? '–' : formatNumber(displayLength(length, unit), style, 3);
         }),
       ]),
-      told: 'by-column',
+      // A line has room for both units, so the lines of the first table tell the second as well.
+      told: unit === leading ? 'by-column' : 'elsewhere',
+      lines: unit === leading ? { caption: 'Measurements', rows: inBoth } : null,
     });
-  return units === 'metric' ? [inUnit('cm'), inUnit('in')] : [inUnit('in'), inUnit('cm')];
+  return leading === 'cm' ? [inUnit('cm'), inUnit('in')] : [inUnit('in'), inUnit('cm')];
 }
 
 /** The maker's advice on fit, the ease that the numbers give, the size that was made. */

@@ -255,6 +255,8 @@ const GLUED: readonly (readonly [RegExp, string])[] = [
   [/\b(sl|inv|turning|beg|magic|inv) (?=st\b|sts\b|dec\b|ch\b|ring\b)/giu, '$1\u00A0'],
   [new RegExp(String.raw`\b(next|first|last|same|each|prev|skipped) (?=${STITCH}\b)`, 'giu'), '$1\u00A0'],
   [/\b(rep|from) (?=from \*|\*)/giu, '$1\u00A0'],
+  // "4 to 10 cm / 1½ to 4 in": no line begins with the stroke.
+  [/ (\/) (?=[\d½¼¾⅛])/gu, '\u00A0$1 '],
   [/\b(RS|WS) (?=facing\b)/gu, '$1\u00A0'],
 ];
 
