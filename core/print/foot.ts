@@ -10,7 +10,7 @@ import type { Mark } from './page.ts';
 import type { Style } from './style.ts';
 
 export interface Foot {
-  /** From the rule above it to the end of its last line. */
+  /** From its last line to the rule above it, with the white above that. */
   readonly height: number;
   readonly marks: (page: number, pages: number) => readonly Mark[];
 }
@@ -36,7 +36,7 @@ export function measureFoot(meta: Meta, style: Style, fonts: Typefaces): Foot {
     ...lines.flatMap((line, i) => lineMarks(line, left, baseline(i), [null])),
   ];
   return {
-    height: height + GAP * 2,
+    height: height + Math.max(GAP * 2, look.leading),
     marks: (page, pages) => {
       const line = breakLines([span(pageText(page, pages), look)], width, fonts)[0]!;
       return [...fixed, ...lineMarks(line, left + width - line.width, baseline(0), [null])];

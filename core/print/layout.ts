@@ -13,6 +13,7 @@ import { findUnprintable } from './glyphs.ts';
 import { measureParts } from './measure.ts';
 import { type Bookmark, type Page, type Tag, tag } from './page.ts';
 import { type Picture, readPicture } from './pictures.ts';
+import { heightOf } from './slice.ts';
 import { type Edition, type Paper, type Style, styleOf } from './style.ts';
 
 export interface PrintOptions {
@@ -73,7 +74,11 @@ export function layOut(booklet: Booklet, options: PrintOptions, resources: Resou
   const root = tag('Document');
   const cover = measureCover(booklet, root, desk);
   const parts = measureParts(booklet.parts, root, desk);
-  if (cover.length > 0 && parts.length > 0 && style.coverPage) parts[0] = { ...parts[0]!, forced: true };
+  if (cover.length > 0 && parts.length > 0 && style.coverPage) {
+    // A cover that goes over its page (large print) may leave only a few lines on the next: text follows them.
+    const whole = heightOf(cover) <= desk.height;
+    parts[0] = { ...parts[0]!, ...(whole ? { forced: true } : { opens: true }) };
+  }
   const area = {
     top: style.margin.top,
     height: desk.height,
