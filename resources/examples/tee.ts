@@ -85,10 +85,10 @@ const lines: readonly Line[] = [
   formulaLine('full length', 'length of yoke rounds + length of body rounds + hem rounds × 10 cm ÷ 12', {
     printed: 'Neck edge to hem',
   }),
-  typedLine('sleeve length', { all: cm(11.5) }, { printed: 'Sleeve from underarm' }),
+  typedLine('sleeve length', { all: cm(11.5) }, { printed: 'Underarm to cuff' }),
   typedLine('cuff rounds', { all: plain(3) }),
   rowsLine('sleeve rounds', 'sleeve length − cuff rounds × 10 cm ÷ 12', 'gauge-hdc', 1, 0),
-  formulaLine('arm opening', 'upper arm + 3 cm', { printed: 'Sleeve edge' }),
+  formulaLine('arm opening', 'upper arm + 3 cm', { printed: 'Cuff edge' }),
   stitchesLine('cuff stitches', 'arm opening', 'gauge-hdc', 2, 0),
   shapingLine('sleeve shaping', 'sleeve stitches', 'cuff stitches', 'sleeve rounds − 2', 1, 2),
   typedLine('neckband rounds', { all: plain(3) }),

@@ -196,6 +196,77 @@ describe('repeats', () => {
       ]).at(-1),
     ).toBe('Rnds 3–5: Rep Rnd 2. (8 sts)');
   });
+
+  it('tells the next so many where they do not begin with the same number in every size', () => {
+    const again = (id: string, rows: string): Block => ({
+      type: 'repeat',
+      id,
+      first: 'r2',
+      last: 'r2',
+      until: { kind: 'rows', rows },
+      sizes: null,
+    });
+    const printed = (sizes: string) =>
+      lines(
+        [
+          foundation('Ch 11'),
+          row('r1', 'Sc in 2nd ch from hook and in each ch across, turn'),
+          row('r2', 'Ch 1, sc in each st across, turn'),
+          again('a', 'shapings'),
+          again('b', 'shapings'),
+        ],
+        { sizes },
+      ).slice(-2);
+    expect(printed('all')).toEqual([
+      'Rows 3–7 (8, 9, 9): Rep Row 2. (10 sts)',
+      'Next 5 (6, 7, 7) rows: Rep Row 2. (10 sts)',
+    ]);
+    expect(printed('s')).toEqual(['Rows 3–7: Rep Row 2. (10 sts)', 'Rows 8–12: Rep Row 2. (10 sts)']);
+  });
+});
+
+describe('stitches of the author’s own', () => {
+  // A multiple of 3 sts plus 2, as common practice has it, no source: 7 repeats and an edge stitch at either end.
+  const written =
+    'Ch 2 (counts as hdc), sk first 2 sts, *V-st in next st, sk 2 sts; rep from * 5 more times, V-st in next st, sk next st, hdc in last st, turn.';
+
+  it.each([
+    ['(7 V-sts)', '(7 V-sts)'],
+    ['(7 V-sts, 2 hdc)', '(7 V-sts, 2 hdc)'],
+    ['(7 V-sts, 2 sts)', '(7 V-sts, 2 sts)'],
+  ])('are counted %s as the rows call them, beside the stitches outside them', (stated, printed) => {
+    const base = pattern('us');
+    const own = study({
+      ...base,
+      specials: [
+        {
+          id: 'v',
+          nameUs: 'V-stitch',
+          nameUk: 'V-stitch',
+          abbrUs: 'V-st',
+          abbrUk: 'V-st',
+          text: text('(hdc, ch 1, hdc) in st indicated'),
+        },
+      ],
+      pieces: [
+        {
+          id: 'piece',
+          name: 'Piece',
+          make: 1,
+          start: { kind: 'chain' },
+          firstSide: null,
+          blocks: [
+            foundation('Ch 24'),
+            row('r1', 'Sc in 2nd ch from hook and in each ch across, turn'),
+            row('r2', `${written} ${stated}`),
+          ],
+          meets: [],
+        },
+      ],
+    });
+    const words = booklet(bookletOf(own, { terms: 'us', sizes: 'all' }).booklet).replaceAll('~', ' ');
+    expect(words).toContain(`hdc in last st, turn. ${printed}`);
+  });
 });
 
 describe('pieces that start from others', () => {

@@ -184,7 +184,7 @@ function asStated(tree: RowTree, tallies: Tallies, reader: Reader): readonly Par
   const beside = stated.parts.length > 1 && stated.parts.some(({ noun }) => unitNamed(noun) !== null);
   const parts = stated.parts.map(({ noun }) => statedPart(noun, tallies, beside, reader));
   if (parts.length === 0 || parts.some((part) => part === null)) return null;
-  return agrees(stated, tallies) ? (parts as readonly Part[]) : null;
+  return agrees(stated, tallies, beside) ? (parts as readonly Part[]) : null;
 }
 
 /** The name of the unit that a count counts: a shell, a V-stitch, a stitch of the author's. */
@@ -228,12 +228,13 @@ function sumOf(counts: Iterable<number>): number {
  * Typed numbers of stitches must be the study's: a house that counts chains among the stitches would otherwise
  * get another number than it means.
  */
-function agrees(stated: StatedCount, tallies: Tallies): boolean {
+function agrees(stated: StatedCount, tallies: Tallies, beside: boolean): boolean {
+  const counted = (tally: Tally): number => (beside ? sumOf(tally.loose.values()) : tally.stitches);
   if (tallies.every((tally) => (tally?.spaces ?? 0) === 0)) return true;
   return stated.parts.every(({ amount, noun }) => {
     if (noun !== null && noun.kind !== 'stitch') return true;
     return (
-      amount.kind === 'one' && tallies.every((tally) => tally === null || tally.stitches === amount.value)
+      amount.kind === 'one' && tallies.every((tally) => tally === null || counted(tally) === amount.value)
     );
   });
 }

@@ -61,8 +61,11 @@ function held(blocks: readonly Printed[]): readonly Printed[] {
   blocks.forEach((block, i) => {
     const next = blocks[i + 1];
     const after = blocks[i + 2];
+    // A foundation chain is as little to work from as prose is.
+    const chain = block.kind === 'row' && block.count === null && lengthOf({ words: block.body }) <= CLOSES;
+    const leads =
+      opens && next !== undefined && (chain || (block.kind === 'paragraph' && lengthOf(block) <= LEADS));
     if (block.kind !== 'paragraph') opens = block.kind === 'heading';
-    const leads = opens && block.kind === 'paragraph' && next !== undefined && lengthOf(block) <= LEADS;
     const closes =
       block.kind === 'row' &&
       next?.kind === 'paragraph' &&
@@ -73,7 +76,8 @@ function held(blocks: readonly Printed[]): readonly Printed[] {
   return out;
 }
 
-const lengthOf = ({ words }: Paragraph): number => words.reduce((sum, run) => sum + run.text.length, 0);
+const lengthOf = ({ words }: Pick<Paragraph, 'words'>): number =>
+  words.reduce((sum, run) => sum + run.text.length, 0);
 
 function printed(block: BlockStudy, piece: PieceStudy, reader: Reader): readonly Printed[] {
   const own = block.block;
