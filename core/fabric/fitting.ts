@@ -247,6 +247,14 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
     return [{ way: () => run(p, cut, 0, false), partial: 1 }];
   }
   const extra = steps(last.items);
+  if (last.replaces) {
+    const at = body.findLastIndex((part) => part.type === 'work' || part.type === 'group');
+    const head = body.slice(0, Math.max(0, at));
+    return [
+      { way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 },
+      { way: () => run(p, extra, 0, false), partial: 0 },
+    ];
+  }
   const ways: Ending[] = [{ way: () => run(p, extra, 0, false), partial: 0 }];
   for (let j = body.length; j > 0; j--) {
     const head = body.slice(0, j);

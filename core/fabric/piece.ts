@@ -131,7 +131,9 @@ export class PieceWork {
         this.unworkedChain = false;
       }
     }
-    if (numbered) {
+    const counted =
+      numbered && !(worked.idle && worked.foundation > 0 && written.row.label?.numbers === null);
+    if (counted) {
       this.number += 1;
       this.byNumber.set(this.number, written);
     }

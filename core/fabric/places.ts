@@ -97,6 +97,14 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
     for (let at = from; at < i && !p.passes; at++) if (p.owed(p.below[at]!)) p.passes = true;
   } else if (!passOver(p, from, i, nouns[0], span)) return null;
   const site = p.below[i]!;
+  const named = nouns[0]?.kind === 'named' && nouns.length === 1 ? nouns[0].stitch : null;
+  if (named !== null && site.unit !== null && site.unit.of > 1 && beginsUnit(site, named, false, p.meeting)) {
+    // "shell in next shell": into its middle, and all of it is used.
+    const end = Math.min(i + site.unit.of, p.below.length);
+    p.advance(end - 1);
+    p.intoSpace = true;
+    return Math.min(i + Math.floor(site.unit.of / 2), end - 1);
+  }
   if (chainwise && site.kind === 'space' && site.chains > 1) {
     p.pos = i;
     p.inner = 1;

@@ -153,13 +153,21 @@ function goesRound(row: RowTree, below: Fabric | null, items: readonly Item[]): 
 /** Works `row` over `below` (null: nothing yet) in the env's size. Total: whatever the row says, it answers. */
 export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: Figures): Worked {
   const first = attemptRow(row, below, env, figures, null);
-  if (first.assumed === null || first.worked.facts.every((fact) => fact.code !== 'stated-count-wrong'))
-    return first.worked;
-  // Nothing in the words decides about the turning chain; the row's own count may.
+  if (first.assumed === null || !isWrong(first.worked)) return first.worked;
+  // Nothing in the words decides about the turning chain; the row's own count, or what comes out even, may.
   const other = attemptRow(row, below, env, figures, !first.assumed);
-  return other.worked.facts.some((fact) => fact.code === 'stated-count-wrong')
-    ? first.worked
-    : { ...other.worked, settled: !first.assumed };
+  return isWrong(other.worked) ? first.worked : { ...other.worked, settled: !first.assumed };
+}
+
+const WRONG: ReadonlySet<string> = new Set([
+  'stated-count-wrong',
+  'repeat-does-not-fit',
+  'stitches-left-unworked',
+  'place-does-not-exist',
+]);
+
+function isWrong(worked: Worked): boolean {
+  return worked.facts.some((fact) => WRONG.has(fact.code));
 }
 
 function attemptRow(

@@ -117,6 +117,9 @@ function conventionFor(n: number, base: BaseStitch, env: Env, figures: Figures):
 
 function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: Figures): Decision {
   if (said.kind === 'nothing') return { counts: false, base, space: 0, assumed: false };
+  // "Ch 3, dc2tog in ring (counts as dc3tog)": the chain is part of the stitch that follows.
+  if (said.kind === 'stitch' && (said.stitch?.together ?? 1) > 1)
+    return { counts: false, base, space: 0, assumed: false };
   if (said.kind === 'space') return { counts: false, base, space: n, assumed: false };
   const named = said.stitch?.base ?? base;
   const chains = said.chains === null ? null : amountOf(said.chains, env, figures);

@@ -22,7 +22,16 @@ export function parted(row: RowTree): Parted {
   if (known !== undefined) return known;
   const tellsOfRows = (item: Item) =>
     item.type === 'rows-again' || item.type === 'even' || item.type === 'shaping' || item.type === 'as-piece';
-  const whole = row.items.filter(tellsOfRows);
+  const told = row.items.filter(tellsOfRows);
+  // "Work even in pattern, repeating Rows 2 and 3": the second says what the first means.
+  const again = told.some((item) => item.type === 'rows-again' && item.rows.kind !== 'pattern');
+  const whole = again
+    ? told.filter((item) =>
+        item.type === 'rows-again'
+          ? item.rows.kind !== 'pattern'
+          : item.type !== 'even' || item.rows !== null,
+      )
+    : told;
   const ownItems = row.items.filter((item) => !tellsOfRows(item));
   const works = ownItems.some(
     (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat',

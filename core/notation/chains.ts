@@ -113,11 +113,16 @@ export function readRingClose(c: Cursor): boolean {
         ])
       )
         return null;
+      const slips = c.isAny(['sl st', 'ss', 'slst', 'slip']);
       for (let words = 0; words < 18 && !c.done; words++) {
         if (c.isAny([';', '*', '(', '[', ':']) || c.peek()!.word === '.') return null;
         if (c.isAny(['ring', 'circle', 'loop', 'lp']) && words > 0) {
           const before = [c.word(-1), c.word(-2)];
           if (c.word() === 'lp' && !before.includes('a')) return null;
+          // "ch 3, sl st in ring" works into a ring that is there; "sl st into a ring" makes one.
+          const into =
+            before[0] === 'in' || before[0] === 'into' || (before[0] === 'the' && before[1] !== 'form');
+          if (slips && into) return null;
           c.at++;
           return true;
         }

@@ -184,11 +184,19 @@ function beginsWork(c: Cursor): boolean {
   return place.kind !== 'next' || !place.implied || place.amount.from < place.amount.to;
 }
 
+/** Words that say a row goes no further: the rest waits for its own side. */
+const PART_ROW =
+  /\b(?:complete|finish|work(?:ing)?|continue|cont)\b.*\b(?:this|first|one|each) (?:side|shoulder)\b|\b(?:on|over) these (?:sts|stitches)(?: only)?\b/iu;
+
 const OTHER_SIDE =
   /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
 
 /** An aside, unless it sends the work to the other side of the foundation chain. */
 function asideOf(c: Cursor, start: number): Item {
   const span = c.span(start);
+  // A remark longer than any maker's is not searched for more than that it is one.
+  if (span.to - span.from > 200) return { type: 'aside', ...span };
+  if (PART_ROW.test(c.words(span)))
+    return { type: 'unworked', amount: null, noun: { kind: 'stitch', ...span }, ...span };
   return { type: OTHER_SIDE.test(c.words(span)) ? 'other-side' : 'aside', ...span };
 }

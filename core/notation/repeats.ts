@@ -289,7 +289,8 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
           if (!work || Array.isArray(work)) return null;
           return work.places[0]!.kind === 'next' && work.places[0]!.implied ? null : work;
         });
-        if (final) return { last: { kind: 'ending', items: [final], ...c.span(start) }, tail: [] };
+        if (final)
+          return { last: { kind: 'ending', items: [final], replaces: true, ...c.span(start) }, tail: [] };
         if (!c.eatAny(['end', 'ends', 'stop', 'finish', 'finishing', 'stopping'])) return null;
         c.eatAny([
           'the last rep',

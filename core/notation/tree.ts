@@ -206,7 +206,8 @@ export type Times = Span &
 export type LastPass = Span &
   (
     | { readonly kind: 'stop-at'; readonly index: number } // items[0..index) only: "ending last rep at **"
-    | { readonly kind: 'ending'; readonly items: readonly Item[] } // "ending last rep with 2 dc in last st"
+    /** "ending last rep with 2 dc in last st"; `replaces`: "working last dc in top of tch" is the last dc itself. */
+    | { readonly kind: 'ending'; readonly items: readonly Item[]; readonly replaces?: true }
     | { readonly kind: 'omitting'; readonly items: readonly Item[] } // "omitting last ch 2"
   );
 

@@ -92,6 +92,7 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
           terms,
           telling,
           sizes,
+          definitions,
         ),
       );
     });
@@ -235,7 +236,12 @@ export function sizesFor(
   labels: readonly string[],
 ): readonly number[] | null | 'none' {
   if (row.only === null) return null;
-  const wanted = row.only.labels.map((label) => label.toLowerCase());
+  const wanted = row.only.labels.map((label) => {
+    // "2nd and 3rd sizes only"
+    const nth = /^(\d+)(?:st|nd|rd|th)$/i.exec(label);
+    const named = nth === null || labels.includes(label) ? label : (labels[Number(nth[1]) - 1] ?? label);
+    return named.toLowerCase();
+  });
   const named = labels.flatMap((label, i) => (wanted.includes(label.toLowerCase()) ? [i] : []));
   const chosen = row.only.except ? labels.map((_, i) => i).filter((i) => !named.includes(i)) : named;
   return chosen.includes(size) ? chosen : 'none';
@@ -281,6 +287,7 @@ function reportRow(
   terms: Terms,
   telling: Parameters<typeof tell>[1],
   sizes: number,
+  definitions: readonly Definition[],
 ): ReportRow {
   const uneven = row.facts.some((fact) => fact.code === 'sizes-differ-in-length')
     ? []
@@ -289,15 +296,17 @@ function reportRow(
   results.forEach((result, size) => {
     for (const fact of result.facts) facts.push({ size: sizes === 1 ? null : size, fact });
   });
+  const said = wordsFor(row, text, definitions);
   const byKind: Record<string, number[]> = {};
   const units: Record<string, number[]> = {};
   results.forEach((result, size) => {
     for (const [id, n] of result.tally?.byKind ?? []) {
-      const name = kindName(id, terms);
+      const name = said.stitches.get(id) ?? kindName(id, terms);
       byKind[name] ??= new Array<number>(sizes).fill(0);
       byKind[name][size]! += n;
     }
-    for (const [name, n] of result.tally?.units ?? []) {
+    for (const [known, n] of result.tally?.units ?? []) {
+      const name = said.units.get(known) ?? known;
       units[name] ??= new Array<number>(sizes).fill(0);
       units[name][size]! += n;
     }
@@ -327,6 +336,38 @@ function reportRow(
     units,
     findings: tell(facts, telling).map(placed),
   };
+}
+
+/**
+ * What the row itself calls its special stitches and its raised stitches, where houses differ: unit names and
+ * stitch ids to the words of the text.
+ */
+function wordsFor(
+  row: RowTree,
+  text: string,
+  definitions: readonly Definition[],
+): { units: ReadonlyMap<string, string>; stitches: ReadonlyMap<string, string> } {
+  const units = new Map<string, string>();
+  const stitches = new Map<string, string>();
+  const visit = (items: readonly Item[]): void => {
+    for (const item of items) {
+      if (item.type === 'group' || item.type === 'repeat' || item.type === 'again') visit(item.items);
+      if (item.type !== 'work') continue;
+      const { stitch } = item;
+      const words = text.slice(stitch.from, stitch.to);
+      const defined = definitions.find((definition) =>
+        definition.names.includes(stitch.special ?? stitch.form),
+      );
+      const unit =
+        defined?.names[0] ?? (stitch.form === 'v-stitch' ? 'V-st' : (stitch.special ?? stitch.form));
+      if (words !== '' && !units.has(unit)) units.set(unit, words);
+      if (stitch.post !== null && stitch.base !== null && stitch.together === 1 && /^\S{2,8}$/.test(words)) {
+        stitches.set(`${stitch.post === 'front' ? 'fp' : 'bp'}.${stitch.base}`, words);
+      }
+    }
+  };
+  visit(row.items);
+  return { units, stitches };
 }
 
 /** The author's word for a kind: special stitches by their names, all else by abbreviation. */

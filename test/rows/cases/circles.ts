@@ -805,20 +805,6 @@ export const circles: readonly RowCase[] = [
     spaces: [null, 0, 5, 0],
   },
   {
-    name: 'flower: second layer behind the petals',
-    terms: 'us',
-    text: lines(
-      'Ch 6, join with sl st to form ring.',
-      'Rnd 1: Ch 1, (sc in ring, ch 3) 6 times, join with sl st in first sc. (6 sc)',
-      'Rnd 2: Ch 1, (sc, hdc, dc, hdc, sc) in each ch-3 sp around, join. (6 petals)',
-      'Rnd 3: Working behind petals, ch 1, (BPsc around next sc on Rnd 1, ch 5) 6 times, join. (6 ch-5 sps)',
-      'Rnd 4: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each ch-5 sp around, join. (42 sts)',
-    ),
-    // 30; 6 sc + 6 sp; 42
-    counts: [null, 6, 30, 6, 42],
-    spaces: [null, 6, 0, 6, 0],
-  },
-  {
     name: 'flower UK: (1dc, 1htr, 3tr, 1htr, 1dc)',
     terms: 'uk',
     text: lines(
@@ -944,17 +930,6 @@ export const circles: readonly RowCase[] = [
     ),
     // 3 + 18 + 3 + 8 + 3 + 18 + 3 + 8 = 64
     final: 64,
-  },
-  {
-    name: 'border of a square: 2nd round with corners',
-    terms: 'us',
-    text: lines(
-      'Rnd 1: Ch 3, 2 dc in magic ring, (ch 2, 3 dc) 3 times, ch 2; join. (12 dc)',
-      'Rnd 2: Ch 1, sc in each dc around, working 3 sc in each ch-2 corner sp; join. (24 sc)',
-      'Rnd 3: Ch 1, sc in each sc around, working 3 sc in 2nd sc of each 3-sc corner; join. (32 sc)',
-    ),
-    // 12 + 4*3 = 24; 24 + 4*2 = 32
-    counts: [12, 24, 32],
   },
   {
     name: 'border in UK: 3 dc in each corner',
@@ -1429,17 +1404,6 @@ export const circles: readonly RowCase[] = [
     spaces: [null, 0, 2, 0],
   },
   {
-    name: 'ears: leave rest, fold flat, sc through both',
-    terms: 'us',
-    text: lines(
-      'Rnd 1: 4 sc in magic ring. (4)',
-      'Rnd 2: 2 sc in each st around. (8)',
-      'Rnds 3-5: Sc in each st around. (8)',
-      'Row 6: Flatten piece and sc through both layers in next 4 sts. (4)',
-    ),
-    final: 4,
-  },
-  {
     name: 'last stitch of rnd: sc in next n sts x times',
     terms: 'us',
     text: lines(
@@ -1779,16 +1743,6 @@ export const circles: readonly RowCase[] = [
     ],
     54,
   ),
-  circle(
-    'in back of petals',
-    [
-      'Rnd 2: Ch 1, *sc in next dc, ch 3, sk next dc; rep from * around; join. (6 sc)',
-      'Rnd 3: Ch 1, *(sc, hdc, dc, hdc, sc) in next ch-3 lp; rep from * around; join. (6 petals)',
-      'Rnd 4: *Ch 5, working behind petals, sl st in next sc of Rnd 2; rep from * around. (6 ch-5 lps)',
-    ],
-    6,
-    6,
-  ),
   onRing('12 dc in ring, no count', 'Rnd 1: Ch 3, 11 dc in ring, join in top of ch.', 12),
   onRing(
     '(sc, ch 3) in ring',
@@ -2005,17 +1959,6 @@ export const circles: readonly RowCase[] = [
     counts: [null, 20, 15, 20],
   },
   {
-    name: 'thumb: sc in each st and each ch UK',
-    terms: 'uk',
-    text: lines(
-      'Make 20 ch, join with a ss.',
-      'Rnd 1: 1 ch, 1 dc in each ch, join. (20)',
-      'Rnd 2: 1 ch, 1 dc in next 3 dc, 5 ch, miss 5 dc, 1 dc in each dc to end, join.',
-      'Rnd 3: 1 ch, 1 dc in each dc and in each of 5 ch, join. (20)',
-    ),
-    counts: [null, 20, 15, 20],
-  },
-  {
     name: 'oval: other side of ch, no verb',
     terms: 'us',
     text: lines(
@@ -2155,15 +2098,6 @@ export const circles: readonly RowCase[] = [
       'Rnd 2: 2 sc in each sc around. (12 sc)',
     ),
     final: 12,
-  },
-  {
-    name: 'mesh bag: last loop closed by tr',
-    terms: 'us',
-    text: lines(
-      'Rnd 1: Ch 1, 12 sc in magic ring; join. (12 sc)',
-      'Rnd 2: *Ch 5, sk next sc, sc in next sc; rep from * 4 more times, ch 2, dc in joining sl st. (6 lps)',
-    ),
-    spaces: [null, 6],
   },
   {
     name: 'mesh bag in a spiral',
