@@ -10,7 +10,7 @@ const PAGE = 3;
 const WASTE = 100;
 /** What it costs not to begin a page where a part asks for one; more is only what leaves a page nearly empty before it. */
 const UNOPENED = 40;
-const NEARLY_EMPTY = { part: 0.34, cost: 45 } as const;
+const NEARLY_EMPTY = { part: 0.4, cost: 45 } as const;
 /** A slice taller than a page has nowhere to go; it stands alone. */
 const OVERFULL = 1e7;
 

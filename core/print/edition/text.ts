@@ -213,7 +213,11 @@ function assemble(said: string, atoms: readonly Atom[]): Words {
   let afterList = false;
   const close = (beforeList: boolean): void => {
     // A list is long: only a short word ("ch") is held to it, or lines would come out ragged.
-    const text = hold(open, afterList, beforeList && /(?<!\p{L})\p{L}{1,3} $/u.test(open));
+    const text = hold(
+      open,
+      afterList,
+      beforeList && /(?<!\p{L})\p{L}{1,3} $/u.test(open) && !EVERY.test(open),
+    );
     if (text !== '') runs.push(plain(text));
   };
   atoms.forEach((atom, i) => {
@@ -249,11 +253,15 @@ export function ownWords(text: string, reader: Reader): Words {
   return assemble([...parts, text.slice(at)].join(FIGURE), atoms);
 }
 
+/** "every 2nd rnd 9 (7, 5) more times": the rnd belongs to what is before it, not to the times. */
+const EVERY = /(?:every|\d(?:st|nd|rd|th)) (?:row|rnd) $/u;
+
 const STITCH = String.raw`(?:sts?|st\(s\)|ch|sps?|lps?|rows?|rnds?|sc|hdc|dc|tr|htr|dtr|trtr|ss|sl)`;
 const GLUED: readonly (readonly [RegExp, string])[] = [
   [/(ch-\d+) (?=sps?\b|lps?\b|loops?\b|spaces?\b)/giu, '$1\u00A0'],
   [/\b(sl|inv|turning|beg|magic|inv) (?=st\b|sts\b|dec\b|ch\b|ring\b)/giu, '$1\u00A0'],
   [new RegExp(String.raw`\b(next|first|last|same|each|prev|skipped) (?=${STITCH}\b)`, 'giu'), '$1\u00A0'],
+  [/(\bevery|\d(?:st|nd|rd|th)) (?=(?:rows?|rnds?)\b)/gu, '$1\u00A0'],
   [/\b(rep|from) (?=from \*|\*)/giu, '$1\u00A0'],
   // "4 to 10 cm / 1½ to 4 in": no line begins with the stroke.
   [/ (\/) (?=[\d½¼¾⅛])/gu, '\u00A0$1 '],
