@@ -1,3 +1,8 @@
+/**
+ * Working the items of a row one after another: stitches into places, groups, skips, repeats. Open ends
+ * ("across", "to last 3 sts") are fitted in `fitting`; the start and the end of a row are `row`'s concern.
+ * Every function answers whether the work could go on; outside trials it always can, and says what is wrong.
+ */
 import type { Again, Group, Item, Place, Repeat, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { fitOpen } from './fitting.ts';
