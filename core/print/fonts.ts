@@ -36,6 +36,7 @@ export function fontsIn(folder: string): FontSource {
 
 export class Typefaces {
   readonly #fonts = new Map<Face, Font>();
+  readonly #bytes = new Map<Face, Uint8Array>();
   readonly #widths = new Map<Face, Map<string, number>>();
   readonly #source: FontSource;
 
@@ -43,15 +44,27 @@ export class Typefaces {
     this.#source = source;
   }
 
-  /** The opened font, for the pen. */
+  /** The opened font, for measuring. */
   font(face: Face): Font {
     let font = this.#fonts.get(face);
     if (!font) {
-      const bytes = this.#source.read(FONT_FILES[face]);
-      font = create(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)) as Font;
+      font = this.opened(face);
       this.#fonts.set(face, font);
     }
     return font;
+  }
+
+  /**
+   * The font opened anew, for the pen. Embedding a subset leaves glyphs in a font that have forgotten their
+   * characters (the dots of a colon), and the next document could not tell a reader its full stops.
+   */
+  opened(face: Face): Font {
+    let bytes = this.#bytes.get(face);
+    if (!bytes) {
+      bytes = this.#source.read(FONT_FILES[face]);
+      this.#bytes.set(face, bytes);
+    }
+    return create(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)) as Font;
   }
 
   /**

@@ -58,7 +58,7 @@ export async function writePages(
     document.on('error', reject);
   });
   const typefaces = typefacesOf(resources.fonts);
-  for (const face of FACES) document.registerFont(face, typefaces.font(face) as unknown as Uint8Array);
+  for (const face of FACES) document.registerFont(face, typefaces.opened(face) as unknown as Uint8Array);
 
   const tags = new TagWriter(document as unknown as TaggedDocument, layout.tags, paper.height);
   const pen = new Pen(document, tags, resources, layout);
