@@ -307,18 +307,18 @@ describe('writing', () => {
   });
 
   test('does not depend on what was written before it: every full stop can still be read', async () => {
-    const shared: typeof resources = { ...resources, fonts: { read: resources.fonts.read } };
-    const written = (words: string, from: typeof resources) =>
+    const own = (): typeof resources => ({ ...resources, fonts: { read: resources.fonts.read } });
+    const written = (label: string, from: typeof resources) =>
       writePdf(
-        { ...sample(), cover: null, parts: [part('', [row('Rnd', words, { count: null })], false)] },
+        { ...sample(), cover: null, parts: [part('', [row(label, 'sc in each st')], false)] },
         { paper: 'a4', edition: 'large-print' },
         from,
       );
-    const alone = await written('16.5 cm', { ...resources, fonts: { read: resources.fonts.read } });
-    // The dots of the colon are the full stop's, and embedding the one must not spoil the other.
-    await writePdf(sample(), { paper: 'a4', edition: 'standard' }, shared);
-    await written('no stop: none', shared);
-    const after = await written('16.5 cm', shared);
+    const alone = await written('At 16.5 cm', own());
+    // The dots of a colon are full stops: embedding the one must not spoil the other.
+    const shared = own();
+    await written('Row', shared);
+    const after = await written('At 16.5 cm', shared);
     expect(Buffer.from(after).equals(Buffer.from(alone))).toBe(true);
     expect((await readWithPdfjs(after)).text).toContain('16.5 cm');
   });
