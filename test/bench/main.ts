@@ -2,6 +2,7 @@
  * Measures what makers wait for, and prints it as ratios taken in one run on one machine. Not a test: it
  * passes or fails nothing.
  */
+import { readText } from '../../core/notation/index.ts';
 import { study } from '../../core/study/study.ts';
 import { longPattern, withRowChanged } from './patterns.ts';
 import { measurePrint } from './print.ts';
@@ -58,6 +59,24 @@ function longest(): void {
   );
 }
 
+/** Four times the text is to take about four times as long, however it is mistyped. */
+function reading(): void {
+  const units = ['sc in next st, ', '(sc, ', 'rep from * ', 'in ring work ', '*, ** ', '12 ('];
+  for (const unit of units) {
+    const cost = (times: number) =>
+      median(
+        Array.from(
+          { length: 3 },
+          () => timed(() => readText(`Row 1: ${unit.repeat(times)}`, { terms: 'us' })).ms,
+        ),
+      );
+    cost(400);
+    const ratio = cost(1600) / cost(400);
+    say(`Reading four times as much of "${unit.trim()}" takes ${ratio.toFixed(1)} times as long`);
+  }
+}
+
 typing();
+reading();
 longest();
 await measurePrint(say);
