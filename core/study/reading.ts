@@ -32,6 +32,26 @@ const notes = new WeakMap<
   { readonly terms: Terms; readonly conventions: readonly Convention[] }
 >();
 
+const byWords = new WeakMap<readonly string[], Map<string, RowTree>>();
+
+/** Rows remembered by their words; past it the memory starts afresh. */
+const WORDS_KEPT = 10_000;
+
+/** Rows of the same words share one tree, and with it everything that is remembered of working it. */
+function shared(names: readonly string[], key: string, read: () => RowTree): RowTree {
+  let known = byWords.get(names);
+  if (known === undefined) {
+    known = new Map();
+    byWords.set(names, known);
+  }
+  const same = known.get(key);
+  if (same !== undefined) return same;
+  const tree = read();
+  if (known.size >= WORDS_KEPT) known.clear();
+  known.set(key, tree);
+  return tree;
+}
+
 function sameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((value, i) => value === b[i]);
 }
@@ -100,9 +120,8 @@ export function readPattern(pattern: Pattern, previous: Readings | null): Readin
     ) {
       return known.tree;
     }
-    const tree = labelled(
-      readRow(block.text.text, { terms, names, sizes, figures: true, label: false }),
-      block.form,
+    const tree = shared(names, `${terms}|${sizes}|${block.form}|${block.text.text}`, () =>
+      labelled(readRow(block.text.text, { terms, names, sizes, figures: true, label: false }), block.form),
     );
     rows.set(block, { terms, names, sizes, tree });
     return tree;
