@@ -2,10 +2,11 @@
  * Measures what makers wait for, and prints it as ratios taken in one run on one machine. Not a test: it
  * passes or fails nothing.
  */
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
 import { readText } from '../../core/notation/index.ts';
 import { study } from '../../core/study/study.ts';
 import { longPattern, withRowChanged } from './patterns.ts';
-import { measurePrint } from './print.ts';
 
 function timed<T>(run: () => T): { ms: number; value: T } {
   const start = performance.now();
@@ -79,4 +80,5 @@ function reading(): void {
 typing();
 reading();
 longest();
-await measurePrint(say);
+// In a process of its own, so that its memory is its own.
+spawnSync(process.execPath, ['--import', 'tsx', join(import.meta.dirname, 'print.ts')], { stdio: 'inherit' });

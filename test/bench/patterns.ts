@@ -4,14 +4,20 @@
 import type { Block, Pattern } from '../../core/document/pattern.ts';
 import { cm, piece, row, smallPattern } from '../study/builder.ts';
 
-/** Rows that keep their count, over any odd number of stitches, so that a long piece stays as wide as it began. */
-const STEADY = [
-  'Ch 3, dc in next st and in each st across, turn.',
-  'Ch 1, sc in each st across, turn.',
-  'Ch 3, *sk 1 st, 2 dc in next st; rep from * across, turn.',
-  'Ch 1, sc in first st, *fpdc around next st, sc in next st; rep from * across, turn.',
-  'Ch 2 (counts as hdc), hdc in each of next 4 sts, *hdc in next st, (hdc, hdc) in next st, sk 1 st, hdc in next st; rep from * to last 4 sts, hdc in last 4 sts, turn.',
-  'Ch 1, sc in blo of each st across, turn.',
+/**
+ * Rows that keep their count, over any multiple of 4 plus 1 stitches, each worded otherwise than the one before:
+ * `n` is a number that differs from row to row.
+ */
+const STEADY: readonly ((n: number) => string)[] = [
+  (n) => `Ch 3, dc in next ${n} sts and in each st across, turn.`,
+  (n) => `Ch 1, sc in each of next ${n} sts, sc in each st across, turn.`,
+  (n) =>
+    `Ch 3, *sk 1 st, 2 dc in next st; rep from * ${n} more times, *sk 1 st, 2 dc in next st; rep from * across, turn.`,
+  (n) =>
+    `Ch 1, sc in first st, [fpdc around next st, sc in next st] ${n} times, *fpdc around next st, sc in next st; rep from * across, turn.`,
+  (n) =>
+    `Ch 2 (counts as hdc), hdc in each of next ${n} sts, *hdc in next st; rep from * to last 4 sts, hdc in last 4 sts, turn.`,
+  (n) => `Ch 1, sc in blo of next ${n} sts, sc in blo of each st across, turn.`,
 ];
 
 export interface Extent {
@@ -37,7 +43,7 @@ export function longPattern({ sizes, rows, stitches }: Extent): Pattern {
     row('b-0', 'Ch {panel stitches + 2}.', { form: 'foundation' }),
     row('b-1', 'Dc in 4th ch from hook and in each ch across, turn.'),
   ];
-  for (let i = 0; i < rows - 1; i++) blocks.push(row(`b-${i + 2}`, STEADY[i % STEADY.length]!));
+  for (let i = 0; i < rows - 1; i++) blocks.push(row(`b-${i + 2}`, STEADY[i % STEADY.length]!(1 + (i % 67))));
   return {
     ...base,
     sizes: list,

@@ -61,7 +61,7 @@ export function panelLines(width = 45, length = 30): readonly Line[] {
       length: 'length',
       gauge: 'g',
       cycle: 2,
-      endOn: 0,
+      endOn: 2,
       before: 0,
       rounding: 'nearest',
       tolerance: null,
