@@ -4,6 +4,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
+import { build } from 'esbuild';
 import { readText } from '../../core/notation/index.ts';
 import { study } from '../../core/study/study.ts';
 import { longPattern, withRowChanged } from './patterns.ts';
@@ -80,5 +81,16 @@ function reading(): void {
 typing();
 reading();
 longest();
-// In a process of its own, so that its memory is its own.
-spawnSync(process.execPath, ['--import', 'tsx', join(import.meta.dirname, 'print.ts')], { stdio: 'inherit' });
+// Bundled as it ships and in a process of its own, so that its memory is its own.
+const root = join(import.meta.dirname, '../..');
+const bundle = join(root, 'out/bench/print.mjs');
+await build({
+  entryPoints: [join(import.meta.dirname, 'print.ts')],
+  outfile: bundle,
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  packages: 'external',
+  logLevel: 'warning',
+});
+spawnSync(process.execPath, [bundle, root], { stdio: 'inherit' });

@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { fontsIn, layOut, writePdf } from '../../core/print/index.ts';
 import { sample as sampleBooklet, samplePicture } from '../print/sample.ts';
 
-const root = resolve(import.meta.dirname, '../..');
+const root = resolve(process.argv[2] ?? '.');
 
 /** Repeats the sample's parts until it fills at least `pages` pages, then writes it. */
 async function measurePrint(): Promise<void> {
