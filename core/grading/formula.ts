@@ -227,6 +227,9 @@ class Reader {
   #primary(): FormulaNode {
     const token = this.#tokens[this.#at];
     if (!token) return this.#missingOperand();
+    // A line may be called "width"; "width of back stitches" means what it says all the same.
+    const head = token.text.toLowerCase();
+    if ((head === 'width' || head === 'length') && this.#word(1) === 'of') return this.#made(0);
     const name = this.#name();
     if (name) {
       this.#names.add(name.name);

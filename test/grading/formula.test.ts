@@ -295,3 +295,12 @@ it('reads any text without throwing, with spans inside it', () => {
     { numRuns: 800 },
   );
 });
+
+it('knows "width of" a fitted line from a line that is called width', () => {
+  const { facts } = readFormula('width of back stitches + width', vocabularyOf(['width', 'back stitches']));
+  expect(facts).toEqual([]);
+  expect(readFormula('width of back stitches', vocabularyOf(['width', 'back stitches'])).tree.kind).toBe(
+    'made',
+  );
+  expect(readFormula('width', vocabularyOf(['width', 'back stitches'])).tree.kind).toBe('line');
+});
