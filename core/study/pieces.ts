@@ -215,7 +215,8 @@ function workPiece(
     definitions: readings.definitions,
     conventions: readings.conventions,
     names: readings.names,
-    values,
+    // What a start lacks is part of what the piece came to, even where the fabric is the same.
+    values: [...values, ...started.map((start) => `${start.stitches}|${JSON.stringify(start.facts)}`)],
     starts: started.map((start) => start.fabric),
   };
   const old = previous === null ? undefined : bases.get(previous);

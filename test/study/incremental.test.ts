@@ -153,6 +153,19 @@ describe('a study after edits', () => {
     );
   });
 
+  test('tells of an edge that has gone, though what it leaves is the same', () => {
+    // Once failed: the band began from an empty panel, and then from none.
+    const whole = smallPattern();
+    const [panel, band] = whole.pieces;
+    const empty: Pattern = {
+      ...whole,
+      pieces: [{ ...panel!, blocks: [row('r-0', 'Ch 0.', { form: 'foundation' })] }, band!],
+    };
+    const gone: Pattern = { ...whole, pieces: [band!] };
+    expect(told(study(gone, study(empty)))).toEqual(told(study(gone)));
+    expect(told(study(empty, study(gone)))).toEqual(told(study(empty)));
+  });
+
   test('keeps the identity of what the edit did not touch', () => {
     const before = smallPattern();
     const first = study(before);
