@@ -1,0 +1,260 @@
+/**
+ * Works the blocks of a piece in one size: rows numbered, repeats and shaping carried out, sides followed. It
+ * reports facts and judges nothing.
+ */
+import { type Block, FIGURE, type FigureText, type Piece, type RowBlock } from '../document/pattern.ts';
+import { type Env, type Fabric, PieceWork, type RowResult, type Written } from '../fabric/index.ts';
+import type { Fact } from '../finding.ts';
+import { type FigureResult, lineNamed, type Sheet } from '../grading/index.ts';
+import type { RowTree } from '../notation/tree.ts';
+import type { Memory } from './memory.ts';
+import type { BlockInSize, Side } from './pieces.ts';
+import type { Readings } from './reading.ts';
+
+/** Facts of a text's figures, at the figure that they concern. */
+export function reportFigures(
+  node: string,
+  text: FigureText,
+  at: (expression: string) => readonly FigureResult[],
+  report: (node: string, size: number | null, fact: Fact) => void,
+  numbersOnly: boolean,
+): void {
+  let from = -1;
+  text.figures.forEach((expression) => {
+    from = text.text.indexOf(FIGURE, from + 1);
+    if (from < 0) return;
+    at(expression).forEach((result, size) => {
+      for (const fact of result.facts)
+        report(node, size, { ...fact, from, to: from + 1, data: { ...fact.data, figure: expression } });
+      if (result.waitsFor.length > 0) {
+        report(node, size, {
+          code: 'figure-waits',
+          from,
+          to: from + 1,
+          data: { figure: expression, lines: result.waitsFor },
+        });
+      } else if (numbersOnly && result.count === null && result.value !== null) {
+        report(node, size, { code: 'figure-not-a-count', from, to: from + 1, data: { figure: expression } });
+      }
+    });
+  });
+}
+
+export interface SizeWork {
+  readonly work: PieceWork;
+  readonly blocks: readonly (BlockInSize | null)[];
+}
+
+export function workSize(
+  piece: Piece,
+  size: number,
+  sizeId: string,
+  start: Fabric | null,
+  env: Env,
+  readings: Readings,
+  sheet: Sheet,
+  at: (expression: string) => readonly FigureResult[],
+  memory: Memory,
+  report: (node: string, size: number | null, fact: Fact) => void,
+): SizeWork {
+  const work = new PieceWork(start, env, memory.work);
+  const written = new Map<string, Written>();
+  let side: Side | null = piece.firstSide;
+  const flip = (n: number): void => {
+    if (side !== null && n % 2 === 1) side = side === 'RS' ? 'WS' : 'RS';
+  };
+  const writtenOf = (block: RowBlock): Written => {
+    const tree = readings.row(block);
+    if (block.text.figures.length === 0) return plainly(tree);
+    const known = written.get(block.id);
+    if (known !== undefined) return known;
+    const made = {
+      row: tree,
+      figures: block.text.figures.map((expression) => at(expression)[size]?.count ?? null),
+    };
+    written.set(block.id, made);
+    return made;
+  };
+  const inSize = (result: RowResult, facing: Side | null): BlockInSize | null =>
+    result.tally === null
+      ? null
+      : {
+          first: result.first,
+          last: result.last,
+          side: facing,
+          tally: result.tally,
+          repeats: result.repeats,
+          rows: result.times,
+        };
+  const worksIt = (sizes: readonly string[] | null) => sizes === null || sizes.includes(sizeId);
+  const count = (node: string, expression: string): number | null => {
+    const result = at(expression)[size];
+    for (const fact of result?.facts ?? [])
+      report(node, size, { ...fact, from: 0, to: 0, data: { ...fact.data, figure: expression } });
+    if (result !== undefined && result.waitsFor.length > 0) {
+      report(node, size, {
+        code: 'figure-waits',
+        from: 0,
+        to: 0,
+        data: { figure: expression, lines: result.waitsFor },
+      });
+    }
+    return result?.count ?? null;
+  };
+
+  const blocks = piece.blocks.map((block): BlockInSize | null => {
+    switch (block.type) {
+      case 'row': {
+        if (!worksIt(block.sizes)) return null;
+        if (block.text.figures.length > 0) {
+          const own = (expression: string) => at(expression).map((r, i) => (i === size ? r : SILENT));
+          reportFigures(block.id, block.text, own, report, true);
+        }
+        const facing = side;
+        const before = work.rows;
+        const result = work.workOne(writtenOf(block));
+        for (const fact of result.facts) report(block.id, size, fact);
+        if (work.fabric?.form === 'flat') flip(work.rows - before);
+        return inSize(result, work.rows > before ? facing : null);
+      }
+      case 'repeat': {
+        if (!worksIt(block.sizes)) return null;
+        const group = groupOf(piece, block, sizeId).map(writtenOf);
+        if (group.length === 0) {
+          report(block.id, size, { code: 'repeat-of-nothing', from: 0, to: 0, data: {} });
+          return null;
+        }
+        const asked = count(block.id, 'times' in block.until ? block.until.times : block.until.rows);
+        if (asked === null) return null;
+        const rows =
+          block.until.kind === 'times'
+            ? asked * group.length
+            : block.until.kind === 'rows'
+              ? asked
+              : asked - work.rows;
+        if (rows < 0) {
+          report(block.id, size, {
+            code: 'repeat-beyond-total',
+            from: 0,
+            to: 0,
+            data: { total: asked, rows: work.rows },
+          });
+          return null;
+        }
+        return several(work, rows, side, flip, () => {
+          const facts: Fact[] = [];
+          const worked = work.again(group, Math.ceil(rows / group.length), rows, { from: 0, to: 0 }, facts);
+          for (const fact of facts) report(block.id, size, fact);
+          return worked?.repeats ?? null;
+        });
+      }
+      case 'shaping': {
+        if (!worksIt(block.sizes)) return null;
+        const value = lineNamed(sheet, block.line)?.sizes[size]?.value ?? null;
+        if (value === null || value.dimension !== 'schedule') {
+          report(block.id, size, {
+            code: 'shaping-without-line',
+            from: 0,
+            to: 0,
+            data: { line: block.line },
+          });
+          return null;
+        }
+        const { schedule } = value;
+        const have = work.fabric === null ? 0 : stitchesOf(work.fabric, work);
+        if (have !== schedule.from) {
+          report(block.id, size, {
+            code: 'shaping-not-as-planned',
+            from: 0,
+            to: 0,
+            data: { line: block.line, at: 'start', planned: schedule.from, worked: have },
+          });
+        }
+        const shaped = new Set(schedule.shapings);
+        return several(work, schedule.rows, side, flip, () => {
+          const facts: Fact[] = [];
+          for (let row = 1; row <= schedule.rows; row++) {
+            const one = shaped.has(row) ? block.shaped : block.even;
+            const own: Fact[] = [];
+            work.again([writtenOf(one)], 1, 1, { from: 0, to: one.text.text.length }, own);
+            for (const fact of own) report(one.id, size, fact);
+          }
+          const after = work.fabric === null ? 0 : stitchesOf(work.fabric, work);
+          if (have === schedule.from && after !== schedule.to) {
+            facts.push({
+              code: 'shaping-not-as-planned',
+              from: 0,
+              to: 0,
+              data: { line: block.line, at: 'end', planned: schedule.to, worked: after },
+            });
+          }
+          for (const fact of facts) report(block.id, size, fact);
+          return null;
+        });
+      }
+      default:
+        return null;
+    }
+  });
+  return { work, blocks };
+}
+
+const withoutFigures = new WeakMap<RowTree, Written>();
+
+/** A row without figures is the same in every size. */
+function plainly(row: RowTree): Written {
+  let made = withoutFigures.get(row);
+  if (made === undefined) {
+    made = { row, figures: [] };
+    withoutFigures.set(row, made);
+  }
+  return made;
+}
+
+const SILENT: FigureResult = { value: null, count: 0, facts: [], waitsFor: [] };
+
+function stitchesOf(fabric: Fabric, work: PieceWork): number {
+  return work.tallyOf(fabric).stitches;
+}
+
+/** Runs what makes several rows and sums it up. */
+function several(
+  work: PieceWork,
+  rows: number,
+  side: Side | null,
+  flip: (n: number) => void,
+  run: () => number | null,
+): BlockInSize | null {
+  const before = work.rows;
+  const first = work.number + 1;
+  const repeats = rows === 0 ? null : run();
+  const made = work.rows - before;
+  if (work.fabric === null) return null;
+  if (work.fabric.form === 'flat') flip(made);
+  return {
+    first: made === 0 ? null : first,
+    last: made === 0 ? null : work.number,
+    side: made === 0 ? null : side,
+    tally: work.tallyOf(work.fabric),
+    repeats,
+    rows: made,
+  };
+}
+
+/** The row blocks that a repeat names, as far as the size works them. */
+function groupOf(
+  piece: Piece,
+  repeat: Extract<Block, { type: 'repeat' }>,
+  sizeId: string,
+): readonly RowBlock[] {
+  const first = piece.blocks.findIndex((block) => block.id === repeat.first);
+  const last = piece.blocks.findIndex((block) => block.id === repeat.last);
+  const own = piece.blocks.findIndex((block) => block.id === repeat.id);
+  if (first < 0 || last < first || own <= last) return [];
+  return piece.blocks
+    .slice(first, last + 1)
+    .filter(
+      (block): block is RowBlock =>
+        block.type === 'row' && (block.sizes === null || block.sizes.includes(sizeId)),
+    );
+}
