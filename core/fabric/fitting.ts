@@ -4,7 +4,9 @@
  * from each moment, the most passes first. When none comes out even, the finding tells by how much.
  */
 import type { Again, Group, Item, Repeat, Stop, Work } from '../notation/tree.ts';
+import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
+import { missing } from './places.ts';
 import type { Moment, Progress } from './progress.ts';
 import { type Choice, type Step, steps } from './steps.ts';
 import { one, run, workOnce } from './work.ts';
@@ -59,6 +61,7 @@ export function fitOpen(
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
+  if (item.type === 'choice') reportUnmet(p, item);
   const body = item.type === 'repeat' || item.type === 'again' ? steps(item.items) : null;
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
@@ -167,6 +170,17 @@ export function fitOpen(
   then();
   p.muted -= 1;
   return true;
+}
+
+/** Says which of the things that a choice is to be worked into are not there at all. */
+function reportUnmet(p: Progress, item: Choice): void {
+  for (const work of item.works) {
+    const place = work.places[0]!;
+    const noun = place.kind === 'across' ? place.nouns[0] : place.kind === 'of-unit' ? place.unit : undefined;
+    const spot = spotOf(p, place);
+    const there = spot !== null ? spot >= 0 : place.kind === 'across' && p.seek(place.nouns) >= 0;
+    if (!there && noun !== undefined) missing(p, place, noun, 1, 0);
+  }
 }
 
 interface Limit {

@@ -6,6 +6,7 @@
 import type { Fact, FactValue, Span } from '../finding.ts';
 import type { Amount, CountsAs, Noun, StitchRef } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
+import { cornerFits } from './corners.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Opening } from './fabric.ts';
 import { type Meeting, matches, namesOf, unitName } from './kinds.ts';
@@ -222,6 +223,10 @@ export class Progress {
 
   private fits(site: Site, nouns: readonly Noun[]): boolean {
     for (const noun of nouns) {
+      if (noun.corner !== undefined) {
+        if (cornerFits(this.below, site, noun, this.meeting)) return true;
+        continue;
+      }
       const chains = noun.kind === 'space' && noun.chains !== null ? this.amount(noun.chains) : null;
       if (matches(site, noun, chains, this.bare, this.meeting)) return true;
     }

@@ -3,7 +3,7 @@
  * sense together joined. Reads the tree; works nothing.
  */
 import type { Span } from '../finding.ts';
-import type { Item, Place, Work } from '../notation/tree.ts';
+import type { Group, Item, Place, Work } from '../notation/tree.ts';
 import { nounId } from './places.ts';
 
 /**
@@ -12,7 +12,7 @@ import { nounId } from './places.ts';
  */
 export interface Choice extends Span {
   readonly type: 'choice';
-  readonly works: readonly Work[];
+  readonly works: readonly (Work | Group)[];
 }
 
 /** What a row is worked in: its items, taken apart or joined where the words of several make one step. */
@@ -102,9 +102,10 @@ function spreadShaping(items: readonly Item[]): readonly Item[] {
   return out;
 }
 
-function reaches(item: Item | undefined): item is Work {
-  if (item?.type !== 'work') return false;
+function reaches(item: Item | undefined): item is Work | Group {
+  if (item?.type !== 'work' && item?.type !== 'group') return false;
   const place = item.places[0];
+  if (place?.kind === 'of-unit' && place.which === 'each') return (place.stop?.kind ?? 'end') === 'end';
   return place?.kind === 'across' && place.stop.kind === 'end' && place.every === 1;
 }
 
@@ -113,14 +114,16 @@ function chosenAcross(items: readonly Item[]): readonly Step[] {
   const out: Step[] = [];
   for (let i = 0; i < items.length; i++) {
     const first = items[i]!;
-    const works: Work[] = [];
-    for (let at = i; reaches(items[at]); at++) works.push(items[at] as Work);
-    const kinds = works.map((work) =>
-      work.places[0]?.kind === 'across' ? nounId(work.places[0].nouns[0]) : '',
-    );
+    const works: (Work | Group)[] = [];
+    for (let at = i; reaches(items[at]); at++) works.push(items[at] as Work | Group);
+    const kinds = works.map(({ places: [place] }) => {
+      if (place?.kind !== 'across') return 'spot';
+      return place.nouns[0]?.corner === undefined ? nounId(place.nouns[0]) : 'spot';
+    });
     if (
       works.length > 1 &&
       new Set(kinds).size === kinds.length &&
+      works[0]!.places[0]!.kind === 'across' &&
       kinds.some((kind) => kind.startsWith('sp') || kind === 'ch')
     ) {
       out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });

@@ -5,6 +5,7 @@
  */
 import type { Again, Group, Item, Place, Repeat, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
+import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
 import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurningChain } from './places.ts';
 import { MOST_STITCHES, type Progress } from './progress.ts';
@@ -414,10 +415,19 @@ function work(p: Progress, item: Work): boolean {
 /** One pass of work with an open end: into the next place that its nouns ask for. */
 export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
   if (item.type === 'choice') {
-    let next: Work | null = null;
+    let next: Work | Group | null = null;
     let at = Number.POSITIVE_INFINITY;
     for (const work of item.works) {
       const place = work.places[0]!;
+      const spot = spotOf(p, place);
+      if (spot !== null) {
+        // The corner is a stitch like its neighbours: what is said of it alone goes before.
+        if (spot >= 0 && spot <= at) {
+          at = spot;
+          next = work;
+        }
+        continue;
+      }
       if (place.kind !== 'across') continue;
       // A space begun chain by chain is gone on with; nothing else can be met inside it.
       const chainwise = place.nouns.some((noun) => noun.kind === 'chain');
@@ -427,7 +437,12 @@ export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
         next = work;
       }
     }
-    return next !== null && workOnce(p, next);
+    if (next === null) return false;
+    if (spotOf(p, next.places[0]!) === null) return workOnce(p, next);
+    takeSpot(p, at);
+    if (next.type === 'group') return groupIn(p, next, at);
+    const made = p.amount(next.amount);
+    return made !== null && made > 0 && makeIn(p, next, next.places[0]!, at, made);
   }
   const place = item.places[0]!;
   if (item.type === 'group') return reachEach(p, place, 1, (index) => groupIn(p, item, index));

@@ -183,8 +183,18 @@ export function readSpace(c: Cursor): { chains: Amount | null } | null {
   );
 }
 
-/** One noun at the position, or null. */
+/** One noun at the position, or null. A corner's is marked so, unless its chains say which space it is. */
 export function readNoun(c: Cursor, inner = false): Noun | null {
+  const start = c.at;
+  const noun = readPlainNoun(c, inner);
+  if (noun === null || !['space', 'stitch', 'named'].includes(noun.kind)) return noun;
+  if (noun.kind === 'space' && noun.chains !== null) return noun;
+  const words = c.tokens.slice(start, c.at).map((token) => token.word);
+  if (!words.some((word) => word.startsWith('corner'))) return noun;
+  return { ...noun, corner: words.at(-1)!.startsWith('corner') && !words.includes('ch') ? 'bare' : 'said' };
+}
+
+function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
   return c.attempt(() => {
     const start = c.at;
     for (

@@ -67,7 +67,10 @@ export type Noun = Span &
     | { readonly kind: 'seam' }
     | { readonly kind: 'loop-of-chain' } // other side of the foundation chain
     | { readonly kind: 'turning-chain' } // "tch" as something counted or skipped
-  );
+  ) & {
+    /** A corner's: "corner sp", "corner sc" (said); "each corner" may be either (bare). */
+    readonly corner?: 'said' | 'bare';
+  };
 
 /** Where an across or a repeat stops. */
 export type Stop = Span &

@@ -5,6 +5,7 @@ import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
 import { edges } from './cases/edges.ts';
 import { edgings } from './cases/edgings.ts';
+import { everyday } from './cases/everyday.ts';
 import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
 import { garments } from './cases/garments.ts';
@@ -35,6 +36,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   foundations,
   edges,
   flat,
+  everyday,
   shaping,
   rounds,
   spirals,

@@ -22,17 +22,6 @@ export const limits: readonly RowCase[] = [
     spaces: [null, 6, 0, 6, 0],
   },
   {
-    name: 'border of a square: 2nd round with corners',
-    terms: 'us',
-    text: lines(
-      'Rnd 1: Ch 3, 2 dc in magic ring, (ch 2, 3 dc) 3 times, ch 2; join. (12 dc)',
-      'Rnd 2: Ch 1, sc in each dc around, working 3 sc in each ch-2 corner sp; join. (24 sc)',
-      'Rnd 3: Ch 1, sc in each sc around, working 3 sc in 2nd sc of each 3-sc corner; join. (32 sc)',
-    ),
-    // 12 + 4*3 = 24; 24 + 4*2 = 32
-    counts: [12, 24, 32],
-  },
-  {
     name: 'ears: leave rest, fold flat, sc through both',
     terms: 'us',
     text: lines(
