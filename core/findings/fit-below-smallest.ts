@@ -12,7 +12,7 @@ export const fitBelowSmallest: FindingKind = {
       facts,
       voice,
       ({ data }) =>
-        `${quoted(data, 'line')} is asked to be ${length(data, 'asked')}, but the fewest that can be worked, ${number(data, 'number')}, make ${length(data, 'got')}, ${length(data, 'off')} more where ${length(data, 'limit')} is allowed; a smaller multiple or a closer gauge would fit`,
+        `${quoted(data, 'line')} is asked to be ${length(data, 'asked')}, but the fewest that can be worked, ${number(data, 'number')}, make ${length(data, 'got')}, ${length(data, 'off')} more where ${length(data, 'limit')} is allowed; a smaller multiple or a closer ${voice.gauge} would fit`,
     ),
   example: null,
   sample: {

@@ -7,9 +7,9 @@ export const gaugeIncomplete: FindingKind = {
   severity: 'error',
   title: 'A gauge lacks a number',
   reason: "Widths need the gauge's stitches, lengths its rows.",
-  message: (facts) => {
+  message: (facts, voice) => {
     const { data } = facts[0]!.fact;
-    return `the gauge ${text(data, 'gauge') === '' ? '' : `in ${quoted(data, 'gauge')} `}has no number of ${text(data, 'missing')}, so ${quoted(data, 'line')} has no value; measure a swatch and enter it`;
+    return `the ${voice.gauge} ${text(data, 'gauge') === '' ? '' : `in ${quoted(data, 'gauge')} `}has no number of ${text(data, 'missing')}, so ${quoted(data, 'line')} has no value; measure a swatch and enter it`;
   },
   example: null,
   sample: { line: 'back rows', field: 'length', gauge: 'half double crochet', missing: 'rows' },

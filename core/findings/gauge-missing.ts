@@ -7,8 +7,8 @@ export const gaugeMissing: FindingKind = {
   severity: 'error',
   title: 'A line has no gauge',
   reason: 'Without a gauge no length turns into stitches or rows.',
-  message: (facts) =>
-    `${quoted(facts[0]!.fact.data, 'line')} names no gauge of the pattern, so it has no number; choose one under Materials`,
+  message: (facts, voice) =>
+    `${quoted(facts[0]!.fact.data, 'line')} names no ${voice.gauge} of the pattern, so it has no number; choose one under Materials`,
   example: null,
   sample: { line: 'back stitches', field: '', gauge: '' },
 };

@@ -23,6 +23,8 @@ export interface Voice {
   readonly stitch: (id: string, n: number) => string;
   /** "skip" or "miss". */
   readonly skip: string;
+  /** "gauge" or "tension". */
+  readonly gauge: string;
 }
 
 export interface FindingKind {

@@ -56,5 +56,6 @@ export function voiceOf(terms: Terms, labels: readonly string[], words: string):
     words,
     stitch: (id, n) => placeName(id, n, terms),
     skip: terms === 'us' ? 'skip' : 'miss',
+    gauge: terms === 'us' ? 'gauge' : 'tension',
   };
 }

@@ -8,12 +8,12 @@ export const gaugeNotGiven: Rule = {
   title: 'The gauge is not given',
   reason:
     'Sizes come out only at the gauge they were reckoned for. A maker needs the stitch pattern, its stitches and rows, and the hook to check it with.',
-  message: (facts) => {
+  message: (facts, voice) => {
     const { data } = facts[0]!.fact;
     const missing = words(data, 'missing');
     if (missing.length === 0)
-      return 'the pattern gives no gauge, so nobody can check that it will fit; measure a swatch and enter its stitches and rows over 10 cm or 4 in';
-    return `the gauge${text(data, 'gauge').trim() === '' ? '' : ` in ${quoted(data, 'gauge')}`} does not say ${listed(missing, 'and')}; enter ${missing.length === 1 ? 'it' : 'them'} under Materials`;
+      return `the pattern gives no ${voice.gauge}, so nobody can check that it will fit; measure a swatch and enter its stitches and rows over 10 cm or 4 in`;
+    return `the ${voice.gauge}${text(data, 'gauge').trim() === '' ? '' : ` in ${quoted(data, 'gauge')}`} does not say ${listed(missing, 'and')}; enter ${missing.length === 1 ? 'it' : 'them'} under Materials`;
   },
   example: null,
   sample: { gauge: 'half double crochet', missing: ['how many rows'] },
