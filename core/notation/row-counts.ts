@@ -115,6 +115,7 @@ export function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null
   if (
     before.length > 0 &&
     token.kind === 'number' &&
+    Number.isInteger(token.value) &&
     c.at + 1 === c.end &&
     /\t/u.test(c.text.slice(c.tokens[c.at - 1]?.to ?? 0, token.from))
   ) {

@@ -116,7 +116,15 @@ function check(text: string, terms: 'us' | 'uk'): void {
   }
 }
 
+/** Texts that once made the reader throw. */
+const ONCE_BROKE = ['Rnd 1\t6 sc in magic ring\t½\nRnd 2\tinc x 6\t12\nRnd 3\t(sc, inc) x 6\t18'];
+
 describe('any text at all', () => {
+  test.each(ONCE_BROKE)('%j is answered', (text) => {
+    check(text, 'us');
+    check(text, 'uk');
+  });
+
   test('real rows, damaged, are answered', { timeout: 5_400_000 }, () => {
     fc.assert(
       fc.property(mutated, ({ text, terms }) => check(text, terms)),
