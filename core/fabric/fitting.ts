@@ -8,7 +8,7 @@ import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
 import { missing } from './places.ts';
 import type { Moment, Progress } from './progress.ts';
-import { type Choice, type Step, steps } from './steps.ts';
+import { type Choice, repeatedSteps, type Step, steps } from './steps.ts';
 import { one, run, workOnce } from './work.ts';
 
 /** How many of the last passes are tried, from the most passes down. */
@@ -62,7 +62,7 @@ export function fitOpen(
 ): boolean {
   const stop = stopOf(item);
   if (item.type === 'choice') reportUnmet(p, item);
-  const body = item.type === 'repeat' || item.type === 'again' ? steps(item.items) : null;
+  const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
   const start = p.moment();
@@ -140,6 +140,7 @@ export function fitOpen(
     }
   }
   if (p.trials > 0) return false;
+  if (passes === 0 && top && !p.lenient && overPassed(p, item, start, then)) return true;
 
   // Nothing comes out even: work it as far as it goes, and say by how much it misses.
   const best = candidates[0] ?? tried[tried.length - 1]!;
@@ -170,6 +171,25 @@ export function fitOpen(
   then();
   p.muted -= 1;
   return true;
+}
+
+/**
+ * Not one pass can be worked as written: works it once more, passing over what the words leave out, and tells
+ * that. Answers whether it came out; if not, all is as before.
+ */
+function overPassed(p: Progress, item: Open, start: Moment, then: () => boolean): boolean {
+  p.restore(start);
+  const { leaves, repeats } = p;
+  p.lenient = true;
+  p.trials += 1;
+  const ok = fitOpen(p, item, [], then, true);
+  p.trials -= 1;
+  p.lenient = false;
+  if (ok) return true;
+  p.restore(start);
+  p.leaves = leaves;
+  p.repeats = repeats;
+  return false;
 }
 
 /** Says which of the things that a choice is to be worked into are not there at all. */

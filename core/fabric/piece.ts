@@ -516,6 +516,12 @@ export class PieceWork {
     const env = { ...this.env, only };
     const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
     if (ref.kind === 'pattern') return this.history.slice(-1).map((done) => done.written);
+    if (ref.kind === 'titled') {
+      const called = this.history.findLast((done) => done.written.row.label?.title === ref.title);
+      if (called !== undefined) return [called.written];
+      facts.push({ code: 'word-not-read', from: ref.from, to: ref.to, data: { words: ref.words } });
+      return [];
+    }
     if (ref.kind === 'last') {
       const n = value(ref.amount);
       if (n > this.history.length) {
@@ -562,11 +568,32 @@ export class PieceWork {
     const env = { ...this.env, only };
     const times = item.times === null ? null : amountOf(item.times, env, written.figures);
     if (item.times !== null && times === null) return null;
+    if (item.every !== undefined) {
+      const every = amountOf(item.every, env, written.figures) ?? 1;
+      return this.spaced(group, every, times ?? Math.floor((rest ?? every) / every), item, facts);
+    }
     const left = item.left === null ? null : amountOf(item.left, env, written.figures);
     if (left !== null && times === null) return this.againUntil(group, left, rest, item, facts);
     const passes = times ?? (rest === null ? 1 : Math.ceil(rest / group.length));
     const rowsAtMost = times !== null || rest === null ? passes * group.length : rest;
     return this.again(group, passes, rowsAtMost, item, facts);
+  }
+
+  /** Works a group as the last of every so many rows, the others plain. */
+  private spaced(
+    group: readonly Written[],
+    every: number,
+    times: number,
+    item: RowsAgain,
+    facts: Fact[],
+  ): Worked | null {
+    let worked: Worked | null = null;
+    for (let k = 0; k < times && this.rows < MOST_ROWS && this.fabric !== null; k++) {
+      const plain = { row: plainRow(item, mainBase(this.fabric), group[0]!.row), figures: [] };
+      this.again([plain], every - group.length, Math.max(0, every - group.length), item, facts);
+      worked = this.again(group, 1, group.length, item, facts) ?? worked;
+    }
+    return worked;
   }
 
   /** Works a group again until so many stitches are there, or until it no longer comes nearer. */

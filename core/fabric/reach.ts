@@ -41,7 +41,7 @@ export function reachEach(
         const index = takeEach(p, place.nouns, each, place);
         if (index === null) {
           if (p.trials > 0) return false;
-          missing(p, place, place.nouns[0], n * each, k * each);
+          missing(p, place.implied ? p.words : place, place.nouns[0], n * each, k * each);
           p.misfit = true;
           return true;
         }

@@ -49,6 +49,25 @@ export function steps(items: readonly Item[]): readonly Step[] {
   return made;
 }
 
+const repeated = new WeakMap<readonly Item[], readonly Step[]>();
+
+/** The steps of a repeat: "*sc in first st, inc in next st": each time it begins, first is what comes next. */
+export function repeatedSteps(items: readonly Item[]): readonly Step[] {
+  const known = repeated.get(items);
+  if (known !== undefined) return known;
+  const lead = items.findIndex((item) => item.type === 'work');
+  const work = items[lead];
+  const place = work?.type === 'work' && work.stitch.base !== 'slip' ? work.places[0] : undefined;
+  let made = steps(items);
+  if (work?.type === 'work' && place?.kind === 'first') {
+    const { noun, ...rest } = place;
+    const next: Place = { ...rest, kind: 'next', nouns: [noun], every: 1, implied: false };
+    made = steps(items.with(lead, { ...work, places: [next, ...work.places.slice(1)] }));
+  }
+  repeated.set(items, made);
+  return made;
+}
+
 /**
  * "sc across, inc in every 3rd st" is one row told in two phrases: two stitches plain, then one increased, to
  * the end. Said so, it can be worked.

@@ -11,7 +11,7 @@ import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurning
 import { MOST_STITCHES, type Progress } from './progress.ts';
 import { reachEach } from './reach.ts';
 import { stand } from './standing.ts';
-import { type Choice, type Step, steps } from './steps.ts';
+import { type Choice, repeatedSteps, type Step, steps } from './steps.ts';
 import { evenly, foundation, fromHook, makeIn, ownChain, picot, standEdge } from './stitching.ts';
 import { definitionOf, expand } from './units.ts';
 
@@ -179,7 +179,7 @@ function passes(p: Progress, item: Repeat | Again): boolean {
   const said = p.amount(item.times.amount);
   if (said === null) return true;
   const times = said + (item.times.more && item.type === 'repeat' ? 1 : 0);
-  const body = steps(item.items);
+  const body = repeatedSteps(item.items);
   const last = item.type === 'repeat' ? item.last : null;
   for (let k = 0; k < times; k++) {
     if (p.exhausted) return false;

@@ -9,7 +9,7 @@ import { readPlaces } from './places.ts';
 import { endBefore, readInside, readLast, timesOf, tooDeep } from './repeats.ts';
 import { readStop } from './stops.ts';
 import { readTimes } from './times.ts';
-import type { Item, Times } from './tree.ts';
+import type { Item, Place, Times } from './tree.ts';
 import { insideGroup } from './work.ts';
 
 /** True when the brackets hold a remark: "(see note)", "(corner made)", "(RS)". */
@@ -172,7 +172,12 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
     return readPlaces(c);
   });
   if (!places) return result;
-  const group: Item = { type: 'group', items: insideGroup(result), places, ...c.span(start) };
+  const group: Item = {
+    type: 'group',
+    items: insideGroup(result),
+    places: onChainMade(before, places),
+    ...c.span(start),
+  };
   const again = c.attempt(() => {
     const at = c.at;
     const found = readTimes(c);
@@ -180,6 +185,17 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   });
   if (!again) return [group];
   return [{ type: 'repeat', items: [group], mark: 'bracket', times: again, last: null, ...c.span(start) }];
+}
+
+/** "Ch 4, (2 dc, ch 2, 3 dc) in first ch": the chain made first lies farthest from the hook. */
+function onChainMade(before: readonly Item[], places: readonly Place[]): readonly Place[] {
+  const chain = before.findLast((item) => item.type !== 'aside');
+  const place = places[0]!;
+  if (chain?.type !== 'chain' || places.length > 1) return places;
+  if (before.some((item) => !['chain', 'aside', 'colour'].includes(item.type))) return places;
+  if (place.kind !== 'first' || place.noun.kind !== 'chain') return places;
+  const { loop, post, below, from, to } = place;
+  return [{ kind: 'from-hook', nth: chain.amount, counts: chain.counts, loop, post, below, from, to }];
 }
 
 /** True when a place or a number of times follows the closing bracket. */

@@ -36,22 +36,53 @@ export function readChainCounts(c: Cursor): CountsAs | null {
   });
 }
 
+const TURNING = [
+  'for turning ch',
+  'for turning',
+  'to turn',
+  'for the turning ch',
+  'for the turn',
+  'turning ch',
+  'turning chs',
+  'as turning ch',
+  'for turn',
+  'extra',
+];
+
+/** "Ch 30, plus 1 for turning", "ch 30 (+ 1 turning ch)", "ch 30 + 3": so many chains more. */
+function readPlus(c: Cursor, amount: Amount): Amount {
+  const sum = c.attempt<Amount>(() => {
+    const comma = c.eat(',');
+    const open = c.word() in OPENING ? c.at : -1;
+    if (open >= 0) c.at++;
+    if (!c.eatAny(['plus', '+', 'and'])) return null;
+    const and = c.tokens[c.at - 1]!.word === 'and';
+    const extra = readAmount(c);
+    if (!extra) return null;
+    c.eat('more');
+    c.eatAny(['chs', 'ch']);
+    const said = c.eatAny(TURNING) !== null;
+    if (!said && (comma || and || open >= 0 || !(c.done || ['.', '(', ',', ';'].includes(c.word()))))
+      return null;
+    if (open >= 0 && !c.eat(')') && !c.eat(']')) return null;
+    return added(amount, extra, c.span(c.at - 1).to);
+  });
+  return sum ?? amount;
+}
+
+/** Both together, size by size; null where a number is not known here. */
+function added(a: Amount, b: Amount, to: number): Amount | null {
+  if (b.kind !== 'one') return null;
+  if (a.kind === 'one') return { ...a, value: a.value + b.value, to };
+  if (a.kind !== 'sizes') return null;
+  return { ...a, values: a.values.map((n) => (n === null ? null : n + b.value)), to };
+}
+
 /** "ch 3", "3 ch", "ch-3", "make a ch of 40", "ch": a chain, or null when it is a space or no chain. */
 export function readChain(c: Cursor): Chain | null {
   return c.attempt(() => {
     const start = c.at;
     let amount: Amount | null = null;
-    const plus = c.attempt(() => {
-      // "Ch 30, plus 1 for turning": one chain more.
-      if (!c.eatAny(['plus', '+'])) return null;
-      const extra = readAmount(c);
-      c.eatAny(['chs', 'ch']);
-      return extra &&
-        c.eatAny(['for turning ch', 'for turning', 'to turn', 'for the turning ch', 'turning ch'])
-        ? extra
-        : null;
-    });
-    if (plus) return { type: 'chain', amount: plus, counts: null, ...c.span(start) };
     c.eatAny(['commence with', 'cast on']);
     if (c.eatAny(['ch of', 'a ch of', 'foundation ch of', 'a foundation ch of', 'beg ch of'])) {
       amount = readAmount(c, true, true);
@@ -73,6 +104,7 @@ export function readChain(c: Cursor): Chain | null {
       c.eat('more');
       if (!c.eatAny(['ch', 'chs', 'foundation ch'])) return null;
     }
+    amount = readPlus(c, amount);
     if (c.attempt(() => (eatDash(c).isAny(['sp', 'sps', 'lp', 'lps', 'picot', 'corner']) ? true : null)))
       return null;
     if (c.word() === 'from' || c.is('across')) return null;

@@ -82,6 +82,36 @@ const KIND_WORDS = [
   'gap',
 ];
 
+/** Words by which a row is called again later: "Rep Dec Row". */
+const TITLE_WORDS = [
+  'dec',
+  'inc',
+  'decreasing',
+  'increasing',
+  'shaping',
+  'even',
+  'plain',
+  'eyelet',
+  'shell',
+  'mesh',
+  'picot',
+  'neck',
+  'armhole',
+  'shoulder',
+  'sleeve',
+  'raglan',
+  'rib',
+  'ribbing',
+  'lace',
+  'patt',
+  'cluster',
+  'puff',
+  'bobble',
+  'buttonhole',
+  'filet',
+  'color',
+];
+
 function number(c: Cursor): Amount | null {
   const start = c.at;
   const token = c.peek();
@@ -321,6 +351,34 @@ function eatDecoration(c: Cursor): void {
   while (c.peek() && ['•', '·', '-', '>', '_', '◦', '▪'].includes(c.word())) c.at++;
 }
 
+/** "dec" of "Dec Row" or "decrease row", "neck dec" of "Neck Dec Row", at the position; null when there is none. */
+export function readTitle(c: Cursor): { title: string; round: boolean } | null {
+  return c.attempt(() => {
+    const start = c.at;
+    while (c.at - start < 4 && c.isAny(TITLE_WORDS)) c.eatAny(TITLE_WORDS);
+    if (c.at === start || c.at - start > 4) return null;
+    const title = c.tokens
+      .slice(start, c.at)
+      .map((token) => token.word.replace(/^(inc|dec)reasing$/u, '$1'))
+      .join(' ');
+    const word = c.eatAny(ROWS);
+    return word ? { title, round: word.startsWith('rnd') } : null;
+  });
+}
+
+/** What the label between `start` and the position calls its row. */
+function titleOf(c: Cursor, start: number): string | null {
+  const end = c.at;
+  for (let at = start; at < end; at++) {
+    if (!TITLE_WORDS.includes(c.tokens[at]!.word)) continue;
+    c.at = at;
+    const found = readTitle(c);
+    c.at = end;
+    if (found) return found.title;
+  }
+  return null;
+}
+
 /** A label at the position, or null. */
 export function readLabel(c: Cursor): Label | null {
   return c.attempt(() => {
@@ -347,10 +405,12 @@ export function readLabel(c: Cursor): Label | null {
     // "Row 1:-" and "Row 1. -"
     c.eatAny(['-', ':']);
     if (c.at === colonAt && read.needsEnd && !side) return null;
+    const title = titleOf(c, start);
     return {
       kind: read.kind,
       numbers: read.numbers,
       ...(read.rows ? { rows: read.rows } : {}),
+      ...(title ? { title } : {}),
       side: side ?? read.side,
       ...span,
     };

@@ -103,13 +103,22 @@ export function bracketValues(c: Cursor, open: number): Values | null {
   return values ? { values, next: close + 1 } : null;
 }
 
+/** Words after the last row of a piece. */
+const ENDS_PIECE = ['fasten', 'fo', 'cut', 'weave', 'stuff', 'break', 'close'];
+
 /** True when a lone "(24)" behind a number is rather the count of the row than a second size. */
 function rathersCount(c: Cursor, values: Values, before: number, chains: boolean): boolean {
   if (values.values.length > 1) return false;
   if (c.sizes === 2) return false;
   if (c.sizes === 1) return true;
   const next = c.tokens[values.next];
-  const atEnd = values.next >= c.end || (next?.word === '.' && values.next + 1 >= c.end);
+  const here = c.tokens[values.next - 1]!.line;
+  const stop = next?.word === '.';
+  const after = stop ? c.tokens[values.next + 1] : next;
+  const closes = stop && ENDS_PIECE.includes(after?.word ?? '');
+  // "(6)" at the end of a line, whatever "Fasten off" the lines after it say.
+  const atEnd =
+    values.next + (stop ? 1 : 0) >= c.end || closes || (after !== undefined && after.line !== here);
   if (c.sizes !== null) return atEnd;
   return atEnd && (!chains || values.values[0] === before);
 }

@@ -462,7 +462,7 @@ export function readBetween(c: Cursor): Bare | null {
     c.eatAny(['the', 'each of the', 'any']);
     c.eatAny(['next', 'foll', 'each', 'last', 'first']);
     const amount = readAmount(c);
-    const noun: Noun = readNoun(c) ?? anyStitch(c);
+    const noun: Noun = partsNoun(c) ?? readNoun(c) ?? anyStitch(c);
     c.attempt(() =>
       c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and']) &&
       (readTurningChain(c) || readNoun(c))

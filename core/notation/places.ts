@@ -303,6 +303,21 @@ export function readPlaces(c: Cursor): Place[] | null {
         if (!place || c.isAny(['work', 'make', ':', '('])) return null;
         return place;
       }
+      const across = readStop(c);
+      if (across) {
+        // "in 2nd ch from hook and across": into each from there on.
+        if (across.kind === 'end' && !(c.done || c.peek()!.kind === 'sign' || c.is('turn'))) return null;
+        return {
+          kind: 'across',
+          nouns: [anyStitch(c)],
+          every: 1,
+          stop: across,
+          loop: null,
+          post: null,
+          below: 0,
+          ...c.span(at),
+        } as Place;
+      }
       if (c.isAny(['ch', 'sk', 'turn', 'rep', 'join', 'work', 'end', 'sl', 'inc', 'dec'])) return null;
       const place = readPlaceFrom(c, at, false, {});
       if (!place || place.from === place.to || c.isAny(['work', 'make', 'in', 'unworked'])) return null;

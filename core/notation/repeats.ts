@@ -373,14 +373,26 @@ export function tooDeep(c: Cursor, start: number, end: number): Item[] {
   return [{ type: 'unread', ...span }];
 }
 
+/** "sc 5, dec, around": behind a plain list, how far all of it is worked. */
+function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
+  if (![',', '-'].includes(c.tokens[c.at - 1]?.word ?? '') || !c.isAny(['around', 'across', 'to end']))
+    return false;
+  const works = before.filter((item) => item.type === 'work');
+  return (
+    works.length >= 2 &&
+    works.every((work) => work.places.every((place) => place.kind === 'next' || place.kind === 'same'))
+  );
+}
+
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
 export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
   // ", x 6" behind a plain list says how often all of it is worked.
   const multiplied = c.word() === 'x' && c.peek(1)?.kind === 'number';
-  if (!c.is('rep') && !multiplied) return null;
+  const bare = isBareEnd(c, before);
+  if (!c.is('rep') && !multiplied && !bare) return null;
   return c.attempt(() => {
     const start = c.at;
-    if (!multiplied) c.at++;
+    if (!multiplied && !bare) c.at++;
     c.eatAny(['this', 'these', 'all', 'above', 'the']);
     c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
     const at = c.at;

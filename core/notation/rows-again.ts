@@ -2,6 +2,7 @@
  * Reads rows worked again: "Rep Rows 2 and 3 five more times", "as Row 2", "until piece measures 30 cm".
  */
 import type { Cursor } from './cursor.ts';
+import { readTitle } from './labels.ts';
 import { readLength } from './lengths.ts';
 import { bracketValues, one, readAmount, readOrdinal } from './numbers.ts';
 import { readTimes } from './times.ts';
@@ -37,6 +38,11 @@ export function readRowsRef(c: Cursor): RowsRef | null {
       return word ? { numbers, word } : null;
     });
     if (nth) return refOf(c, start, nth.numbers, isRound(nth.word));
+    const titled = readTitle(c);
+    if (titled)
+      return c.peek()?.kind === 'number' && !readsTimes(c)
+        ? null
+        : { kind: 'titled', ...titled, words: c.words(c.span(start)), ...c.span(start) };
     const short = c.peek()?.text === 'R' && c.peek(1)?.kind === 'number';
     if (short) c.at++;
     const word = short ? 'row' : c.eatAny(ROW);
@@ -63,6 +69,45 @@ export function readRowsRef(c: Cursor): RowsRef | null {
       numbers.push(more);
     }
     return refOf(c, start, numbers, round);
+  });
+}
+
+/** Whether what follows says how often: "3 more times" behind "Dec Row". */
+function readsTimes(c: Cursor): boolean {
+  const at = c.at;
+  const often = readTimes(c);
+  c.at = at;
+  return often !== null;
+}
+
+/** "every other row", "on every 4th row", "every RS row": how many rows each working takes. */
+function readEveryRow(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    c.eatAny(['on', 'in']);
+    const start = c.at;
+    let every: Amount | null = null;
+    if (
+      c.eatAny([
+        'every other',
+        'every alt',
+        'each alt',
+        'alt',
+        'every second',
+        'every rs',
+        'every ws',
+        'each rs',
+        'each ws',
+        'foll alt',
+      ])
+    ) {
+      every = { kind: 'one', value: 2, ...c.span(start) };
+    } else if (c.eatAny(['every foll', 'every', 'each foll', 'each', 'foll'])) {
+      every = readOrdinal(c) ?? c.attempt(() => readAmount(c)) ?? one(c);
+    }
+    if (!every) return null;
+    c.eat('foll');
+    return c.eatAny(ROW) ? every : null;
   });
 }
 
@@ -106,7 +151,10 @@ export function readUntil(c: Cursor): Length | null {
       const length = readLength(c);
       if (length) {
         c.attempt(() => {
-          if (!c.eatAny(['from', 'in length', 'long', 'wide', 'or', 'total'])) return null;
+          if (
+            !c.eatAny(['from', 'in length', 'long', 'wide', 'tall', 'high', 'square', 'deep', 'or', 'total'])
+          )
+            return null;
           for (let n = 0; n < 8 && c.peek() && c.peek()!.kind !== 'sign'; n++) {
             if (c.isAny(['end', 'and', 'then'])) break;
             c.at++;
@@ -185,6 +233,7 @@ export function eatForPattern(c: Cursor): void {
 
 function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, chained = 0): RowsAgain[] {
   eatForPattern(c);
+  const every = readEveryRow(c);
   let times: Amount | null = null;
   let until: Length | null = null;
   const often = takesTimes
@@ -210,7 +259,10 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   const left = times || until ? null : readUntilCount(c);
   eatForPattern(c);
   const endingWith = readEndingWith(c);
-  const list: RowsAgain[] = [{ type: 'rows-again', rows, times, until, left, endingWith, ...c.span(start) }];
+  const spaced = every ? { every } : {};
+  const list: RowsAgain[] = [
+    { type: 'rows-again', rows, times, ...spaced, until, left, endingWith, ...c.span(start) },
+  ];
   const then = c.attempt(() => {
     c.eatAny([',', ';']);
     if (chained > 8 || !c.eatAny(['and then', 'then', 'and'])) return null;

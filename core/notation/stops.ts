@@ -176,6 +176,13 @@ function readBefore(c: Cursor): Stop | null {
     }
     const first = c.is('first') && c.isAny(['ch', 'sp', 'corner', 'shell', 'lp', '#', 'marked', 'v'], 1);
     if (first || c.isAny(['next', 'foll'])) c.at++;
+    // "dc in each st to ch-2 sp"
+    const space = c.attempt(() => {
+      c.eat('center');
+      const noun = c.is('ch') || c.peek()?.kind === 'number' ? readNoun(c) : null;
+      return noun?.kind === 'space' && !c.isAny(['of']) ? noun : null;
+    });
+    if (space) return { kind: 'before-next', noun: space, ...c.span(start) };
     if (first || ['next', 'foll'].includes(c.tokens[c.at - 1]!.word) || c.isAny(['corner'])) {
       const noun = readNoun(c);
       return noun ? { kind: 'before-next', noun, ...c.span(start) } : null;

@@ -306,6 +306,7 @@ export type RowsRef = Span &
     | { readonly kind: 'list'; readonly numbers: readonly Amount[]; readonly round: boolean }
     | { readonly kind: 'last'; readonly amount: Amount; readonly round: boolean }
     | { readonly kind: 'pattern' } // "in pattern as established"
+    | { readonly kind: 'titled'; readonly title: string; readonly words: string; readonly round: boolean } // "Dec Row", by its label
   );
 
 export interface Length extends Span {
@@ -319,6 +320,8 @@ export interface RowsAgain extends Span {
   readonly rows: RowsRef;
   /** Times the group is worked here; null = as many as the label's row range takes, else once. */
   readonly times: Amount | null;
+  /** "every other row", "every 4th row": each working is the last of so many rows, the others plain. */
+  readonly every?: Amount;
   readonly until: Length | null;
   /** "until 5 sts remain", "until there are 22 dc": stitches in the row then. */
   readonly left: Amount | null;
@@ -402,6 +405,8 @@ export interface Label extends Span {
   readonly numbers: RowNumbers | null;
   /** "Next 4 rows": how many rows a label without numbers is for; absent = one. */
   readonly rows?: Amount;
+  /** "Dec Row", "Row 5 (Inc Row)": what the row is called, in short words. */
+  readonly title?: string;
   readonly side: 'RS' | 'WS' | null;
 }
 

@@ -119,6 +119,8 @@ function rows(r: RowsRef): string {
       return `${kind} ${r.numbers.map(amount).join(',')}`;
     case 'last':
       return `${kind} last ${amount(r.amount)}`;
+    case 'titled':
+      return `${kind} "${r.title}"`;
     case 'pattern':
       return 'pattern';
   }

@@ -103,7 +103,7 @@ Work 36 sc evenly along side edge of cuff, working 1 sc in end of each row, turn
 Row 3: Csdc, dc in next 14 sts. Stacked sc in next st
   row 3: 1 t3.standing @ ~next 1 st; 1 t3 @ next 14 st; 1 t3.standing @ next 1 st
 Ch 30, plus 1 for turning.
-  ch 30; ch 1
+  ch 31
 Row 2: sc in each sc across, turn. <24 sc>
   row 2: 1 t1 @ each t1 across; turn {24 t1}
 Row 4: sc in each st to last 2 sts, sc2tog, turn. There are now 24 sts.

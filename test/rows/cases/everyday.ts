@@ -87,4 +87,165 @@ export const everyday: readonly RowCase[] = [
     counts: [8, 8],
     findings: [{ row: 1, code: 'place-does-not-exist', words: 'in each ch-1 sp', saying: ['ch-1 sp'] }],
   },
+
+  // Chains with the turning chain apart
+  {
+    name: 'foundation "plus 1 for turning"',
+    terms: 'us',
+    text: lines(
+      'Ch 28, plus 1 for turning.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. Turn. 28 sc.',
+      'Row 2: Ch 1. *Sc in next st, dc in next st* across. Turn.',
+    ),
+    counts: [29, 28, 28],
+  },
+  {
+    name: 'foundation "+ 1 turning chain" UK',
+    terms: 'uk',
+    text: lines(
+      'Chain 30 + 1 turning chain.',
+      'Row 1: dc in second ch from hook, then dc in every ch to end (30 dc). Turn.',
+    ),
+    counts: [31, 30],
+  },
+  {
+    name: 'foundation "+ 3 (counts as first dc)", several sizes',
+    terms: 'us',
+    text: lines(
+      'Ch 30 (34, 38) + 3 (counts as first dc).',
+      'Row 1: Dc in 4th ch from hook and in each ch across. 31 (35, 39) dc.',
+    ),
+    counts: [
+      [33, 37, 41],
+      [31, 35, 39],
+    ],
+  },
+  {
+    name: 'into the second chain and across',
+    terms: 'us',
+    text: lines('Ch 21.', 'Row 1: Sc in 2nd ch from hook and across. (20 sc)'),
+    counts: [21, 20],
+  },
+  // Rounds in the shortest words
+  {
+    name: 'a line "FO." behind the last count',
+    terms: 'us',
+    text: lines('R1: 6sc in MR (6)', 'R2: inc x6 (12)', 'R3-5: sc around (12)', 'R6: dec x 6 (6)', 'FO.'),
+    counts: [6, 12, 12, 6],
+  },
+  {
+    name: 'a list and "around"',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each sc around. (12)',
+      'Rnd 3: Sc in next sc, 2 sc in next sc, around. (18)',
+      'Rnd 4: Sc 1, dec, around. (12)',
+    ),
+    counts: [6, 12, 18, 12],
+    findings: [
+      { row: 2, code: 'repeat-start-not-said', severity: 'warning', words: 'around' },
+      { row: 3, code: 'repeat-start-not-said', severity: 'warning', words: 'around' },
+    ],
+  },
+  {
+    name: '"first sc" at the head of a repeat',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring.',
+      'Rnd 2: 2 sc in each sc around. 12 sc',
+      'Rnd 3: *Sc in first sc, 2 sc in next sc; rep from * around. 18 sc',
+      'Rnd 4: [Sc in first 2 sc, 2 sc in next sc] 6 times. 24 sc',
+    ),
+    counts: [6, 12, 18, 24],
+  },
+  // Rows called by their names
+  {
+    name: 'dec row, repeated by its name',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and each ch across. (20)',
+      'Dec Row: Ch 1, sc2tog, sc to last 2 sts, sc2tog, turn. (18)',
+      'Rep Dec Row 3 more times. (12)',
+      'Next Row: Ch 1, sc in each sc across. (12)',
+    ),
+    final: 12,
+  },
+  {
+    name: 'inc row on every 4th row',
+    terms: 'us',
+    text: lines(
+      'Fsc 20.',
+      'Row 1 (Inc Row): Ch 1, 2 sc in first st, sc to last st, 2 sc in last st, turn.',
+      'Row 2: Ch 1, sc in each sc across, turn.',
+      'Rep Inc Row on every 4th row 2 times more. (26)',
+    ),
+    final: 26,
+  },
+  {
+    name: 'increase row every other row UK',
+    terms: 'uk',
+    text: lines(
+      'Make 21 ch.',
+      '1st row: 1 dc into 2nd ch from hook, 1 dc into each ch to end, turn. (20 dc)',
+      'Increase row: 1 ch, 2 dc into first dc, 1 dc into each dc to last dc, 2 dc into last dc, turn. (22 dc)',
+      'Rep increase row every alternate row 3 times more. (28 dc)',
+    ),
+    final: 28,
+  },
+  {
+    name: 'wrong: no row of that name',
+    terms: 'us',
+    text: lines(
+      'Fsc 20.',
+      'Row 1: Ch 1, 2 sc in first st, sc to last st, 2 sc in last st, turn.',
+      'Rep Inc Row 2 times more. (26)',
+    ),
+    counts: [20, 22, 22],
+    findings: [
+      { row: 2, code: 'word-not-read', words: 'Inc Row' },
+      { row: 2, code: 'stated-count-wrong', saying: ['26', '22'] },
+    ],
+  },
+  // Places
+  {
+    name: 'groups named by their stitches',
+    terms: 'us',
+    text: lines(
+      square,
+      'Rnd 2: Sl st in next 2 dc and in next sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *(3 dc, ch 2, 3 dc) in next sp; rep from * around; join.',
+      'Rnd 3: Sl st in next 2 dc and in next sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *3 dc between next two 3-dc groups, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, 3 dc between next two groups; join.',
+    ),
+    counts: [12, 24, 36],
+  },
+  {
+    name: 'shawl: up to the space of the spine',
+    terms: 'us',
+    text: lines(
+      'Row 1: Make a magic ring. Ch 3 (counts as dc throughout), 2 dc, ch 2, 3 dc in ring. Turn. (6 dc)',
+      'Row 2: Ch 3, 2 dc in first st, dc in next 2 sts, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in next 2 sts, 3 dc in last st, turn. (14 dc)',
+      'Row 3: Ch 3, 2 dc in same st, dc in each st to ch-2 sp, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in each st to last st, 3 dc in last st. Turn. 22 dc.',
+    ),
+    // each: 2 more at either edge, 4 at the spine
+    counts: [6, 14, 22],
+  },
+  {
+    name: 'shawl begun in the first chain of four',
+    terms: 'us',
+    text: lines('Row 1: Ch 4 (counts as ch 1, dc), (2 dc, ch 2, 3 dc) in first ch. Turn. (6 dc)'),
+    counts: [6],
+    spaces: [1],
+  },
+  {
+    name: 'wrong: a group in each sc over the dc between them',
+    terms: 'us',
+    text: lines(
+      'Ch 20.',
+      'Row 1: (Sc, dc) in 2nd ch from hook, *sk next ch, (sc, dc) in next ch; rep from * across. Turn.',
+      'Row 2: Ch 1, (sc, dc) in each sc across. Turn.',
+    ),
+    counts: [20, 20, 20],
+    findings: [{ row: 2, code: 'stitches-passed-over', words: 'in each sc across', saying: ['1'] }],
+  },
 ];

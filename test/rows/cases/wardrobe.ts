@@ -1571,6 +1571,22 @@ export const wardrobe: readonly RowCase[] = [
       source: 'common practice, no source: a group in the space of the turning chain leaves its top unworked',
     },
   ),
+  us(
+    'foundation chain and a turning chain apart',
+    ['Ch 30, plus 1 for turning.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (30 sc)'],
+    [31, 30],
+  ),
+  us(
+    'repeat of whole rows with an offset start',
+    [
+      ...sc(30),
+      'Row 2 (Dec Row): Ch 1, sc2tog, sc in each st to last 2 sts, sc2tog, turn. (28 sts)',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Rows 4-11: Repeat Rows 2-3 four times more. (20 sts)',
+      'Rows 12 and 13: Rep Dec Row. (16 sts)',
+    ],
+    [31, 30, 28, 28, 20, 16],
+  ),
 ];
 
 /** Of these styles, what the program does not follow yet (see `limits`). */
@@ -1670,11 +1686,6 @@ export const unfollowed: readonly RowCase[] = [
     { final: 36 },
   ),
   us(
-    'foundation chain and a turning chain apart',
-    ['Ch 30, plus 1 for turning.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (30 sc)'],
-    [31, 30],
-  ),
-  us(
     'counts with remain and there are',
     [
       ...sc(30),
@@ -1687,17 +1698,6 @@ export const unfollowed: readonly RowCase[] = [
       'Row 8: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. Inc 2; 28 sc.',
     ],
     [31, 30, 28, 26, 24, 22, 24, 26, 28],
-  ),
-  us(
-    'repeat of whole rows with an offset start',
-    [
-      ...sc(30),
-      'Row 2 (Dec Row): Ch 1, sc2tog, sc in each st to last 2 sts, sc2tog, turn. (28 sts)',
-      'Row 3: Ch 1, sc in each st across, turn.',
-      'Rows 4-11: Repeat Rows 2-3 four times more. (20 sts)',
-      'Rows 12 and 13: Rep Dec Row. (16 sts)',
-    ],
-    [31, 30, 28, 28, 20, 16],
   ),
   uk(
     'older printed style, each told with into',
