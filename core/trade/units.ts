@@ -59,12 +59,16 @@ function decimal(value: number): Rational | null {
   return power < 0 ? mantissa.div(scale) : mantissa.mul(scale);
 }
 
+/** Above this a whole number may not fit a double. */
+const MOST_EXACT = 2n ** 53n;
+
 /** Nearest floating-point number, for drawing and for comparing with what a document holds. */
 export function toNumber(value: Rational): number {
-  const plain = value.valueOf();
-  if (Number.isFinite(plain)) return plain;
-  const whole = value.n / value.d;
-  return Number(value.s) * Number(whole);
+  if (value.n < MOST_EXACT && value.d < MOST_EXACT) return value.valueOf();
+  // The two numbers do not fit a double each, so their quotient would be rounded twice: by its digits instead.
+  const places = 25 + String(value.d).length - String(value.n).length;
+  const digits = places > 0 ? (value.n * 10n ** BigInt(places)) / value.d : value.n / value.d;
+  return Number(value.s) * Number(places > 0 ? `${digits}e-${places}` : String(digits));
 }
 
 /** A length typed in a unit, as exact centimetres. Null only for a number that is none (NaN, infinite). */
