@@ -30,25 +30,53 @@ function wordsOf(phrase: string): readonly string[] {
   return words;
 }
 
-const byFirst = new WeakMap<readonly string[], ReadonlyMap<string, readonly string[]>>();
+/** A list of phrases, and those of them that begin with each word, in the list's order. */
+interface Phrases {
+  readonly list: readonly string[];
+  readonly byFirst: ReadonlyMap<string, readonly string[]>;
+}
 
-/** The phrases of a list that begin with a word, in the list's order: most lists are long and most words in none. */
-function beginningWith(list: readonly string[], word: string): readonly string[] {
-  // Short lists are mostly written where they are used and are quicker gone through.
-  if (list.length < 12) return list;
-  let index = byFirst.get(list);
-  if (!index) {
-    const made = new Map<string, string[]>();
-    for (const phrase of list) {
-      const first = wordsOf(phrase)[0] ?? '';
-      const same = made.get(first);
-      if (same) same.push(phrase);
-      else made.set(first, [phrase]);
-    }
-    index = made;
-    byFirst.set(list, index);
+/** Lists by their first phrase: most are written where they are used, and so come as a new array each time. */
+let lists = new Map<string, Phrases[]>();
+let listed = 0;
+
+/** More lists than the reader has; past it the memory starts afresh. */
+const LISTS = 5000;
+
+function phrasesOf(list: readonly string[]): Phrases {
+  const alike = lists.get(list[0]!);
+  if (alike !== undefined) {
+    for (const known of alike) if (sameList(known.list, list)) return known;
   }
-  return index.get(word) ?? NO_PHRASES;
+  const byFirst = new Map<string, string[]>();
+  for (const phrase of list) {
+    const first = wordsOf(phrase)[0] ?? '';
+    const same = byFirst.get(first);
+    if (same) same.push(phrase);
+    else byFirst.set(first, [phrase]);
+  }
+  if (listed >= LISTS) {
+    lists = new Map();
+    listed = 0;
+  }
+  const made: Phrases = { list, byFirst };
+  const others = lists.get(list[0]!);
+  if (others === undefined) lists.set(list[0]!, [made]);
+  else others.push(made);
+  listed += 1;
+  return made;
+}
+
+function sameList(a: readonly string[], b: readonly string[]): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+/** The phrases of a list that begin with a word: most words begin none. */
+function beginningWith(list: readonly string[], word: string): readonly string[] {
+  return list.length < 2 ? list : (phrasesOf(list).byFirst.get(word) ?? NO_PHRASES);
 }
 
 const NO_PHRASES: readonly string[] = [];
@@ -157,9 +185,10 @@ export class Cursor {
     const result = read();
     if (result === null) {
       this.at = at;
-      this.facts.length = facts;
-      this.counts.length = counts;
-      this.said.length = said;
+      // Setting a length, even to what it is, costs more than most trials.
+      if (this.facts.length !== facts) this.facts.length = facts;
+      if (this.counts.length !== counts) this.counts.length = counts;
+      if (this.said.length !== said) this.said.length = said;
     }
     return result;
   }
