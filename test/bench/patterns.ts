@@ -2,7 +2,7 @@
  * Patterns of a given length and breadth for measuring. Invented, and only as varied as measuring needs.
  */
 import type { Block, Pattern } from '../../core/document/pattern.ts';
-import { cm, piece, row, smallPattern } from '../study/builder.ts';
+import { cm, piece, row, smallPattern, written } from '../study/builder.ts';
 
 /**
  * Rows that keep their count, over any multiple of 4 plus 1 stitches, each worded otherwise than the one before:
@@ -19,6 +19,10 @@ const STEADY: readonly ((n: number) => string)[] = [
     `Ch 2 (counts as hdc), hdc in each of next ${n} sts, *hdc in next st; rep from * to last 4 sts, hdc in last 4 sts, turn.`,
   (n) => `Ch 1, sc in blo of next ${n} sts, sc in blo of each st across, turn.`,
 ];
+
+/** Notes as makers write them, one for each number. */
+const note = (n: number) =>
+  `Note ${n}: work the first ${n + 2} rows loosely, and check the count of stitches before the piece is turned.`;
 
 export interface Extent {
   readonly sizes: number;
@@ -52,20 +56,7 @@ export function longPattern({ sizes, rows, stitches }: Extent): Pattern {
       if (line.name === 'width') return { ...line, kind: 'typed' as const, values: { each: widths } };
       return line.kind === 'stitches' ? { ...line, multiple: 4, plus: 1 } : line;
     }),
+    notes: [...base.notes, ...Array.from({ length: 12 }, (_, n) => written(note(n)))],
     pieces: [piece('p-long', 'Panel', blocks)],
   };
-}
-
-/** The same pattern with one row's words changed so that its count stays. */
-export function withRowChanged(pattern: Pattern, at: number, times: number): Pattern {
-  const own = pattern.pieces[0]!;
-  const blocks = own.blocks.map((block, i) =>
-    i === at && block.type === 'row'
-      ? row(
-          block.id,
-          times % 2 === 0 ? 'Ch 1, sc in each st across, turn.' : 'Ch 3, dc in each st across, turn.',
-        )
-      : block,
-  );
-  return { ...pattern, pieces: [{ ...own, blocks }] };
 }
