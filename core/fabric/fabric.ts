@@ -118,6 +118,8 @@ export interface Tally {
   readonly byKind: ReadonlyMap<string, number>;
   /** The same for stitches that belong to no unit. */
   readonly loose: ReadonlyMap<string, number>;
+  /** The same for stitches made in a place of their own, in no unit or group. */
+  readonly single: ReadonlyMap<string, number>;
   /** Units (shells, V-stitches …) by name. */
   readonly units: ReadonlyMap<string, number>;
   /** Spaces by their chains. */
@@ -137,6 +139,7 @@ export function tally(of: Fabric): Tally {
   if (known !== undefined) return known;
   const byKind = new Map<string, number>();
   const alone = new Map<string, number>();
+  const single = new Map<string, number>();
   const units = new Map<string, number>();
   const spacesOf = new Map<number, number>();
   let stitches = 0;
@@ -163,6 +166,8 @@ export function tally(of: Fabric): Tally {
       if (site.stitch !== null && (site.unit === null || site.unit.name === 'group')) {
         alone.set(site.stitch, (alone.get(site.stitch) ?? 0) + 1);
       }
+      if (site.stitch !== null && site.unit === null)
+        single.set(site.stitch, (single.get(site.stitch) ?? 0) + 1);
     } else if (site.kind === 'space') {
       spaces += 1;
       chains += site.chains;
@@ -185,6 +190,7 @@ export function tally(of: Fabric): Tally {
     chains,
     byKind,
     loose: alone,
+    single,
     units,
     spacesOf,
     groups,

@@ -8,7 +8,7 @@ import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
 import { missing } from './places.ts';
 import type { Moment, Progress } from './progress.ts';
-import { type Choice, repeatedSteps, type Step, steps } from './steps.ts';
+import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
 import { one, run, workOnce } from './work.ts';
 
 /** How many of the last passes are tried, from the most passes down. */
@@ -102,8 +102,18 @@ export function fitOpen(
     return true;
   };
 
+  /** How much of what the passes made is still as they made it. */
+  let intact = Number.POSITIVE_INFINITY;
+
   /** Works on from a moment; on success everything stays done. */
-  const attempt = (from: Tried, ending: (() => boolean) | null, partial: 0 | 1): boolean => {
+  const attempt = (tried: Tried, ending: (() => boolean) | null, partial: 0 | 1): boolean => {
+    let from = tried;
+    if (from.moment.made > intact) {
+      // A try from fewer passes has worked over what these made.
+      replay(from.passes);
+      from = { passes: from.passes, moment: p.moment() };
+    }
+    intact = from.moment.made;
     p.restore(from.moment);
     const { leaves, repeats } = p;
     if (leavesHere) p.leaves = true;
@@ -129,6 +139,16 @@ export function fitOpen(
 
   const last = item.type === 'repeat' ? item.last : null;
   const candidates = chosen(p, stop, limit, tried);
+  if (last === null && limit !== null && candidates.some((t) => limit.withSpaces(t.moment.pos))) {
+    // Whether the spaces count among "last 2 sts" shows in what comes out with nothing passed over.
+    const { strict } = p;
+    for (const from of candidates) {
+      p.strict = true;
+      const ok = from.passes > 0 && attempt(from, null, 0);
+      p.strict = strict;
+      if (ok) return accept(from.passes);
+    }
+  }
   for (const from of candidates) {
     if (last === null) {
       if (from.passes === 0 && body !== null && candidates.length > 1) continue;
@@ -277,7 +297,7 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
     return [{ way: () => run(p, cut, 0, false), partial: 1 }];
   }
   if (last.kind === 'omitting') {
-    const cut = body.slice(0, Math.max(0, body.length - Math.max(1, last.items.length)));
+    const cut = without(body, last.items);
     return [{ way: () => run(p, cut, 0, false), partial: 1 }];
   }
   const extra = steps(last.items);
@@ -286,7 +306,8 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
     const head = body.slice(0, Math.max(0, at));
     return [
       { way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 },
-      { way: () => run(p, extra, 0, false), partial: 0 },
+      // A space still open is owed its own chains or stitches: the last stitch may not leap over it.
+      { way: () => p.spacesAhead() === 0 && run(p, extra, 0, false), partial: 0 },
     ];
   }
   const ways: Ending[] = [{ way: () => run(p, extra, 0, false), partial: 0 }];

@@ -7,6 +7,7 @@ import type { Span } from '../finding.ts';
 import type { Noun, Place } from '../notation/tree.ts';
 import { beginsUnit, opensUnit } from './kinds.ts';
 import { NOWHERE, type Progress } from './progress.ts';
+import type { Site } from './site.ts';
 
 /** A short id of what was looked for, which the sentence layer puts into the author's terms. */
 export function nounId(noun: Noun | undefined): string {
@@ -167,7 +168,7 @@ export function takeTurningChain(p: Progress, span: Span): number | null {
     return null;
   }
   // From the last space or shell on, the edge is next, whatever lies between.
-  if (!p.intoSpace && !passOver(p, p.pos, i, undefined, span)) return null;
+  if (!p.unsaid && !passOver(p, p.pos, i, undefined, span)) return null;
   p.advance(i);
   p.intoSpace = p.below[i]!.kind === 'space';
   return i;
@@ -179,6 +180,10 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
   if (noun.kind === 'row-end') p.layRowEnds();
   if (ofChain([noun])) p.layFoundation();
   if (n < 1) return [];
+  if (noun.kind === 'between' && n === 1) {
+    for (let i = p.below.length - 1; i >= Math.max(p.pos, 1, p.gap + 1); i--)
+      if (isGap(p, i)) return [enterGap(p, i)];
+  }
   const found: number[] = [];
   let to = p.below.length;
   while (found.length < n) {
@@ -197,7 +202,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
     missing(p, span, noun, n, found.length);
     return null;
   }
-  if (!p.intoSpace && !reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
+  if (!p.unsaid && !reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
   p.advance(found[found.length - 1]!);
   p.intoSpace = p.below[found[0]!]!.kind === 'space';
   if (p.intoSpace) p.usedSpace = true;
@@ -231,21 +236,51 @@ function wrapsGap(p: Progress): boolean {
   return true;
 }
 
+/** Were the sites at `i - 1` and `i` made in one place? */
+function together(p: Progress, i: number): boolean {
+  return (p.meeting.backwards ? p.below[i - 1] : p.below[i])?.more === true;
+}
+
+/** Is there a gap before the site at `i`: a space, or the place where two groups or stitches part? */
+function isGap(p: Progress, i: number): boolean {
+  p.spent += 1;
+  const site = p.below[i]!;
+  return site.kind !== 'turning' && (site.kind === 'space' || !together(p, i));
+}
+
+/** Does the gap lie between two groups, not between a group and the stitch at the edge? */
+function partsGroups(p: Progress, i: number): boolean {
+  if (!isGap(p, i)) return false;
+  return p.below[i]!.kind === 'space' || (i >= 2 && together(p, i - 1) && together(p, i + 1));
+}
+
+const grouped = new WeakMap<readonly Site[], boolean>();
+
+/** Does the row below have two groups side by side? Where it has none, any gap will do. */
+function hasGroups(p: Progress): boolean {
+  let known = grouped.get(p.below);
+  if (known === undefined) {
+    known = p.below.some((_, i) => i > 0 && partsGroups(p, i));
+    grouped.set(p.below, known);
+  }
+  return known;
+}
+
+function enterGap(p: Progress, i: number): number {
+  p.pos = p.below[i]!.kind === 'space' ? i + 1 : i;
+  p.gap = i;
+  p.inner = 0;
+  p.intoSpace = true;
+  return i;
+}
+
 /** The gap after the next stitch, or, between groups, the next gap outside a group. */
 export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
   p.uncover();
   if (noun.kind === 'between' || noun.kind === 'space') {
+    const strictly = noun.kind === 'between' && noun.groups === true && !p.round && hasGroups(p);
     for (let i = Math.max(p.pos, 1, p.gap + 1); i < p.below.length; i++) {
-      p.spent += 1;
-      const site = p.below[i]!;
-      if (site.kind === 'turning') continue;
-      if (site.kind === 'space' || !site.more) {
-        p.pos = site.kind === 'space' ? i + 1 : i;
-        p.gap = i;
-        p.inner = 0;
-        p.intoSpace = true;
-        return i;
-      }
+      if (strictly ? partsGroups(p, i) : isGap(p, i)) return enterGap(p, i);
     }
     if (wrapsGap(p)) return 0;
     return missing(p, span, noun, 1, 0);

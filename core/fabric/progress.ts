@@ -94,6 +94,8 @@ export class Progress {
   /** In the body of a definition even a written "next st" means the group's place. */
   hereAlways = false;
   trials = 0;
+  /** In this trial even a row that goes from space to space passes over nothing unsaid. */
+  strict = false;
   /** Stitches passed over without a word are told and do not make a trial fail. */
   lenient = false;
   muted = 0;
@@ -192,6 +194,11 @@ export class Progress {
 
   get exhausted(): boolean {
     return this.spent > MOST_STEPS || this.made.length > MOST_STITCHES;
+  }
+
+  /** What lies between the last place and the edge is passed over as a matter of course. */
+  get unsaid(): boolean {
+    return this.intoSpace && !this.strict;
   }
 
   /** Reports; in a trial it is refused instead (false), so that the trial counts as failed. */

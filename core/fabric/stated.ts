@@ -103,13 +103,12 @@ function checkPart(
   if (said === null) return null;
   const numbers = right(part.noun, of, env, figures, stated.parts.length === 1);
   // "(4 shells, 2 dc)": beside units, stitches are those outside them.
-  const besideUnits =
-    part.noun?.kind === 'named' &&
-    !isUnit(part.noun.stitch) &&
-    stated.parts.some((other) => other.noun?.kind === 'named' && isUnit(other.noun.stitch));
-  if (besideUnits && part.noun?.kind === 'named' && part.noun.stitch.base !== null) {
+  const noun = part.noun?.kind === 'named' && !isUnit(part.noun.stitch) ? part.noun.stitch : null;
+  const besideUnits = stated.parts.some(({ noun }) => noun?.kind === 'named' && isUnit(noun.stitch));
+  const besideGroups = stated.parts.some((other) => other.noun?.kind === 'between');
+  if ((besideUnits || besideGroups) && noun !== null && noun.base !== null) {
     let n = 0;
-    for (const [id, count] of of.loose) if (baseOf(id) === part.noun.stitch.base) n += count;
+    for (const [id, count] of besideUnits ? of.loose : of.single) if (baseOf(id) === noun.base) n += count;
     if (n === said) return null;
   }
   if (numbers === null) return null;

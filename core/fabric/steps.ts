@@ -32,14 +32,27 @@ function asTotal(item: Item): Item {
   return { ...item, places: [{ kind: 'evenly', from, to, loop, post, below, nouns, stop }] };
 }
 
+/**
+ * "dc in each dc and in each of 5 ch": the chains lie among the stitches, so that both are looked for together
+ * on the one way across.
+ */
+function chainsAmong(places: readonly Place[]): readonly Place[] {
+  const [across, next] = places;
+  if (places.length !== 2 || across?.kind !== 'across' || next?.kind !== 'next') return places;
+  const all = across.stop.kind === 'end' && across.every === 1;
+  if (!all || next.nouns.some((noun) => noun.kind !== 'chain')) return places;
+  return [{ ...across, nouns: [...across.nouns, ...next.nouns], to: next.to }];
+}
+
 /** The items with work in several places taken apart into work in one place each. Memoised. */
 export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
   if (known !== undefined) return known;
   const apart: Item[] = [];
   for (const item of items) {
-    if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
-      for (const place of item.places) apart.push({ ...item, places: [place] });
+    if (item.type === 'work' && item.legs) apart.push(item);
+    else if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
+      for (const place of chainsAmong(item.places)) apart.push({ ...item, places: [place] });
     } else apart.push(asTotal(item));
   }
   const joined = chosenAcross(spreadShaping(apart));
@@ -148,6 +161,30 @@ function chosenAcross(items: readonly Item[]): readonly Step[] {
       out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });
       i += works.length - 1;
     } else out.push(first);
+  }
+  return out;
+}
+
+function alike(a: Item, b: Item): boolean {
+  if (a.type === 'chain' || b.type === 'chain') return a.type === b.type;
+  if (a.type !== 'work' || b.type !== 'work') return false;
+  const amount = a.amount.kind === 'one' && a.amount.value === 1;
+  return amount && a.stitch.base === b.stitch.base && a.stitch.form === b.stitch.form;
+}
+
+/**
+ * A pass without what its last one omits: as many steps from its end, or, where it ends in a group and the
+ * words name what the group ends with ("omitting 1 ch and last tr"), those from inside the group.
+ */
+export function without(body: readonly Step[], omitted: readonly Item[]): readonly Step[] {
+  const out = body.slice();
+  for (let k = Math.max(1, omitted.length) - 1; k >= 0; k--) {
+    const last = out[out.length - 1];
+    const inner = last?.type === 'group' ? last.items[last.items.length - 1] : undefined;
+    const word = omitted[k];
+    if (last?.type === 'group' && inner !== undefined && word !== undefined && alike(inner, word)) {
+      out[out.length - 1] = { ...last, items: last.items.slice(0, -1) };
+    } else out.pop();
   }
   return out;
 }

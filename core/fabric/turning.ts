@@ -22,6 +22,8 @@ export interface Evidence {
   readonly joinsStitch: boolean;
   /** The first stitch goes into the place that the chain stands on. */
   readonly firstSame: boolean;
+  /** Several stitches go there, "in same st": with the chain they make half a shell. */
+  readonly fan: boolean;
   /** The row passes that place over in words. */
   readonly firstSkipped: boolean;
 }
@@ -58,14 +60,23 @@ export function leadBase(items: readonly Item[], env: Env, depth = 0): BaseStitc
   return null;
 }
 
-function firstPlace(items: readonly Item[]): { place: Place; skip: boolean } | null {
+interface First {
+  readonly place: Place;
+  readonly skip: boolean;
+  readonly several: boolean;
+}
+
+function firstPlace(items: readonly Item[]): First | null {
   for (const item of items) {
-    if (item.type === 'skip') return item.places[0] ? { place: item.places[0], skip: true } : null;
+    if (item.type === 'skip')
+      return item.places[0] ? { place: item.places[0], skip: true, several: false } : null;
     if (item.type === 'work') {
       if (item.stitch.base === 'slip' && item.stitch.form === 'plain') continue;
-      return item.places[0] ? { place: item.places[0], skip: false } : null;
+      const several = item.amount.kind !== 'one' || item.amount.value > 1;
+      return item.places[0] ? { place: item.places[0], skip: false, several } : null;
     }
-    if (item.type === 'group') return item.places[0] ? { place: item.places[0], skip: false } : null;
+    if (item.type === 'group')
+      return item.places[0] ? { place: item.places[0], skip: false, several: false } : null;
     if (item.type === 'repeat') return firstPlace(item.items);
   }
   return null;
@@ -94,6 +105,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     joinsChain,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || at === 'first'),
+    fan: at === 'same' && first?.several === true,
     firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
   };
 }
@@ -166,7 +178,7 @@ export function decide(
   if (n < tall) return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped };
   if (n > tall) return { counts: true, base, space, assumed: false };
   if (evidence.firstSkipped) return { counts: true, base, space, assumed: false };
-  if (evidence.firstSame && !round && !env.turningChainWorked)
+  if (evidence.firstSame && !evidence.fan && !round && !env.turningChainWorked)
     return { counts: false, base, space: 0, assumed: true };
   return { counts: true, base, space, assumed: tall === 2 || evidence.firstSame };
 }

@@ -11,7 +11,7 @@ import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurning
 import { MOST_STITCHES, type Progress } from './progress.ts';
 import { reachEach } from './reach.ts';
 import { stand } from './standing.ts';
-import { type Choice, repeatedSteps, type Step, steps } from './steps.ts';
+import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
 import { evenly, foundation, fromHook, makeIn, ownChain, picot, standEdge } from './stitching.ts';
 import { definitionOf, expand } from './units.ts';
 
@@ -207,9 +207,7 @@ export function lastPass(p: Progress, item: Repeat, body: readonly Step[]): bool
   const last = item.last;
   if (last === null) return run(p, body, 0, false);
   if (last.kind === 'stop-at') return run(p, steps(item.items.slice(0, last.index)), 0, false);
-  if (last.kind === 'omitting') {
-    return run(p, body.slice(0, Math.max(0, body.length - Math.max(1, last.items.length))), 0, false);
-  }
+  if (last.kind === 'omitting') return run(p, without(body, last.items), 0, false);
   return run(p, body, 0, false) && run(p, steps(last.items), 0, false);
 }
 
@@ -357,6 +355,7 @@ function work(p: Progress, item: Work): boolean {
     p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
     return false;
   }
+  if (item.legs) return onLegs(p, item);
   const place = item.places[0]!;
   const ref = item.stitch;
   if (ref.base !== null && ref.base !== 'slip' && ref.form !== 'foundation') p.prevailing = ref.base;
@@ -410,6 +409,17 @@ function work(p: Progress, item: Work): boolean {
     return true;
   }
   return reachEach(p, target, each, (index) => makeIn(p, item, target, index, copies));
+}
+
+/** One stitch over several places, each named: made where its last leg goes. */
+function onLegs(p: Progress, item: Work): boolean {
+  const head = item.places.slice(0, -1);
+  for (const place of head) if (!reachEach(p, place, 1, () => true)) return false;
+  const last = item.places[item.places.length - 1]!;
+  const legs = last.kind === 'next' ? (p.amount(last.amount) ?? 1) : 1;
+  const one: Place =
+    last.kind === 'next' ? { ...last, amount: { ...last.amount, kind: 'one', value: 1 } } : last;
+  return reachEach(p, one, legs, (index) => makeIn(p, item, last, index, 1));
 }
 
 /** One pass of work with an open end: into the next place that its nouns ask for. */

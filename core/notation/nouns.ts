@@ -214,15 +214,17 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
       c.eat('the');
       c.eatAny(['first', 'last', 'next', 'each']);
-      readNoun(c, true);
-      c.attempt(() => {
+      const noun = readNoun(c, true);
+      const edge = c.attempt(() => {
         if (!c.eat('and')) return null;
         c.eatAny(['the', 'first', 'last', 'next']);
         return readTurningChain(c) ?? readNoun(c, true);
       });
-      return true;
+      return noun?.kind === 'between' && edge === null ? 'groups' : 'stitches';
     });
-    if (between || c.eatAny(['groups', 'group'])) return { kind: 'between', ...c.span(start) };
+    if (between === 'groups' || c.eatAny(['groups', 'group']))
+      return { kind: 'between', groups: true, ...c.span(start) };
+    if (between) return { kind: 'between', ...c.span(start) };
     const space = readSpace(c);
     if (space) return { kind: 'space', chains: space.chains, ...c.span(start) };
     if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };

@@ -141,7 +141,7 @@ function partsNoun(c: Cursor): Noun | null {
     if (!readNoun(c)) return null;
     if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
       return null;
-    return { kind: 'between', ...c.span(start) };
+    return { kind: 'between', groups: true, ...c.span(start) };
   });
 }
 

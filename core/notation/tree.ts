@@ -62,7 +62,8 @@ export type Noun = Span &
     | { readonly kind: 'named'; readonly stitch: StitchRef } // "dc", "sc2tog", "fpdc", "picot", "shell", "cluster"
     | { readonly kind: 'chain' } // one chain: "ch"
     | { readonly kind: 'space'; readonly chains: Amount | null } // "sp", "lp", "ch-2 sp" (chains = 2)
-    | { readonly kind: 'between' } // the gap between two stitches or groups: "sp between groups"
+    /** The gap between two stitches: "sp between sts"; `groups`: between two groups made in one place each. */
+    | { readonly kind: 'between'; readonly groups?: true }
     | { readonly kind: 'row-end' }
     | { readonly kind: 'seam' }
     | { readonly kind: 'loop-of-chain' } // other side of the foundation chain
@@ -172,6 +173,8 @@ export interface Work extends Span {
   readonly places: readonly Place[];
   /** Explicit span of a decrease: "dc2tog over next 2 sts". */
   readonly over: Amount | null;
+  /** The places are those of its legs: "sc2tog, working first leg in same st and second leg in next st". */
+  readonly legs?: true;
 }
 
 /** "(2 dc, ch 2, 2 dc) in next ch-2 sp": the items are all made in one place, once for each place named. */

@@ -168,6 +168,18 @@ function readLegs(c: Cursor): Place[] | null {
   });
 }
 
+/** "sc2tog beginning in same st": the other legs go into the next stitches. */
+function readFirstLeg(c: Cursor, together: number): Place[] | null {
+  return c.attempt(() => {
+    c.eat(',');
+    if (!c.eatAny(['beg', 'start', 'working first leg', 'with first leg', 'placing first leg'])) return null;
+    const place = readPlace(c);
+    if (place?.kind !== 'same') return null;
+    const rest = impliedPlace(c, { kind: 'one', value: together - 1, ...c.here() });
+    return [place, { ...rest, implied: false }];
+  });
+}
+
 /** ", taking up the back loop only, to end" behind the place. */
 function readLoopBehind(c: Cursor): Into['loop'] {
   return c.attempt(() => {
@@ -286,10 +298,10 @@ function finishWork(
   }
   loop ??= c.attempt(() => readLoop(c));
   const decreases = stitch.together > 1 || stitch.form === 'dec';
-  const legs = decreases ? readLegs(c) : null;
+  const legs = decreases ? (readLegs(c) ?? readFirstLeg(c, Math.max(2, stitch.together))) : null;
   if (legs) {
     amount = behind ?? before;
-    return made(legs);
+    return { ...made(legs), legs: true };
   }
   const placeAt = c.at;
   const saidOver = c.isAny(['over', 'across']);

@@ -33,17 +33,6 @@ export const limits: readonly RowCase[] = [
     final: 4,
   },
   {
-    name: 'thumb: sc in each st and each ch UK',
-    terms: 'uk',
-    text: lines(
-      'Make 20 ch, join with a ss.',
-      'Rnd 1: 1 ch, 1 dc in each ch, join. (20)',
-      'Rnd 2: 1 ch, 1 dc in next 3 dc, 5 ch, miss 5 dc, 1 dc in each dc to end, join.',
-      'Rnd 3: 1 ch, 1 dc in each dc and in each of 5 ch, join. (20)',
-    ),
-    counts: [null, 20, 15, 20],
-  },
-  {
     name: 'mesh bag: last loop closed by tr',
     terms: 'us',
     text: lines(

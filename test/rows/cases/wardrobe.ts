@@ -1587,10 +1587,6 @@ export const wardrobe: readonly RowCase[] = [
     ],
     [31, 30, 28, 28, 20, 16],
   ),
-];
-
-/** Of these styles, what the program does not follow yet (see `limits`). */
-export const unfollowed: readonly RowCase[] = [
   us(
     'linen stitch, chains counted among the stitches',
     // 11 sc and 10 ch-1 sps stand over 21 chains
@@ -1632,22 +1628,8 @@ export const unfollowed: readonly RowCase[] = [
       '1st row (right side): work 1dc into 2nd ch from hook, *miss 3ch, 7tr into next ch, miss 3ch, 1dc into next ch; rep from * to end, turn.',
       '2nd row: 3ch (count as 1tr), 1tr into first st, *3ch, miss 3tr, 1dc into next tr, 3ch, miss 3tr, (1tr, 1ch, 1tr) into next dc; rep from * to end, omitting 1ch and last tr at end of last rep, turn.',
     ],
-    // 33 = 1 + 4 * 8: 28 + 5; row 2: 2 + 3 * (1 + 2) + (1 + 1): hmm last V becomes 1 tr: 2 + 4 dc + 3 * 2 + 1 = 13
+    // 33 = 1 + 4 * 8: 28 + 5; row 2: the last V is 1 tr: 2 + 4 dc + 3 * 2 + 1 = 13
     [34, 33, 13],
-  ),
-  uk(
-    'second side of neck, rejoin to next free st',
-    // 50: 18 + 14 + 18
-    [
-      ...ukDc(50),
-      '2nd row: 1ch, 1dc in each of first 18 sts, turn and complete this side first.',
-      '3rd row: 1ch, dc2tog, 1dc in each dc to end, turn. [17 sts]',
-      '4th row: 1ch, 1dc in each st to last 2 sts, dc2tog. Fasten off. [16 sts]',
-      'With RS facing, miss centre 14 sts, rejoin yarn to next st and work as follows:',
-      'Next row: 1ch, 1dc in same place as join, 1dc in each dc to end, turn. [18 sts]',
-      'Next row: 1ch, 1dc in each st to last 2 sts, dc2tog, turn. [17 sts]',
-    ],
-    [51, 50, 18, 17, 16, 18, 17],
   ),
   us(
     'V-neck divided at the middle',
@@ -1661,6 +1643,46 @@ export const unfollowed: readonly RowCase[] = [
       'Row 2: Sk next unworked st of Row 1, join yarn with sl st in next st, ch 1, sc2tog beginning in same st, sc in each st across, turn. (15 sts)',
     ],
     [34, 33, 15, 15, 15],
+  ),
+  us(
+    'double crochet shells with sc, edge told as half shell',
+    [
+      'Half Shell: 3 dc in same st.',
+      'Full shell: 5 dc in same st.',
+      ...sc(19),
+      'Row 2: Ch 3, 2 dc in same st as turning ch (half shell made), *sk 2 sts, sc in next st, sk 2 sts, 5 dc in next st; rep from * across, ending with 3 dc in last st, turn.',
+    ],
+    // 19 = 1 + 6 * 3: 3 + 3 sc + 2 * 5 + 3
+    [20, 19, 19],
+  ),
+  uk(
+    'groups of trebles between groups, spaces between stitches',
+    [
+      'Make 23ch.',
+      'Row 1: 1dc in 2nd ch from hook, 1dc in next ch, *2ch, miss 2ch, 1dc in next ch; rep from * to last 2ch, 1dc in each of last 2ch, turn. [10 dc, 6 2ch-sps]',
+      'Row 2: 3ch (counts as 1tr), 3tr in each 2ch-sp to end, 1tr in last dc, turn. [20 tr]',
+      'Row 3: 3ch (counts as 1tr), 1tr in same st, 3tr in each sp between groups to end, 2tr in top of 3ch, turn. [19 tr]',
+    ],
+    // 22 = 2 + 3 * 6 + 2: 2 + 6 + 2; 1 + 18 + 1; 2 + 5 * 3 + 2
+    [23, 10, 20, 19],
+  ),
+];
+
+/** Of these styles, what the program does not follow yet (see `limits`). */
+export const unfollowed: readonly RowCase[] = [
+  uk(
+    'second side of neck, rejoin to next free st',
+    // 50: 18 + 14 + 18
+    [
+      ...ukDc(50),
+      '2nd row: 1ch, 1dc in each of first 18 sts, turn and complete this side first.',
+      '3rd row: 1ch, dc2tog, 1dc in each dc to end, turn. [17 sts]',
+      '4th row: 1ch, 1dc in each st to last 2 sts, dc2tog. Fasten off. [16 sts]',
+      'With RS facing, miss centre 14 sts, rejoin yarn to next st and work as follows:',
+      'Next row: 1ch, 1dc in same place as join, 1dc in each dc to end, turn. [18 sts]',
+      'Next row: 1ch, 1dc in each st to last 2 sts, dc2tog, turn. [17 sts]',
+    ],
+    [51, 50, 18, 17, 16, 18, 17],
   ),
   us(
     'work in pattern as established',
@@ -1729,27 +1751,5 @@ export const unfollowed: readonly RowCase[] = [
       'Row 2: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in ch-3 sp of previous block, turn. (2 blocks)',
     ],
     [6, 4, null],
-  ),
-  us(
-    'double crochet shells with sc, edge told as half shell',
-    [
-      'Half Shell: 3 dc in same st.',
-      'Full shell: 5 dc in same st.',
-      ...sc(19),
-      'Row 2: Ch 3, 2 dc in same st as turning ch (half shell made), *sk 2 sts, sc in next st, sk 2 sts, 5 dc in next st; rep from * across, ending with 3 dc in last st, turn.',
-    ],
-    // 19 = 1 + 6 * 3: 3 + 3 sc + 2 * 5 + 3
-    [20, 19, 19],
-  ),
-  uk(
-    'groups of trebles between groups, spaces between stitches',
-    [
-      'Make 23ch.',
-      'Row 1: 1dc in 2nd ch from hook, 1dc in next ch, *2ch, miss 2ch, 1dc in next ch; rep from * to last 2ch, 1dc in each of last 2ch, turn. [10 dc, 6 2ch-sps]',
-      'Row 2: 3ch (counts as 1tr), 3tr in each 2ch-sp to end, 1tr in last dc, turn. [20 tr]',
-      'Row 3: 3ch (counts as 1tr), 1tr in same st, 3tr in each sp between groups to end, 2tr in top of 3ch, turn. [19 tr]',
-    ],
-    // 22 = 2 + 3 * 6 + 2: 2 + 6 + 2; 1 + 18 + 1; 2 + 5 * 3 + 2
-    [23, 10, 20, 19],
   ),
 ];
