@@ -19,8 +19,8 @@ export interface FilledText {
   readonly place: (offset: number) => number;
 }
 
-/** What one size shows for a figure; null where it has no value. */
-function shown({ value, count }: FigureResult, pattern: Pattern): string | null {
+/** What one size shows for a figure, in the pattern’s units and terms; null where it has no value. */
+export function figureInSize({ value, count }: FigureResult, pattern: Pattern): string | null {
   if (count !== null) return String(count);
   if (value === null) return null;
   switch (value.dimension) {
@@ -40,7 +40,7 @@ function figureWords(expression: string, sheet: Sheet, pattern: Pattern): string
   const results = pattern.sizes.map((_, size) => evaluate(expression, sheet, size));
   const schedules = results.map(({ value }) => (value?.dimension === 'schedule' ? value.schedule : null));
   if (schedules.some((schedule) => schedule !== null)) return scheduleWords(schedules);
-  const words = results.map((result) => shown(result, pattern));
+  const words = results.map((result) => figureInSize(result, pattern));
   if (words.every((word) => word === null)) return `[${expression.trim() || '?'}]`;
   const same = words.every((word) => word === words[0]);
   if (same || results.every(({ value }) => value?.dimension !== 'spread')) return sizeList(words);

@@ -1,0 +1,72 @@
+/**
+ * The page's side of the study: hands edits to the worker and holds the newest report. A report is of one state
+ * of the document, known by its number; whoever shows places in the text maps or drops what is late.
+ */
+import type { Node } from 'prosemirror-model';
+import type { Step } from 'prosemirror-transform';
+import { applyChanges, type FromWorker, type ToWorker } from './protocol.ts';
+import { NOTHING_KNOWN, type Report } from './report.ts';
+
+/** The part of a Worker that is used, so that tests can run the same code without one. */
+export interface WorkerLike {
+  postMessage(message: ToWorker): void;
+  onmessage: ((event: { readonly data: FromWorker }) => void) | null;
+  terminate(): void;
+}
+
+export class Analyst {
+  report: Report = NOTHING_KNOWN;
+  /** Number of the newest state handed over. */
+  version = 0;
+  readonly #worker: WorkerLike;
+  #document: Node;
+
+  /** `told` is called after each new report. */
+  constructor(document: Node, worker: WorkerLike, told: (report: Report) => void) {
+    this.#worker = worker;
+    this.#document = document;
+    worker.onmessage = ({ data }) => {
+      if (data.kind === 'lost') {
+        this.#hand();
+        return;
+      }
+      this.report = applyChanges(this.report, data);
+      told(this.report);
+    };
+    this.#hand();
+  }
+
+  /** Takes the steps that led to `document`. */
+  edited(document: Node, steps: readonly Step[]): void {
+    this.#document = document;
+    this.version += 1;
+    this.#worker.postMessage({
+      kind: 'steps',
+      version: this.version,
+      steps: steps.map((step) => step.toJSON()),
+    });
+  }
+
+  /** Whether the report is of the newest state. */
+  get isCurrent(): boolean {
+    return this.report.version === this.version;
+  }
+
+  stop(): void {
+    this.#worker.onmessage = null;
+    this.#worker.terminate();
+  }
+
+  #hand(): void {
+    this.#worker.postMessage({
+      kind: 'document',
+      version: this.version,
+      document: this.#document.toJSON(),
+    });
+  }
+}
+
+/** The real worker. */
+export function startWorker(): WorkerLike {
+  return new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerLike;
+}

@@ -1,0 +1,68 @@
+/**
+ * What the page and the worker say to each other. Edits cross as ProseMirror steps, so that the worker's copy
+ * of the document keeps the identity of all that was not touched; results cross as what changed.
+ */
+import type { BlockReport, FindingReport, LineReport, PieceReport, Report } from './report.ts';
+
+export type ToWorker =
+  | { readonly kind: 'document'; readonly version: number; readonly document: unknown }
+  /** Steps that lead from the version before to `version`. */
+  | { readonly kind: 'steps'; readonly version: number; readonly steps: readonly unknown[] };
+
+export type FromWorker =
+  | ({ readonly kind: 'changes' } & Changes)
+  /** The worker's copy is not what the steps were made for: it asks for the whole document. */
+  | { readonly kind: 'lost' };
+
+/** What became different since the last message; a list that is left out is as it was. */
+export interface Changes {
+  readonly version: number;
+  readonly sizes?: Report['sizes'];
+  readonly lines?: readonly LineReport[];
+  readonly lineOrder?: readonly string[];
+  readonly pieces?: readonly PieceReport[];
+  readonly blocks?: readonly BlockReport[];
+  readonly goneBlocks?: readonly string[];
+  readonly findings?: readonly FindingReport[];
+}
+
+/** The report after the changes. Untouched parts keep their identity. */
+export function applyChanges(report: Report, changes: Changes): Report {
+  let { sizes, lines, pieces, blocks, findings, byNode } = report;
+  if (changes.sizes) sizes = changes.sizes;
+  if (changes.lineOrder || changes.lines) {
+    const next = new Map(lines);
+    for (const line of changes.lines ?? []) next.set(line.id, line);
+    const order = changes.lineOrder ?? [...next.keys()];
+    lines = new Map(order.flatMap((id) => (next.has(id) ? [[id, next.get(id)!] as const] : [])));
+  }
+  if (changes.pieces) pieces = changes.pieces;
+  if (changes.blocks || changes.goneBlocks) {
+    const next = new Map(blocks);
+    for (const id of changes.goneBlocks ?? []) next.delete(id);
+    for (const block of changes.blocks ?? []) next.set(block.id, block);
+    blocks = next;
+  }
+  if (changes.findings) {
+    findings = changes.findings;
+    byNode = grouped(findings, byNode);
+  }
+  return { version: changes.version, sizes, lines, pieces, blocks, findings, byNode };
+}
+
+/** Findings by node; a node whose findings say the same keeps its list. */
+function grouped(findings: readonly FindingReport[], before: Report['byNode']): Report['byNode'] {
+  const next = new Map<string | null, FindingReport[]>();
+  for (const finding of findings) {
+    const list = next.get(finding.where.node);
+    if (list === undefined) next.set(finding.where.node, [finding]);
+    else list.push(finding);
+  }
+  return new Map(
+    [...next].map(([node, list]) => {
+      const old = before.get(node);
+      const same = old !== undefined && JSON.stringify(old) === JSON.stringify(list);
+      return [node, same ? old : list];
+    }),
+  );
+}

@@ -1,0 +1,219 @@
+/**
+ * From a study to what the page is told of it. A block whose study is the identical object is not worded or
+ * sent again, so an edit costs what it reached. It works nothing out that the study does not hold; widths are
+ * the study's stitches at the pattern's gauge.
+ */
+import type { Pattern } from '../../core/document/pattern.ts';
+import type { Finding } from '../../core/finding.ts';
+import type { LineResult, Sheet, SizeResult } from '../../core/grading/index.ts';
+import {
+  compileExpression,
+  densityOf,
+  type FormulaNode,
+  scheduleWords,
+  spreadWords,
+} from '../../core/grading/index.ts';
+import { figureInSize } from '../../core/study/filled.ts';
+import { blockLabel } from '../../core/study/labels.ts';
+import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
+import type { Study } from '../../core/study/study.ts';
+import { formatLength, formatNumber, type Length, type Rational, rational } from '../../core/trade/units.ts';
+import type { Changes } from './protocol.ts';
+import type { BlockReport, BothUnits, CellReport, LineReport, PieceReport } from './report.ts';
+
+const both = (length: Length): BothUnits => ({
+  metric: formatLength(length, 'metric'),
+  imperial: formatLength(length, 'imperial'),
+});
+const plain = (words: string): BothUnits => ({ metric: words, imperial: words });
+
+/** Keeps what was told, and tells what is new. One for each document that is open. */
+export class Reporter {
+  readonly #lines = new WeakMap<LineResult, { key: string; report: LineReport }>();
+  readonly #blocks = new WeakMap<BlockStudy, { key: string; report: BlockReport }>();
+  #told: {
+    sizes: string;
+    lines: ReadonlyMap<string, LineReport>;
+    pieces: string;
+    blocks: ReadonlyMap<string, BlockReport>;
+    findings: readonly Finding[];
+  } = { sizes: '', lines: new Map(), pieces: '', blocks: new Map(), findings: [] };
+
+  /** What differs from what was told before. */
+  changes(study: Study, findings: readonly Finding[], version: number): Changes {
+    const told = this.#told;
+    const { pattern, sheet } = study;
+    const sizes = pattern.sizes.map(({ id, label }) => ({ id, label }));
+    const lines = new Map(sheet.lines.map((line) => [line.line.id, this.#line(line, pattern)]));
+    const blocks = new Map<string, BlockReport>();
+    const pieces = study.pieces.map((piece): PieceReport => {
+      const density = widthRate(piece, pattern, sheet);
+      const ids = piece.blocks.flatMap((block) => {
+        const report = this.#block(block, piece, pattern, density);
+        if (report === null) return [];
+        blocks.set(report.id, report);
+        return [report.id];
+      });
+      return { id: piece.piece.id, blocks: ids, rows: piece.rows, starts: piece.starts };
+    });
+    const sizesKey = JSON.stringify(sizes);
+    const piecesKey = JSON.stringify(pieces);
+    const lineOrder = [...lines.keys()];
+    const newLines = [...lines.values()].filter((line) => told.lines.get(line.id) !== line);
+    const newBlocks = [...blocks.values()].filter((block) => told.blocks.get(block.id) !== block);
+    const gone = [...told.blocks.keys()].filter((id) => !blocks.has(id));
+    const sameOrder = sameList(lineOrder, [...told.lines.keys()]);
+    this.#told = { sizes: sizesKey, lines, pieces: piecesKey, blocks, findings };
+    return {
+      version,
+      ...(sizesKey === told.sizes ? {} : { sizes }),
+      ...(newLines.length > 0 ? { lines: newLines } : {}),
+      ...(sameOrder ? {} : { lineOrder }),
+      ...(piecesKey === told.pieces ? {} : { pieces }),
+      ...(newBlocks.length > 0 ? { blocks: newBlocks } : {}),
+      ...(gone.length > 0 ? { goneBlocks: gone } : {}),
+      ...(sameList(findings, told.findings) ? {} : { findings }),
+    };
+  }
+
+  #line(result: LineResult, pattern: Pattern): LineReport {
+    const known = this.#lines.get(result);
+    if (known?.key === pattern.terms) return known.report;
+    const report = { id: result.line.id, cells: result.sizes.map((size) => cellOf(size, result, pattern)) };
+    this.#lines.set(result, { key: pattern.terms, report });
+    return report;
+  }
+
+  #block(
+    block: BlockStudy,
+    piece: PieceStudy,
+    pattern: Pattern,
+    rate: { readonly key: string; readonly cm: Rational } | null,
+  ): BlockReport | null {
+    const { block: of } = block;
+    if (of.type === 'heading' || of.type === 'photo') return null;
+    const label = of.type === 'prose' ? null : blockLabel(piece, block);
+    const known = this.#blocks.get(block);
+    const key = `${label?.text}|${label?.side}|${rate?.key}|${piece.piece.id}|${pattern.terms}`;
+    if (known?.key === key) return known.report;
+    const kinds = new Map<string, number[]>();
+    block.sizes.forEach((size, i) => {
+      for (const [id, n] of size?.tally.byKind ?? []) {
+        const numbers = kinds.get(id) ?? block.sizes.map(() => 0);
+        numbers[i]! += n;
+        kinds.set(id, numbers);
+      }
+    });
+    const report: BlockReport = {
+      id: of.id,
+      piece: piece.piece.id,
+      label: label?.text ?? null,
+      side: label?.side ?? null,
+      counts: block.sizes.map((size) => size?.tally.stitches ?? null),
+      spaces: block.sizes.map((size) => size?.tally.spaces ?? null),
+      byKind: [...kinds].map(([id, numbers]) => ({ id, numbers })),
+      repeats: block.sizes.map((size) => size?.repeats ?? null),
+      rows: block.sizes.map((size) => size?.rows ?? 0),
+      widths: block.sizes.map((size) => {
+        const stitches = size === null || rate === null ? null : rational(size.tally.stitches);
+        return stitches === null || rate === null ? null : both(stitches.mul(rate.cm));
+      }),
+      figures: block.figures.map((values) => values.map((value) => figureOf(value, pattern))),
+    };
+    this.#blocks.set(block, { key, report });
+    return report;
+  }
+}
+
+/** A figure in one size: a length reads differently by the reader's units, all else does not. */
+function figureOf(value: BlockStudy['figures'][number][number], pattern: Pattern): BothUnits | null {
+  const metric = figureInSize(value, { ...pattern, units: 'metric' });
+  if (metric === null) return null;
+  if (value.value?.dimension !== 'length') return plain(metric);
+  return { metric, imperial: figureInSize(value, { ...pattern, units: 'imperial' }) ?? metric };
+}
+
+function sameList<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a.length === b.length && a.every((value, i) => value === b[i]);
+}
+
+function cellOf(size: SizeResult, result: LineResult, pattern: Pattern): CellReport {
+  const { value, fitted, waitsFor } = size;
+  return {
+    value: value === null ? null : wordsOf(value, result, pattern),
+    fitted:
+      fitted === null
+        ? null
+        : {
+            asked: both(fitted.asked),
+            made: both(fitted.got),
+            difference: both(fitted.difference),
+            off: fitted.difference.abs().compare(fitted.limit) > 0,
+            repeats: fitted.repeats,
+          },
+    waitsFor,
+  };
+}
+
+function wordsOf(value: NonNullable<SizeResult['value']>, { line }: LineResult, pattern: Pattern): BothUnits {
+  switch (value.dimension) {
+    case 'schedule':
+      return plain(scheduleWords([value.schedule]) || '0');
+    case 'spread':
+      return plain(spreadWords(value.spread, pattern.terms));
+    case 'length':
+      return both(value.value);
+    case 'percent':
+      return plain(`${formatNumber(value.value.mul(100))} %`);
+    default:
+      return plain(formatNumber(value.value, 'decimal', line.kind === 'formula' ? 3 : 2));
+  }
+}
+
+/**
+ * Centimetres that one stitch of a piece takes: at the gauge of the stitches line that its first rows name, else
+ * at the pattern's first gauge. Null where there is none.
+ */
+function widthRate(
+  { piece }: PieceStudy,
+  pattern: Pattern,
+  sheet: Sheet,
+): { readonly key: string; readonly cm: Rational } | null {
+  for (const block of piece.blocks) {
+    if (block.type !== 'row') continue;
+    for (const expression of block.text.figures) {
+      const formula = compileExpression(expression, sheet.vocabulary);
+      const gauge = formula.read ? gaugeNamed(formula.tree, pattern) : null;
+      const rate = gauge === null ? null : rateOf(gauge, pattern);
+      if (rate !== null) return rate;
+    }
+  }
+  const [first] = pattern.gauges;
+  return first === undefined ? null : rateOf(first.id, pattern);
+}
+
+function rateOf(id: string, pattern: Pattern): { readonly key: string; readonly cm: Rational } | null {
+  const gauge = pattern.gauges.find((other) => other.id === id);
+  const stitches = gauge === undefined ? null : densityOf(gauge).stitches;
+  if (stitches === null) return null;
+  const cm = rational(1)!.div(stitches);
+  return { key: cm.toFraction(), cm };
+}
+
+/** The gauge of the first stitches line that a formula names. */
+function gaugeNamed(tree: FormulaNode, pattern: Pattern): string | null {
+  const named: string[] = [];
+  const visit = (node: unknown): void => {
+    if (Array.isArray(node)) for (const part of node) visit(part);
+    else if (typeof node === 'object' && node !== null) {
+      if ('kind' in node && node.kind === 'line' && 'name' in node) named.push(String(node.name));
+      for (const part of Object.values(node)) if (typeof part === 'object') visit(part);
+    }
+  };
+  visit(tree);
+  for (const name of named) {
+    const line = pattern.lines.find((other) => other.name === name);
+    if (line?.kind === 'stitches') return line.gauge;
+  }
+  return null;
+}

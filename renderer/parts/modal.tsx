@@ -1,0 +1,39 @@
+/**
+ * A question or a form over the window: the platform's own modal dialog, which keeps the focus inside and gives
+ * it back. Escape closes it.
+ */
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+
+export interface ModalProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  /** Buttons at the foot, the chief one last. */
+  readonly buttons?: ReactNode;
+  readonly className?: string;
+}
+
+export function Modal({ title, onClose, children, buttons, className }: ModalProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (element !== null && !element.open) element.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      aria-labelledby={heading}
+      className={className}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <h2 id={heading}>{title}</h2>
+      {children}
+      {buttons && <div className="dialog-buttons">{buttons}</div>}
+    </dialog>
+  );
+}

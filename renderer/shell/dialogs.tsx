@@ -1,0 +1,163 @@
+/** Whatever stands over the window just now: questions about files, and the lists that commands open. */
+import type { ReactNode } from 'react';
+import { Modal } from '../parts/modal.tsx';
+import { shellWords } from '../words/shell.ts';
+import { useStudio, useStudioView } from './hooks.ts';
+import type { Dialog, Studio } from './studio.ts';
+
+/** Dialogs that stand in modules of their own, by kind. */
+const OTHERS: Partial<Record<Dialog['kind'], () => ReactNode>> = {};
+
+export function Dialogs() {
+  const studio = useStudio();
+  const dialog = useStudioView((view) => view.dialog);
+  if (dialog === null) return null;
+  switch (dialog.kind) {
+    case 'save-before':
+      return <SaveBefore answer={dialog.answer} name={nameOf(studio)} />;
+    case 'changed-on-disk':
+      return <ChangedOnDisk studio={studio} />;
+    case 'gone-from-disk':
+      return <Gone studio={studio} />;
+    case 'trouble':
+      return (
+        <Modal
+          title={dialog.title}
+          onClose={() => studio.ask(null)}
+          buttons={
+            <button type="button" className="chief" onClick={() => studio.ask(null)}>
+              {shellWords.close}
+            </button>
+          }
+        >
+          <p className="dialog-text">{dialog.message}</p>
+        </Modal>
+      );
+    default: {
+      const Other = OTHERS[dialog.kind];
+      return Other === undefined ? null : <Other />;
+    }
+  }
+}
+
+function nameOf(studio: Studio): string {
+  const view = studio.view().desk?.view();
+  return view?.file?.ref.name ?? view?.pattern.about.title ?? shellWords.untitled;
+}
+
+function SaveBefore({
+  answer,
+  name,
+}: {
+  readonly answer: (choice: 'save' | 'lose' | 'stay') => void;
+  readonly name: string;
+}) {
+  return (
+    <Modal
+      title={shellWords.saveBefore.title(name)}
+      onClose={() => answer('stay')}
+      buttons={
+        <>
+          <button type="button" onClick={() => answer('stay')}>
+            {shellWords.cancel}
+          </button>
+          <button type="button" onClick={() => answer('lose')}>
+            {shellWords.dontSave}
+          </button>
+          <button type="button" className="chief" onClick={() => answer('save')}>
+            {shellWords.save}
+          </button>
+        </>
+      }
+    >
+      <p className="dialog-text">{shellWords.saveBefore.text}</p>
+    </Modal>
+  );
+}
+
+function ChangedOnDisk({ studio }: { readonly studio: Studio }) {
+  const words = shellWords.changedOnDisk;
+  const close = () => studio.ask(null);
+  return (
+    <Modal
+      title={words.title}
+      onClose={close}
+      buttons={
+        <>
+          <button type="button" onClick={close}>
+            {shellWords.cancel}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              close();
+              void studio.takeFromDisk();
+            }}
+          >
+            {words.takeTheirs}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              close();
+              void studio.saveAs();
+            }}
+          >
+            {words.saveAs}
+          </button>
+          <button
+            type="button"
+            className="chief"
+            onClick={() => {
+              close();
+              void studio.saveOver();
+            }}
+          >
+            {words.keepMine}
+          </button>
+        </>
+      }
+    >
+      <p className="dialog-text">{words.text(nameOf(studio))}</p>
+    </Modal>
+  );
+}
+
+function Gone({ studio }: { readonly studio: Studio }) {
+  const words = shellWords.gone;
+  const close = () => studio.ask(null);
+  return (
+    <Modal
+      title={words.title}
+      onClose={close}
+      buttons={
+        <>
+          <button type="button" onClick={close}>
+            {words.later}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              close();
+              void studio.saveAs();
+            }}
+          >
+            {words.saveAs}
+          </button>
+          <button
+            type="button"
+            className="chief"
+            onClick={() => {
+              close();
+              void studio.saveOver();
+            }}
+          >
+            {words.again}
+          </button>
+        </>
+      }
+    >
+      <p className="dialog-text">{words.text(nameOf(studio))}</p>
+    </Modal>
+  );
+}

@@ -1,0 +1,369 @@
+/**
+ * The studio as one object: which pattern is on the desk, which place is in front, which question is asked, and
+ * everything a maker can do with files. Views read its snapshot; commands call its methods. It draws nothing
+ * and knows the machine through `Host` alone.
+ */
+
+import type { Node } from 'prosemirror-model';
+import type { Plugin } from 'prosemirror-state';
+import type { FileRef, Host, HostEvent, Settings, Start } from '../../app/host/host.ts';
+import { compose } from '../../core/document/compose.ts';
+import type { Pictures } from '../../core/document/media.ts';
+import { blankPattern } from '../../core/document/outline.ts';
+import type { Pattern } from '../../core/document/pattern.ts';
+import { startWorker } from '../analysis/analyst.ts';
+import { Desk, type DeskFile } from '../desk/desk.ts';
+import { freshId } from '../desk/identity.ts';
+import { Journal } from '../desk/journal.ts';
+import { pack, unpack } from '../desk/pattern-file.ts';
+import { shellWords } from '../words/shell.ts';
+
+export type Place = 'write' | 'sizes' | 'materials' | 'review' | 'print';
+
+/** A question or a list that stands over the places. One at a time. */
+export type Dialog =
+  | { readonly kind: 'save-before'; readonly answer: (choice: 'save' | 'lose' | 'stay') => void }
+  | { readonly kind: 'changed-on-disk' }
+  | { readonly kind: 'gone-from-disk' }
+  | { readonly kind: 'trouble'; readonly title: string; readonly message: string }
+  | { readonly kind: 'new' | 'versions' | 'commands' | 'keys' | 'about' | 'theme' };
+
+/** Where a view is asked to go: shown by the place that can, then taken away. */
+export interface Target {
+  /** Id of a node, or a name such as "notes:0". */
+  readonly node: string;
+  readonly from: number;
+  readonly to: number;
+  /** Differs for each request, so that the same place can be asked for twice. */
+  readonly serial: number;
+}
+
+export interface StudioView {
+  readonly start: Start;
+  readonly settings: Settings;
+  /** Null while the start screen is shown. */
+  readonly desk: Desk | null;
+  readonly place: Place;
+  readonly dialog: Dialog | null;
+  readonly saving: boolean;
+  /** Words that tell what just happened, for the line at the foot and for screen readers. */
+  readonly notice: string | null;
+  readonly journalTrouble: string | null;
+  readonly target: Target | null;
+}
+
+/** What the studio is made with. */
+export interface StudioParts {
+  readonly host: Host;
+  readonly start: Start;
+  /** Plugins of the manuscript for a new desk. */
+  readonly plugins: (studio: Studio) => readonly Plugin[];
+  readonly today: () => string;
+}
+
+export class Studio {
+  readonly host: Host;
+  readonly #parts: StudioParts;
+  readonly #listeners = new Set<() => void>();
+  #view: StudioView;
+  #journal: Journal | null = null;
+  #serial = 0;
+
+  constructor(parts: StudioParts) {
+    this.host = parts.host;
+    this.#parts = parts;
+    this.#view = {
+      start: parts.start,
+      settings: parts.start.settings,
+      desk: null,
+      place: 'write',
+      dialog: null,
+      saving: false,
+      notice: null,
+      journalTrouble: null,
+      target: null,
+    };
+    parts.host.listen((event) => void this.#heard(event));
+  }
+
+  readonly view = (): StudioView => this.#view;
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  get journal(): Journal | null {
+    return this.#journal;
+  }
+
+  go(place: Place): void {
+    this.#change({ place });
+  }
+
+  /** Goes to words of the pattern: to the place that shows them, with the words in view. */
+  goTo(node: string, from: number, to: number, place: Place = 'write'): void {
+    this.#serial += 1;
+    this.#change({ place, target: { node, from, to, serial: this.#serial } });
+  }
+
+  ask(dialog: Dialog | null): void {
+    this.#change({ dialog });
+  }
+
+  tell(notice: string | null): void {
+    this.#change({ notice });
+  }
+
+  trouble(title: string, message: string): void {
+    this.ask({ kind: 'trouble', title, message });
+  }
+
+  async saveSettings(settings: Partial<Settings>): Promise<void> {
+    const next = { ...this.#view.settings, ...settings };
+    this.#change({ settings: next });
+    await this.host.saveSettings(next);
+  }
+
+  /** A new pattern on the desk, from a whole one or from the blank outline. */
+  async begin(pattern?: Pattern): Promise<void> {
+    if (!(await this.leave())) return;
+    const { settings } = this.#view;
+    const made =
+      pattern ??
+      blankPattern({
+        title: shellWords.untitled,
+        terms: settings.terms,
+        units: settings.units,
+        date: this.#parts.today(),
+      });
+    this.#lay({ document: compose(made), pictures: new Map(), file: null, unsaved: true, place: 'write' });
+  }
+
+  async openChosen(): Promise<void> {
+    const file = await this.host.chooseFile();
+    if (file !== null) await this.open(file);
+  }
+
+  async open(file: FileRef): Promise<void> {
+    if (!(await this.leave())) return;
+    const answer = await this.host.read(file.handle);
+    if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
+    const { bytes, stamp, readOnly, heldElsewhere, file: ref } = answer.value;
+    const unpacked = unpack(bytes);
+    if (!unpacked.ok) {
+      await this.host.release(ref.handle);
+      return this.trouble(shellWords.openFailed, unpacked.message);
+    }
+    this.#lay({ ...unpacked, file: { ref, stamp, readOnly, heldElsewhere }, unsaved: false, place: 'write' });
+  }
+
+  /** An example is opened as a copy of the maker's own. */
+  async openExample(name: string): Promise<void> {
+    if (!(await this.leave())) return;
+    const answer = await this.host.example(name);
+    if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
+    const unpacked = unpack(answer.value);
+    if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
+    this.#lay({ ...unpacked, file: null, unsaved: true, place: 'write' });
+  }
+
+  /** Work from the journal. It opens over no file that is newer: then it is a pattern not saved yet. */
+  async recover(desk: string): Promise<void> {
+    const found = this.#view.start.recovered.find((work) => work.desk === desk);
+    if (found === undefined || !(await this.leave())) return;
+    const answer = await this.host.recover(desk);
+    if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
+    const unpacked = unpack(answer.value);
+    if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
+    let file: DeskFile | null = null;
+    if (found.file !== null && !found.fileIsNewer) {
+      const read = await this.host.read(found.file.handle);
+      if (read.ok) {
+        const { stamp, readOnly, heldElsewhere, file: ref } = read.value;
+        file = { ref, stamp, readOnly, heldElsewhere };
+      }
+    }
+    this.#lay({ ...unpacked, file, unsaved: true, place: 'write', id: desk });
+    this.#forgetRecovered(desk);
+  }
+
+  async discardRecovered(desk: string): Promise<void> {
+    await this.host.forget(desk);
+    this.#forgetRecovered(desk);
+  }
+
+  /** True when the pattern is in its file now. */
+  async save(): Promise<boolean> {
+    const file = this.#view.desk?.view().file ?? null;
+    if (file === null || file.readOnly || file.heldElsewhere) return this.saveAs();
+    return this.#saveIn(file.ref, file.stamp);
+  }
+
+  async saveAs(): Promise<boolean> {
+    const { desk } = this.#view;
+    if (desk === null) return false;
+    const { pattern, file: before } = desk.view();
+    const ref = await this.host.chooseSave(before?.ref.name ?? `${fileName(pattern.about.title)}.turnchain`);
+    if (ref === null) return false;
+    const done = await this.#saveIn(ref, null);
+    if (done && before !== null && before.ref.handle !== ref.handle)
+      await this.host.release(before.ref.handle);
+    return done;
+  }
+
+  /** Writes over whatever is in the file's place now. */
+  async saveOver(): Promise<boolean> {
+    const file = this.#view.desk?.view().file ?? null;
+    return file === null ? this.saveAs() : this.#saveIn(file.ref, null);
+  }
+
+  /** Takes the pattern as the disk has it, and gives up what is on the desk. */
+  async takeFromDisk(): Promise<void> {
+    const { desk } = this.#view;
+    const file = desk?.view().file ?? null;
+    if (desk === null || file === null) return;
+    await this.#journal?.forget();
+    desk.savedAs(file, desk.view().document);
+    await this.open(file.ref);
+  }
+
+  /** Puts an earlier version on the desk, as a change that can be saved or left. */
+  async restore(id: string): Promise<void> {
+    const { desk } = this.#view;
+    const file = desk?.view().file ?? null;
+    if (desk === null || file === null) return;
+    const answer = await this.host.version(file.ref.handle, id);
+    if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
+    const unpacked = unpack(answer.value);
+    if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
+    if (!(await this.leave(false))) return;
+    this.#lay({ ...unpacked, file, unsaved: true, place: 'write' });
+  }
+
+  /** Makes sure that nothing on the desk would be lost; false when the maker wants to stay. */
+  async leave(release = true): Promise<boolean> {
+    const { desk } = this.#view;
+    if (desk === null) return true;
+    if (desk.isUnsaved) {
+      const choice = await new Promise<'save' | 'lose' | 'stay'>((answer) =>
+        this.ask({ kind: 'save-before', answer }),
+      );
+      this.ask(null);
+      if (choice === 'stay' || (choice === 'save' && !(await this.save()))) return false;
+    }
+    await this.#journal?.forget();
+    const { file } = desk.view();
+    if (release && file !== null) await this.host.release(file.ref.handle);
+    return true;
+  }
+
+  /** Back to the start screen. */
+  async closePattern(): Promise<void> {
+    if (!(await this.leave())) return;
+    this.#clear();
+    const [recent, recovered] = await Promise.all([this.host.recent(), this.host.recovered()]);
+    this.#change({ desk: null, start: { ...this.#view.start, recent, recovered } });
+  }
+
+  async #saveIn(ref: FileRef, stamp: string | null): Promise<boolean> {
+    const { desk } = this.#view;
+    if (desk === null) return false;
+    const { document, pictures, pattern } = desk.view();
+    this.#change({ saving: true });
+    const answer = await this.host.save(ref.handle, pack(document, pictures), stamp, pattern.about.title);
+    this.#change({ saving: false });
+    if (!answer.ok) {
+      if (answer.error.code === 'changed-on-disk') this.ask({ kind: 'changed-on-disk' });
+      else if (answer.error.code === 'gone-from-disk') this.ask({ kind: 'gone-from-disk' });
+      else this.trouble(shellWords.saveFailed, answer.error.message);
+      return false;
+    }
+    const { file, stamp: now } = answer.value;
+    desk.savedAs({ ref: file, stamp: now, readOnly: false, heldElsewhere: false }, document);
+    if (!desk.isUnsaved) await this.#journal?.forget();
+    this.tell(shellWords.saved);
+    return true;
+  }
+
+  async #heard(event: HostEvent): Promise<void> {
+    const file = this.#view.desk?.view().file ?? null;
+    switch (event.kind) {
+      case 'open':
+        return this.open(event.file);
+      case 'changed-on-disk':
+        if (file?.ref.handle === event.handle) this.ask({ kind: 'changed-on-disk' });
+        return;
+      case 'gone-from-disk':
+        if (file?.ref.handle === event.handle) {
+          this.#view.desk?.notSaved();
+          this.ask({ kind: 'gone-from-disk' });
+        }
+        return;
+      case 'close-asked':
+        await this.#journal?.flush();
+        return this.host.close((await this.leave()) ? 'close' : 'stay');
+      case 'command':
+        for (const listener of this.#commandListeners) listener(event.command);
+    }
+  }
+
+  readonly #commandListeners = new Set<(command: string) => void>();
+
+  /** Hears commands of the native menu. */
+  onCommand(listener: (command: string) => void): () => void {
+    this.#commandListeners.add(listener);
+    return () => this.#commandListeners.delete(listener);
+  }
+
+  #lay(work: {
+    document: Node;
+    pictures: Pictures;
+    file: DeskFile | null;
+    unsaved: boolean;
+    place: Place;
+    id?: string;
+  }): void {
+    this.#clear();
+    const desk = new Desk({
+      id: work.id ?? freshId(),
+      document: work.document,
+      pictures: work.pictures,
+      file: work.file,
+      unsaved: work.unsaved,
+      worker: startWorker(),
+      plugins: this.#parts.plugins(this),
+    });
+    this.#journal = new Journal(this.host, desk, (journalTrouble) => {
+      if (journalTrouble !== this.#view.journalTrouble) this.#change({ journalTrouble });
+    });
+    this.#change({ desk, place: work.place, dialog: null, target: null, notice: null });
+  }
+
+  #clear(): void {
+    this.#journal?.stop();
+    this.#journal = null;
+    this.#view.desk?.close();
+  }
+
+  #forgetRecovered(desk: string): void {
+    const recovered = this.#view.start.recovered.filter((work) => work.desk !== desk);
+    this.#change({ start: { ...this.#view.start, recovered } });
+  }
+
+  #change(part: Partial<StudioView>): void {
+    this.#view = { ...this.#view, ...part };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+/** A title as a file's name: without the characters that some disk refuses. */
+function fileName(title: string): string {
+  const name = title
+    .replace(/[\\/:*?"<>|\p{Cc}]+/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^\.+|\.+$/g, '')
+    .slice(0, 60);
+  return name === '' ? 'pattern' : name;
+}

@@ -1,0 +1,104 @@
+/**
+ * The window: the bar, the outline, the place in front, and what stands over them. It hands keys to commands and
+ * holds no state of its own.
+ */
+import { useEffect, useMemo } from 'react';
+import { COMMANDS, type CommandName } from '../../app/host/commands.ts';
+import { Commands } from '../commands/commands.ts';
+import { CommandsContext } from '../commands/context.ts';
+import { commandOf } from '../commands/keys.ts';
+import { MaterialsPlace } from '../materials/place.tsx';
+import { Outline } from '../outline/outline.tsx';
+import { PrintPlace } from '../print/place.tsx';
+import { ReviewPlace } from '../review/place.tsx';
+import { SizesPlace } from '../sizes/place.tsx';
+import { StartScreen } from '../start/screen.tsx';
+import { shellWords } from '../words/shell.ts';
+import { WritePlace } from '../write/place.tsx';
+import { Bar } from './bar.tsx';
+import { Dialogs } from './dialogs.tsx';
+import { DeskContext, StudioContext, useStudio, useStudioView } from './hooks.ts';
+import { Strips } from './strips.tsx';
+import type { Place, Studio } from './studio.ts';
+
+const PLACES: Readonly<Record<Place, () => React.ReactNode>> = {
+  write: WritePlace,
+  sizes: SizesPlace,
+  materials: MaterialsPlace,
+  review: ReviewPlace,
+  print: PrintPlace,
+};
+
+const isCommand = (name: string): name is CommandName => COMMANDS.some((entry) => entry.name === name);
+
+export function Window({ studio }: { readonly studio: Studio }) {
+  const commands = useMemo(() => new Commands(studio), [studio]);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || event.isComposing) return;
+      const name = commandOf(event);
+      if (name === null || studio.view().dialog !== null) return;
+      if (commands.run(name)) event.preventDefault();
+    };
+    window.addEventListener('keydown', onKey);
+    const stop = studio.onCommand((name) => {
+      if (isCommand(name)) commands.run(name);
+    });
+    return () => {
+      window.removeEventListener('keydown', onKey);
+      stop();
+    };
+  }, [commands, studio]);
+  return (
+    <StudioContext value={studio}>
+      <CommandsContext value={commands}>
+        <Settled />
+        <Dialogs />
+      </CommandsContext>
+    </StudioContext>
+  );
+}
+
+/** The start screen, or the pattern on the desk. */
+function Settled() {
+  const studio = useStudio();
+  const desk = useStudioView((view) => view.desk);
+  const place = useStudioView((view) => view.place);
+  const notice = useStudioView((view) => view.notice);
+  const { theme, textScale } = useStudioView((view) => view.settings);
+  useEffect(() => {
+    document.documentElement.dataset.theme = theme;
+    document.documentElement.style.setProperty('--text-scale', String(textScale));
+  }, [theme, textScale]);
+  useEffect(() => {
+    const onLeave = (event: BeforeUnloadEvent) => {
+      void studio.journal?.flush();
+      if (studio.view().desk?.isUnsaved) event.preventDefault();
+    };
+    const inBrowser = studio.view().start.about.shell === 'browser';
+    if (inBrowser) window.addEventListener('beforeunload', onLeave);
+    return () => window.removeEventListener('beforeunload', onLeave);
+  }, [studio]);
+  if (desk === null) return <StartScreen />;
+  const InFront = PLACES[place];
+  return (
+    <DeskContext value={desk} key={desk.id}>
+      <div className="window">
+        <a className="skip" href="#place">
+          {shellWords.skip}
+        </a>
+        <Bar />
+        <nav className="outline" aria-label={shellWords.outline}>
+          <Outline />
+        </nav>
+        <main className="place" id="place" tabIndex={-1}>
+          <Strips />
+          <InFront />
+        </main>
+        <p className="unseen" role="status">
+          {notice}
+        </p>
+      </div>
+    </DeskContext>
+  );
+}

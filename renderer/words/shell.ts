@@ -1,0 +1,61 @@
+/** Words of the window around the places: the bar, the start screen, saving, switching. Sentences only. */
+import type { Terms } from '../../core/trade/stitches.ts';
+import type { Units } from '../../core/trade/units.ts';
+
+export const PLACE_WORDS = {
+  write: 'Write',
+  sizes: 'Sizes',
+  materials: 'Materials',
+  review: 'Review',
+  print: 'Print',
+} as const;
+
+export const shellWords = {
+  product: 'Turnchain',
+  untitled: 'Untitled pattern',
+  places: 'Places',
+  outline: 'Outline',
+  menu: 'Menu',
+  skip: 'Skip to the pattern',
+  terms: (terms: Terms) => (terms === 'us' ? 'US terms' : 'UK terms'),
+  units: (units: Units) => (units === 'metric' ? 'cm' : 'in'),
+  termsLabel: 'Terms on screen',
+  unitsLabel: 'Units on screen',
+  sizeInFocus: 'Size in focus',
+  readingOther: (on: Terms, of: Terms) =>
+    `You are reading in ${on === 'us' ? 'US' : 'UK'} terms. The pattern is written in ${of === 'us' ? 'US' : 'UK'} terms, and typing goes on there.`,
+  backToOwn: (terms: Terms) => `Back to ${terms === 'us' ? 'US' : 'UK'} terms`,
+  saved: 'Saved',
+  notSaved: 'Changes not saved',
+  neverSaved: 'Not saved in a file yet',
+  saving: 'Saving …',
+  readOnly: 'This file may only be read. Save under another name to keep changes.',
+  heldElsewhere: 'This pattern is open in another window. Changes there and here would overwrite each other.',
+  journalTrouble: (why: string) => `Your latest changes could not be kept safe: ${why}`,
+  close: 'Close',
+  cancel: 'Cancel',
+  save: 'Save',
+  dontSave: 'Don’t save',
+  openFailed: 'The pattern could not be opened',
+  saveFailed: 'The pattern could not be saved',
+  saveBefore: {
+    title: (name: string) => `Save the changes to “${name}”?`,
+    text: 'Without saving, the changes since the last save are lost.',
+  },
+  changedOnDisk: {
+    title: 'The file was changed by another program',
+    text: (name: string) =>
+      `“${name}” on the disk is not the one you opened. Keep yours to put it in the place of the other (which stays among the earlier versions), take the one from the disk, or save yours under another name.`,
+    keepMine: 'Keep mine',
+    takeTheirs: 'Take the one from the disk',
+    saveAs: 'Save under another name…',
+  },
+  gone: {
+    title: 'The file is not there any more',
+    text: (name: string) =>
+      `“${name}” was moved, renamed or deleted. Your pattern is still here: save it again at its old place or under another name.`,
+    again: 'Save at the old place',
+    saveAs: 'Save under another name…',
+    later: 'Later',
+  },
+} as const;
