@@ -191,12 +191,28 @@ export function travels(items: readonly Item[], i: number): boolean {
   if (boundOff) return true;
   for (let at = i + 1; at < items.length; at++) {
     const next = items[at]!;
-    if (next.type === 'chain') return true;
+    if (next.type === 'chain' || (next.type === 'group' && next.items[0]?.type === 'chain')) return true;
     if (BESIDES.has(next.type) || next.type === 'turn') continue;
     if (next.type === 'work' && next.stitch.base === 'slip' && next.stitch.form === 'plain') continue;
-    return false;
+    return intoLoop(item, next);
   }
   return false;
+}
+
+/** "Sl st in next ch, sc in ch-3 lp": slip stitches along a chain lead into its loop. */
+function intoLoop(slip: Work, next: Item): boolean {
+  const along = slip.places[0];
+  const first = next.type === 'repeat' ? next.items.find((item) => item.type === 'work') : next;
+  if (along === undefined || (first?.type !== 'work' && first?.type !== 'group')) return false;
+  const to = first.places[0];
+  if (to === undefined) return false;
+  const leads =
+    along.kind === 'next'
+      ? along.nouns.every((noun) => noun.kind === 'chain')
+      : along.kind === 'of-unit' && along.unit.kind === 'space';
+  const loops =
+    (to.kind === 'next' || to.kind === 'across') && to.nouns.every((noun) => noun.kind === 'space');
+  return leads && (loops || to.kind === 'same');
 }
 
 export function travel(p: Progress, item: Work): void {

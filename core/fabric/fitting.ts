@@ -61,7 +61,7 @@ export function fitOpen(
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
-  if (item.type === 'choice') reportUnmet(p, item);
+  if (item.type === 'choice') reportUnmet(p, item.works);
   const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
@@ -168,6 +168,10 @@ export function fitOpen(
   if (misses === null || misses.fits) {
     const from = (misses === null ? null : tried.find((t) => t.passes === misses.passes)) ?? best;
     replay(from.passes);
+    if (passes === 0 && top && (item.type === 'work' || item.type === 'group') && notThere(p, item)) {
+      reportUnmet(p, [item]);
+      p.misfit = true;
+    }
     if (leavesHere) p.leaves = true;
     accept(from.passes);
     if (last !== null) endings(p, item as Repeat, body!)[0]!.way();
@@ -212,9 +216,17 @@ function overPassed(p: Progress, item: Open, start: Moment, then: () => boolean)
   return false;
 }
 
-/** Says which of the things that a choice is to be worked into are not there at all. */
-function reportUnmet(p: Progress, item: Choice): void {
-  for (const work of item.works) {
+/** "(…) in each ch-2 sp around" where the row below has none at all. */
+function notThere(p: Progress, item: Work | Group): boolean {
+  const place = item.places[0]!;
+  if (place.kind !== 'across' || place.below > 0 || p.below.length === 0) return false;
+  const looked = place.nouns.every((noun) => ['named', 'space', 'chain'].includes(noun.kind));
+  return looked && p.seek(place.nouns, 0) < 0;
+}
+
+/** Says which of the things that are to be worked into, each one met, are not there at all. */
+function reportUnmet(p: Progress, works: readonly (Work | Group)[]): void {
+  for (const work of works) {
     const place = work.places[0]!;
     const noun = place.kind === 'across' ? place.nouns[0] : place.kind === 'of-unit' ? place.unit : undefined;
     const spot = spotOf(p, place);

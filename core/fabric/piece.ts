@@ -289,7 +289,8 @@ export class PieceWork {
     this.runAhead(results, only, first);
     // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
     const back = this.fabric?.rest != null && written.row.items.some((item) => item.type === 'attach');
-    const cut = this.fabric?.fastened === true || back || (unlabelled && first === 1);
+    const own = (unlabelled || label.part === true) && first === 1;
+    const cut = this.fabric?.fastened === true || back || own;
     // A row for other sizes took the number, and here it is given again.
     const again = this.passed === first;
     const afresh = cut || (this.counting !== null && this.counting !== label.kind && first === 1);

@@ -115,6 +115,8 @@ export class Progress {
   forced: boolean | null = null;
   /** A decision that no word of the text supports, to be told. */
   edgeAssumed: ({ chains: number; stitch: BaseStitch; counts: boolean } & Span) | null = null;
+  /** A decision that the words show only loosely: whether the turning chain counts. */
+  edgeLoose: boolean | null = null;
   /** First chain of a foundation that was worked into. */
   firstUsed = 0;
   /** How deep in definitions of definitions the work is. */

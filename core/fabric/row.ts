@@ -283,6 +283,7 @@ function attemptRow(
       const n = p.amount(item.amount) ?? 0;
       const next = items.slice(i + 1).find((after) => !BESIDES.has(after.type) && after.type !== 'turn');
       const fromHook = next?.type === 'work' && next.places[0]?.kind === 'from-hook';
+      if (round && leavesSpiral(below, item, next, p, evidence.base)) break;
       if (fromHook && n > 0) {
         if (n > MOST_STITCHES) {
           p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
@@ -305,6 +306,24 @@ function attemptRow(
   run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack);
+}
+
+/**
+ * A spiral has no turning chain: "Ch 6, sk next 6 sts" at its start hangs from the last stitch, and the skip
+ * begins with the first.
+ */
+function leavesSpiral(
+  below: Fabric,
+  chain: Chain,
+  next: Item | undefined,
+  p: Progress,
+  base: BaseStitch | null,
+): boolean {
+  if (below.form !== 'spiral' || below.ring || chain.counts !== null || next?.type !== 'skip') return false;
+  const place = next.places[0];
+  if (place?.kind !== 'next') return false;
+  const n = p.amount(chain.amount) ?? 0;
+  return n > 1 && (base === 't1' || base === null || p.amount(place.amount) === n);
 }
 
 function prevailing(below: Fabric): BaseStitch {
@@ -468,6 +487,6 @@ function finish(
       turned: turnedBefore,
       settled: null,
     },
-    assumed: p.edgeAssumed?.counts ?? null,
+    assumed: p.edgeAssumed?.counts ?? p.edgeLoose,
   };
 }

@@ -37,6 +37,7 @@ export function stand(
     p.last = i;
     return i;
   };
+  if (decision.loosely) p.edgeLoose = decision.counts;
   if (decision.assumed) {
     p.edgeAssumed = {
       chains: n,

@@ -26,6 +26,8 @@ export interface Evidence {
   readonly fan: boolean;
   /** The row passes that place over in words. */
   readonly firstSkipped: boolean;
+  /** The first stitch is a beginning one ("beg popcorn"), of which the chain before it is a part. */
+  readonly firstBegins: boolean;
 }
 
 export interface Decision {
@@ -35,6 +37,8 @@ export interface Decision {
   readonly space: number;
   /** Nothing in the text says so: the usual table, or less, decided. */
   readonly assumed: boolean;
+  /** The words show it, but loosely: the row's own count may show the contrary. */
+  readonly loosely?: true;
 }
 
 /** First height in the items, through groups, repeats and definitions; travelling slip stitches left aside. */
@@ -100,7 +104,9 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   }
   const first = firstPlace(items);
   const at = first?.place.kind;
+  const lead = items.find((item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat');
   return {
+    firstBegins: lead?.type === 'work' && lead.stitch.beginning,
     base: leadBase(items, env),
     joinsChain,
     joinsStitch,
@@ -165,6 +171,7 @@ export function decide(
       assumed: false,
     };
   }
+  if (evidence.firstBegins && n <= tall) return { counts: false, base, space: 0, assumed: false };
   const convention = conventionFor(n, base, env, figures);
   if (convention !== null) return asSaid(convention, n, base, env, figures);
   const space = n > tall && tall >= 2 ? n - tall : 0;
@@ -174,7 +181,11 @@ export function decide(
     return { counts: false, base, space: n >= 3 ? n : 0, assumed: false };
   }
   if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false };
-  if (evidence.joinsStitch) return { counts: false, base, space: 0, assumed: false };
+  if (evidence.joinsStitch) {
+    // Many say "first dc" of a chain that counts as one.
+    const loosely = n === tall && tall >= 3 ? ({ loosely: true } as const) : {};
+    return { counts: false, base, space: 0, assumed: false, ...loosely };
+  }
   if (n < tall) return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped };
   if (n > tall) return { counts: true, base, space, assumed: false };
   if (evidence.firstSkipped) return { counts: true, base, space, assumed: false };

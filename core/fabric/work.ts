@@ -141,6 +141,7 @@ export function one(p: Progress, item: Step): boolean {
       return true;
     case 'join':
       if (item.not) return true;
+      if (item.place?.kind === 'turning-chain') checkOwnChain(p, item.place);
       if (item.stitch !== null && item.stitch.base !== 'slip' && item.stitch.base !== null) {
         // The closing stitch stands for the rest of the last chain-space, or for all of it.
         if (p.pending > 0) p.pending += height(item.stitch.base);
@@ -171,6 +172,15 @@ export function one(p: Progress, item: Step): boolean {
     default:
       return true;
   }
+}
+
+/** "join in 5th ch of beg ch-3": the round's own beginning chain has so many chains and no more. */
+function checkOwnChain(p: Progress, place: Extract<Place, { kind: 'turning-chain' }>): void {
+  const nth = place.nth === null ? null : p.amount(place.nth);
+  const own = p.made.find((site) => site.turning && site.kind !== 'space');
+  if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains || p.trials > 0) return;
+  const left = p.stitchesAhead();
+  p.note('place-does-not-exist', place, { noun: 'ch', wanted: nth, found: own.chains, left, have: left });
 }
 
 /** A repeat with a number of passes. */

@@ -3,7 +3,7 @@
  */
 import { type Cursor, OPENING } from './cursor.ts';
 import { readPlace } from './places.ts';
-import type { Join, Place, Work } from './tree.ts';
+import type { Amount, Join, Place, Work } from './tree.ts';
 
 /** True at the end of the work: nothing follows, or a turn, a join, an end of yarn, a count. */
 export function atRowEnd(c: Cursor): boolean {
@@ -71,6 +71,14 @@ const CLOSES = [
   'to close the lp',
 ];
 
+/** "to 3rd ch" (the third), "to 3 ch" (the chain as a whole, null); undefined where no such chain is named. */
+function chainNumber(place: Place): Amount | null | undefined {
+  if (place.kind === 'nth' && place.noun.kind === 'chain') return place.nth;
+  if (place.kind !== 'next' || place.implied || place.amount.kind !== 'one') return undefined;
+  const chains = place.nouns.length === 1 && place.nouns[0]!.kind === 'chain' && place.amount.value > 1;
+  return chains ? null : undefined;
+}
+
 /** A slip stitch that closes the round, if `work` (just read) is one. */
 export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Join | null {
   const said = c.eatAny(CLOSES) !== null;
@@ -88,8 +96,9 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Jo
   }
   if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
   // "ss to 3rd ch" at the end of a round: of its own beginning chain.
-  if (round && place.kind === 'nth' && place.noun.kind === 'chain' && atRowEnd(c)) {
-    const { loop, post, below, from, to, nth } = place;
+  const nth = round && atRowEnd(c) ? chainNumber(place) : undefined;
+  if (nth !== undefined) {
+    const { loop, post, below, from, to } = place;
     const top: Place = { kind: 'turning-chain', nth, beginning: true, loop, post, below, from, to };
     return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
   }

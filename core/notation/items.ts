@@ -3,13 +3,22 @@
  * knows as words not read. It never stops before the end and never skips a word in silence.
  */
 import { readBracket, readRepBracket } from './brackets.ts';
+import { withChainsBetween } from './chain-between.ts';
 import { readChain, readRingClose, readYarnRing } from './chains.ts';
 import { asJoin } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
+import { readElsewhere } from './elsewhere.ts';
 import type { Token } from './lexer.ts';
 import { DEEPEST, isMark } from './marks.ts';
 import { bracketValues } from './numbers.ts';
-import { readAllIn, readLoopAlone, readPlaceFirst, readStartingIn, readWorkIn } from './place-first.ts';
+import {
+  gatherMirrored,
+  readAllIn,
+  readLoopAlone,
+  readPlaceFirst,
+  readStartingIn,
+  readWorkIn,
+} from './place-first.ts';
 import { readPlace, readPlaces } from './places.ts';
 import { readOtherSide, readRemark, readSentence, readSentenceOfProse } from './prose.ts';
 import { readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
@@ -96,6 +105,7 @@ export function readItems(c: Cursor): Item[] {
     if (got) {
       items.push(...got);
       attachSaid(c, items);
+      gatherMirrored(c, items);
     }
     if (c.at === before) c.at++;
   }
@@ -195,6 +205,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readRepBracket(c, before) ??
     readWhole(c) ??
     (c.isAny(['rep', 'cont', 'from', 'work from']) ? readLooseRepeat(c) : null) ??
+    readElsewhere(c) ??
     readRepeatOfAll(c, before) ??
     readSimple(c) ??
     readStartingIn(c) ??
@@ -255,6 +266,8 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
       return [onOwnChain(work, place, place.nth)];
     }
   }
+  const spaced = withChainsBetween(c, work, before);
+  if (spaced) return spaced;
   const join = asJoin(c, work, start, c.round);
   return [join ?? work];
 }

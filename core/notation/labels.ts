@@ -411,6 +411,7 @@ export function readLabel(c: Cursor): Label | null {
       numbers: read.numbers,
       ...(read.rows ? { rows: read.rows } : {}),
       ...(title ? { title } : {}),
+      ...(read.part ? { part: true as const } : {}),
       side: side ?? read.side,
       ...span,
     };
@@ -421,6 +422,7 @@ interface Head {
   readonly kind: Label['kind'];
   readonly numbers: RowNumbers | null;
   readonly rows?: Amount | null;
+  readonly part?: boolean;
   readonly side: 'RS' | 'WS' | null;
   /** True when only a colon or stop behind it makes it a label. */
   readonly needsEnd: boolean;
@@ -504,7 +506,8 @@ function readTitled(c: Cursor): Head | null {
     const round = word.startsWith('rnd');
     const numbers = readNumbers(c);
     if (kind === 'foundation' && c.tokens[c.at - 1]?.word === 'beg') return null;
-    return { kind: kind ?? (round ? 'round' : 'row'), numbers, rows, side: null, needsEnd: true };
+    const part = words > 0 && numbers !== null;
+    return { kind: kind ?? (round ? 'round' : 'row'), numbers, rows, part, side: null, needsEnd: true };
   });
 }
 

@@ -7,21 +7,25 @@ import { readChain } from './chains.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { attachSaid, readItem } from './items.ts';
 import { readNoun } from './nouns.ts';
-import { one } from './numbers.ts';
+import { bracketValues, one } from './numbers.ts';
 import { readLoop } from './place-tails.ts';
 import { readBarePlace, readPlaces } from './places.ts';
 import type { Item, Place } from './tree.ts';
 import { readStitch } from './words.ts';
-import { insideGroup, readWork } from './work.ts';
+import { impliedPlace, insideGroup, readWork } from './work.ts';
 
 /** "Starting in 2nd ch from hook, sc in each ch across": the first place of the stitch behind it. */
 export function readStartingIn(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
-    if (!c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']))
+    const said = c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']);
+    // "2nd ch from hook: sc 4"
+    if (!said && !c.isAny(['#th ch from', 'in #th ch from', 'second ch from', 'in second ch from']))
       return null;
+    if (!said) c.eat('in');
     if (c.peek()?.kind === 'number') return null;
     const place = readBarePlace(c);
+    if (!said && !c.eat(':')) return null;
     if (!place || !['from-hook', 'first', 'next', 'same', 'nth'].includes(place.kind)) return null;
     const at = c.at;
     if (c.isAny(['with', ', ch', ', with']))
@@ -67,7 +71,9 @@ export function readLoopAlone(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
     const loop = readLoop(c);
-    if (!loop || !(c.done || [':', ',', ';', '-', ')'].includes(c.word()))) return null;
+    // "FLO (sc 2, inc) x 6": what is in the bracket goes into it.
+    const opens = c.word() in OPENING && bracketValues(c, c.at) === null;
+    if (!loop || !(opens || c.done || [':', ',', ';', '-', ')'].includes(c.word()))) return null;
     return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
   });
 }
@@ -287,4 +293,45 @@ export function readAllIn(c: Cursor, before: readonly Item[]): Item[] | null {
     }
     return [{ type: 'group', items: taken, places, from: taken[0]!.from, to: c.tokens[c.at - 1]!.to }];
   });
+}
+
+/** May `place` hold several stitches side by side: a space, or the place of the work before? */
+function holdsSeveral(place: Place): boolean {
+  if (place.kind === 'same') return true;
+  if (place.kind !== 'next' || place.implied) return false;
+  return place.nouns.length === 1 && place.nouns[0]!.kind === 'space';
+}
+
+/**
+ * "3 dc, ch 2, 3 dc in next sp" without brackets: as many of the same on both sides of the chain are made in one
+ * place. Gathers the last items into a group when they say that.
+ */
+export function gatherMirrored(c: Cursor, items: Item[]): void {
+  const last = items.at(-1);
+  if (last?.type !== 'work' || last.places.length !== 1 || !holdsSeveral(last.places[0]!)) return;
+  const { stitch, amount } = last;
+  if (amount.kind !== 'one' || stitch.form !== 'plain' || stitch.base === 'slip') return;
+  if (amount.value < 2 && (stitch.base === 't1' || stitch.base === null)) return;
+  let first = items.length - 1;
+  while (first >= 2) {
+    const chain = items[first - 1]!;
+    const before = items[first - 2]!;
+    if (chain.type !== 'chain' || before.type !== 'work') break;
+    const place = before.places[0]!;
+    const mirrored =
+      place.kind === 'next' &&
+      place.implied &&
+      place.amount.kind === 'one' &&
+      place.amount.value === amount.value &&
+      before.stitch.base === stitch.base &&
+      before.stitch.form === 'plain' &&
+      before.stitch.post === stitch.post;
+    if (!mirrored || /[;.*]/u.test(c.text.slice(before.from, last.from))) break;
+    first -= 2;
+  }
+  if (first === items.length - 1) return;
+  const from = items[first]!.from;
+  const closing: Item = { ...last, amount: one(c), places: [impliedPlace(c, amount)] };
+  const made = insideGroup([...items.slice(first, -1), closing]);
+  items.splice(first, items.length, { type: 'group', items: made, places: last.places, from, to: last.to });
 }

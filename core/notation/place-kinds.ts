@@ -112,10 +112,21 @@ function readUnit(
 ): { unit: Noun; which: 'next' | 'each' | 'same' | 'last' | 'first'; stop: Stop | null } | null {
   return c.attempt(() => {
     c.eat('the');
-    const said = c.eatAny(['each of next', 'next', 'foll', 'each', 'every', 'same', 'last', 'first', '#th']);
+    const said = c.eatAny([
+      'each of next',
+      'next',
+      'foll',
+      'any',
+      'each',
+      'every',
+      'same',
+      'last',
+      'first',
+      '#th',
+    ]);
     if (said === '#th' && c.tokens[c.at - 1]!.value !== 1) return null;
     const which =
-      said === null || said === 'next' || said === 'foll' || said === 'each of next'
+      said === null || ['next', 'foll', 'any', 'each of next'].includes(said)
         ? 'next'
         : said === 'every'
           ? 'each'
@@ -126,10 +137,16 @@ function readUnit(
       const amount = readAmount(c, false);
       return amount && !c.isAny(['ch', '- ch', 'tr', 'dc', '-']) ? amount : null;
     });
-    const unit = readNoun(c) ?? partsNoun(c);
+    const at = c.at;
+    const unit = readNoun(c) ?? partsNoun(c) ?? (c.eatAny(['pair', 'set']) ? pairAt(c, at) : null);
     if (!unit || (many && said === null)) return null;
     return { unit, which, stop: which === 'each' ? (readStop(c) ?? toTheEnd(c)) : null };
   });
+}
+
+/** "of any pair": two stitches that nothing else tells from their neighbours. */
+function pairAt(c: Cursor, start: number): Noun {
+  return { kind: 'stitch', ...c.span(start) };
 }
 
 /** "3-dc group", "5 tr group": a group without a name of its own. */
@@ -248,7 +265,11 @@ export function readEdge(c: Cursor): Bare | null {
     if (turning && !c.isAny(['sp', '- sp']))
       return { kind: 'turning-chain', nth: null, beginning: turning.beginning };
     const noun = readNoun(c);
-    if (kind === 'last' && noun && c.eatAny(['just made', 'just worked', 'made', 'worked', 'completed'])) {
+    if (
+      kind === 'last' &&
+      noun &&
+      c.eatAny(['just made', 'just worked', 'just formed', 'made', 'worked', 'formed', 'completed'])
+    ) {
       // "sl st in last sc made": on top of the work itself, not the last of the row below.
       return { kind: 'own-chain', nth: null };
     }

@@ -115,7 +115,10 @@ export function readTail(c: Cursor, draft: Draft): void {
           'shown',
           'just made',
           'just worked',
+          'just formed',
+          'just completed',
           'made',
+          'formed',
           'worked',
         ])
       ) {

@@ -15,7 +15,24 @@ import { readWork } from './work.ts';
 
 /** "work along the other side of the foundation chain": from here the free loops of it are met. */
 export function readOtherSide(c: Cursor): Item[] | null {
-  if (!c.isAny(['work', 'working', 'cont', 'on', 'along', 'now', 'rotate', 'turn', 'in', 'across', 'do not']))
+  if (
+    !c.isAny([
+      'work',
+      'working',
+      'cont',
+      'on',
+      'along',
+      'now',
+      'rotate',
+      'turn',
+      'in',
+      'across',
+      'do not',
+      'other side',
+      'opposite side',
+      'the other side',
+    ])
+  )
     return null;
   return c.attempt(() => {
     const start = c.at;

@@ -46,15 +46,19 @@ export function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | nul
   const ring = c.attempt(() => {
     const start = c.at;
     if (!c.eatAny(RINGS)) return null;
-    if (c.eat('with')) {
-      // "magic ring with 6 sc"
+    const said = c.eat('with');
+    // "magic ring with 6 sc", "MR 6sc"
+    const named = c.attempt(() => {
       const work = readWork(c);
       if (!work || Array.isArray(work)) return null;
       const place = work.places[0]!;
-      if (place.kind !== 'next' || !place.implied) return null;
+      return place.kind === 'next' && place.implied ? { ...work, amount: place.amount } : null;
+    });
+    if (named) {
       const ring: Place = { kind: 'ring', loop: null, post: null, below: 0, ...c.span(start) };
-      return { ...work, amount: place.amount, places: [ring], ...c.span(start) };
+      return { ...named, places: [ring], ...c.span(start) };
     }
+    if (said) return null;
     c.eat(',');
     const amount = readAmount(c);
     if (!amount || !(c.done || ['(', '[', '-', '.', '=', ','].includes(c.word()))) return null;

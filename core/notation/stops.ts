@@ -103,6 +103,8 @@ const TO = [
   'before',
 ];
 
+const MARKERS = ['marker', 'marked st', 'markers', 'st marker', 'marked sp', 'm', 'pm'];
+
 /** "to last 3 sts", "until 2 sts rem", "to within 2 sts of end", "to marker", "to next corner". */
 function readBefore(c: Cursor): Stop | null {
   return c.attempt(() => {
@@ -114,7 +116,7 @@ function readBefore(c: Cursor): Stop | null {
       readNoun(c);
       if (!c.eatAny(['before', 'from'])) return null;
       c.eatAny(['the next', 'the first', 'the', 'next', 'first', '#th']);
-      return c.eatAny(['marker', 'marked st', 'markers', 'st marker', 'marked sp']) ? amount : null;
+      return c.eatAny(MARKERS) ? amount : null;
     });
     if (offset) return { kind: 'marker', before: offset, ...c.span(start) };
     c.eat('you reach');
@@ -130,7 +132,7 @@ function readBefore(c: Cursor): Stop | null {
     if (
       c.attempt(() => {
         c.eatAny(['next', 'first', 'the', 'second', 'last', '#th']);
-        if (c.eatAny(['marker', 'marked st', 'markers', 'st marker', 'marked sp'])) return true;
+        if (c.eatAny(MARKERS)) return true;
         return null;
       })
     ) {

@@ -65,6 +65,9 @@ export function readColourPrefix(c: Cursor): Item[] | null {
   return [{ type: 'colour', name: token.text, ...c.span(start) }];
 }
 
+/** Verbs behind which only a colour's own name is one: "pick up a loop" is none. */
+const KNOWN_YARN = ['drop', 'change', 'pick up', 'picking up', 'return to', 'go back to'];
+
 /** "with B", "change to A in last yo", "in MC": a colour from here on. */
 export function readColour(c: Cursor): Item[] | null {
   return c.attempt(() => {
@@ -79,11 +82,15 @@ export function readColour(c: Cursor): Item[] | null {
       'changing color to',
       'change',
       'drop',
+      'pick up',
+      'picking up',
+      'return to',
+      'go back to',
     ]);
     if (!change && !c.eatAny(['with', 'using', 'in'])) return null;
     c.eatAny(['to']);
     let name = readColourName(c);
-    if (!name && change && change !== 'drop' && change !== 'change') {
+    if (!name && change && !KNOWN_YARN.includes(change)) {
       const at = c.at;
       let words = 0;
       while (words < 3 && c.peek()?.kind === 'word' && !c.isAny(['in', 'at', 'on', 'and', 'for', 'with'])) {
@@ -170,6 +177,20 @@ export function readAttach(c: Cursor): Item[] | null {
   });
 }
 
+const FINISHING = [
+  'close',
+  'sew',
+  'weave',
+  'hide',
+  'pull',
+  'thread',
+  'secure',
+  'leave',
+  'stuff',
+  'draw',
+  'gather',
+];
+
 export function readFastenOff(c: Cursor): Item[] | null {
   const start = c.at;
   if (c.isAny(['do not fasten', "don't fasten", 'do not cut', "don't cut", 'do not break', 'do not end']))
@@ -220,6 +241,12 @@ export function readFastenOff(c: Cursor): Item[] | null {
       c.attempt(() =>
         c.eatAny(['for']) && (c.eatAny(['sewing', 'seaming', 'joining']) || true) ? true : null,
       );
+      return true;
+    });
+    // "… and close the hole", "… and sew the opening shut": what is done with the yarn's end.
+    c.attempt(() => {
+      if (!c.eat('and') || !c.isAny(FINISHING)) return null;
+      while (c.peek() && (c.peek()!.kind !== 'sign' || c.word() === '-')) c.at++;
       return true;
     });
     const end = c.span(start);

@@ -3,6 +3,7 @@
  */
 import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
+import { dolls } from './cases/dolls.ts';
 import { edges } from './cases/edges.ts';
 import { edgings } from './cases/edgings.ts';
 import { everyday } from './cases/everyday.ts';
@@ -10,8 +11,10 @@ import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
 import { garments } from './cases/garments.ts';
 import { granny } from './cases/granny.ts';
+import { hats } from './cases/hats.ts';
 import { loops } from './cases/loops.ts';
 import { mesh } from './cases/mesh.ts';
+import { motifs } from './cases/motifs.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
 import { posts } from './cases/posts.ts';
@@ -57,6 +60,9 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   garments,
   wardrobe,
   toys,
+  dolls,
+  motifs,
+  hats,
   edgings,
   older,
   unlabelled,
