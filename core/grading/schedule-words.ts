@@ -24,8 +24,10 @@ export function ordinal(n: number): string {
  * The schedules of all sizes as one pattern sentence, without the rows worked even at its end: "Dec 1 st at
  * each end of next and every 4th row 8 (8, 11) more times, then every 2nd row 2 (3, –) times". The times come
  * after the next row's, as "more" says; each interval is named once, the longest first, and a size that has
- * none of it has a dash. A size without a schedule, or without shaping, has a dash everywhere. When some sizes
- * increase and others decrease there are two sentences. Empty when no size shapes. The words are the same in
+ * none of it has a dash. Where that is the first interval, the next row is told apart from it ("of next row,
+ * then every 4th row – (8, 11) times"), or the dash would seem to take the next row with it. A size without a
+ * schedule, or without shaping, has a dash everywhere. When some sizes increase and others decrease there are
+ * two sentences. Empty when no size shapes. The words are the same in
  * US and UK terms.
  */
 export function scheduleWords(
@@ -48,13 +50,17 @@ function sentenceOf(schedules: readonly (Schedule | null)[], word: 'Inc' | 'Dec'
   const each = schedules.map((schedule) => timesAfterNext(schedule?.parts ?? []));
   const intervals = [...new Set(each.flatMap((times) => [...times.keys()]))].sort((a, b) => b - a);
   if (intervals.length === 0) return `${start} ${row}`;
+  const [first] = intervals;
+  const apart = schedules.some(
+    (schedule, size) => (schedule?.shapings.length ?? 0) > 0 && !each[size]!.has(first!),
+  );
   const parts = intervals.map((every, index) => {
     const times = each.map((known) => known.get(every) ?? null);
     const noun = times.every((n) => n === 1 || n === null) ? 'time' : 'times';
     const which = every === 1 ? `every ${row}` : `every ${ordinal(every)} ${row}`;
-    return `${which} ${sizeList(times)} ${index === 0 ? 'more ' : ''}${noun}`;
+    return `${which} ${sizeList(times)} ${index === 0 && !apart ? 'more ' : ''}${noun}`;
   });
-  return `${start} and ${parts.join(', then ')}`;
+  return `${start} ${apart ? `${row}, then` : 'and'} ${parts.join(', then ')}`;
 }
 
 /** How often each interval is worked after the shaping on the next row. */

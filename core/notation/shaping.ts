@@ -108,7 +108,7 @@ export function readShaping(c: Cursor): Shaping | null {
       c.eat('the');
       if (!c.eatAny(['this', 'next']) || c.peek()?.kind === 'number') return null;
       c.eatAny(ROW);
-      c.eatAny([', and', 'and', 'then', ',']);
+      c.eatAny([', and then', ', then', ', and', 'and then', 'and', 'then', ',']);
       now = true;
       return true;
     });

@@ -148,7 +148,7 @@ describe('the words of a schedule', () => {
     [[schedule(40, 38, 48), schedule(40, 40, 48)], 'Dec 1 (–) st at each end of next row'],
     [
       [schedule(64, 40, 48), schedule(64, 40, 50), null],
-      'Dec 1 (1, –) st at each end of next and every 5th row – (2, –) more times, then every 4th row 11 (9, –) times',
+      'Dec 1 (1, –) st at each end of next row, then every 5th row – (2, –) times, then every 4th row 11 (9, –) times',
     ],
     [
       [schedule(64, 40, 48), schedule(40, 64, 48)],

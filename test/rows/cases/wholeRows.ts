@@ -371,6 +371,18 @@ export const wholeRows: readonly RowCase[] = [
     final: [30, 32],
   },
   {
+    name: 'dec at each end of next row, then every 2nd row in one size only',
+    terms: 'uk',
+    // 20 - 2 * (1 + 0) = 18; 26 - 2 * (1 + 2) = 20: the dash is of the 2nd rows, not of the next row
+    text: lines(
+      'Make 21 (27) ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. 20 (26) dc.',
+      'Row 2: 1 ch, 1 dc in each dc to end, turn.',
+      'Dec 1 st at each end of next row, then every 2nd row – (2) times. 18 (20) sts.',
+    ),
+    final: [18, 20],
+  },
+  {
     name: 'rounds by turns',
     terms: 'uk',
     // rnds 4 to 7 go 2, 3, 2, 3, and rnd 2 adds 2: 12 → 14 → 16
