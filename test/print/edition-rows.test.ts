@@ -322,6 +322,19 @@ describe('pieces that start from others', () => {
       1,
       'Start from these edges, in this order: 5 (6, 7, 7) sts along the last round of Yoke, 1 st at the seam and 2 row-ends along the side edge of Yoke: 8 (9, 10, 10) in all.',
     ],
+    // What is made twice has its other edges on the other side.
+    [
+      [edge('top', '12'), edge('seam')],
+      true,
+      2,
+      'Start the first one from these edges, in this order all the way around: 12 sts along the last round of Yoke and 1 st at the seam: 13 in all. The other one starts from the edges that match these.',
+    ],
+    [
+      [edge('top', '12'), edge('seam')],
+      false,
+      3,
+      'Start the first one from these edges, in this order: 12 sts along the last round of Yoke and 1 st at the seam: 13 in all. The others start from the edges that match these.',
+    ],
     [[edge('top', '3'), edge('top', '4')], false, 1, 'Worked on 7 sts along the last round of Yoke.'],
   ] as const)('say so (%#)', (edges, round, make, words) => {
     expect(opening(edges, round, make)).toBe(words);

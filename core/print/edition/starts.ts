@@ -34,10 +34,12 @@ export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | n
   }
   const stretches = merged(start.edges.map((edge) => stretchOf(edge, study.piece.make > 1, reader)));
   const [single] = stretches;
+  // The edges told are those of one: a second armband has the other shoulder's.
+  const several = study.piece.make > 1 && stretches.length > 1;
   const runs: (Run | string)[] = [
     stretches.length === 1 && single !== undefined
       ? `Worked ${start.round ? 'in rounds ' : ''}on `
-      : `Start from these edges, in this order${start.round ? ' all the way around' : ''}: `,
+      : `Start ${several ? 'the first one ' : ''}from these edges, in this order${start.round ? ' all the way around' : ''}: `,
   ];
   stretches.forEach((stretch, i) => {
     if (i > 0) runs.push(i === stretches.length - 1 ? ' and ' : ', ');
@@ -46,7 +48,13 @@ export function startParagraph(study: PieceStudy, reader: Reader): Paragraph | n
   });
   const total = reader.sizes.map((size) => study.starts[size] ?? null);
   if (stretches.length > 1) runs.push(': ', numbers(sharedList(total)), ' in all');
-  runs.push(plain('.'));
+  runs.push(
+    plain(
+      several
+        ? `. The other${study.piece.make > 2 ? 's start' : ' one starts'} from the edges that match these.`
+        : '.',
+    ),
+  );
   return paragraph(runs);
 }
 
