@@ -49,6 +49,9 @@ export function planOf(table: Table, desk: Desk): Plan {
   return { groups, size: tableLimit, headWidth: head, widths: all.map(() => desk.width - head) };
 }
 
+/** How far a column of numbers is widened so that its table ends with the text. */
+const FILLS = 1.4;
+
 export const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
 interface Widths {
@@ -123,7 +126,10 @@ function settle(
   if (table.align === 'numbers') {
     // Equal columns read best; a little air, but no gulfs between few columns. Columns of unequal need share
     // what is left so that the narrow ones catch up first.
-    const wish = Math.max(0, ...widest.map((c) => widths.natural[c]!)) + desk.style.spaces.cellSide * 2;
+    const natural = Math.max(0, ...widest.map((c) => widths.natural[c]!)) + desk.style.spaces.cellSide * 2;
+    // Nearly as wide as the text, a table is made quite as wide: tables under one another end alike.
+    const whole = (desk.width - head) / Math.max(1, widest.length);
+    const wish = whole <= natural * FILLS ? Math.max(natural, whole) : natural;
     const even = Math.min(
       wish,
       evenWidth(

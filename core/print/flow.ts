@@ -3,11 +3,13 @@
  * and how much of a page it leaves empty; the head of a table is repeated where a page begins inside it.
  */
 import { type Bookmark, type Mark, moved, type Page } from './page.ts';
-import type { Slice } from './slice.ts';
+import { BREAK, type Slice } from './slice.ts';
 
 /** What a page costs for being there: two half pages are worse than one. */
 const PAGE = 3;
 const WASTE = 100;
+/** Text that goes on overleaf fills its page: what it leaves empty costs so much more. */
+const WASTE_INSIDE = 300;
 /** What it costs not to begin a page where a part asks for one; more is only what leaves a page nearly empty before it. */
 const UNOPENED = 40;
 const NEARLY_EMPTY = { part: 0.4, cost: 45 } as const;
@@ -53,7 +55,8 @@ export function breakPages(slices: readonly Slice[], height: number): number[] {
 function breakCost(after: Slice, filled: number): number {
   if (after.forced) return 0;
   if (after.opens) return after.cost + (filled < NEARLY_EMPTY.part ? NEARLY_EMPTY.cost : 0);
-  return after.cost + WASTE * (1 - filled) ** 2;
+  const inside = after.cost > BREAK.free && after.cost < BREAK.together;
+  return after.cost + (inside ? WASTE_INSIDE : WASTE) * (1 - filled) ** 2;
 }
 
 /** The last page, too, should have something on it: it takes more over from the page before. */
