@@ -149,9 +149,9 @@ export const hat: Pattern = {
     copyright:
       '© 2026 Ilse Quillfeather. For your own use. You are welcome to sell what you make from this pattern in small numbers with credit to the designer; please do not share, copy or sell the pattern itself.',
     contact: 'patterns@quillfeather.example',
-    care: 'Machine wash at 30 °C on a gentle cycle, dry flat.',
+    care: 'Machine wash at 30 °C / 86 °F on a gentle cycle, dry flat.',
     language: 'en',
-    fit: 'Close: the hat is about 5% smaller than the head, and stretches to it. Measure the head just above the ears and choose the nearest size.',
+    fit: 'Close: the hat is a little smaller than the head, and stretches to it. Measure the head just above the ears and choose the nearest size.',
   },
   terms: 'uk',
   units: 'metric',

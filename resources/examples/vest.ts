@@ -71,7 +71,7 @@ const lines: readonly Line[] = [
   bodyLine('cross back', 'cross_back', { 'size-6x': inches(19) }),
   bodyLine('armhole', 'armhole_depth', { 'size-6x': inches(11) }),
   easeLine('ease', { all: inches(5) }),
-  formulaLine('finished chest', 'bust + ease', { printed: 'Finished chest', fits: 'bust' }),
+  formulaLine('finished chest', 'bust + ease', { printed: 'Finished bust', fits: 'bust' }),
   // A multiple of 6 plus 2: an even number of V-stitches, so that the neck stands in the middle.
   stitchesLine('panel stitches', 'finished chest ÷ 2', 'gauge-v', 6, 2),
   formulaLine('panel V-stitches', '(panel stitches − 2) ÷ 3'),
@@ -236,7 +236,7 @@ export const vest: Pattern = {
     contact: 'patterns@quillfeather.example',
     care: 'Wash by hand in cool water, press the water out in a towel and dry flat to shape. Do not iron the rib.',
     language: 'en',
-    fit: 'Boxy: choose the size with a finished chest 4 to 6 in / 10 to 15 cm larger than yours. The bands are worked with a smaller hook, so that they draw in a little; the neckband stretches over the head.',
+    fit: 'Boxy: choose the size with a finished bust 4 to 6 in / 10 to 15 cm larger than yours. The bands are worked with a smaller hook, so that they draw in a little; the neckband stretches over the head.',
   },
   terms: 'us',
   units: 'imperial',
