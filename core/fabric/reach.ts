@@ -88,7 +88,8 @@ export function reachEach(
       return only(index);
     }
     case 'turning-chain': {
-      if (place.beginning && !p.below.slice(p.pos).some((site) => site.turning)) {
+      // In rows "beg ch-6" is the chain that the row below began with, even when the work has passed it.
+      if (place.beginning && !p.below.slice(p.round ? p.pos : 0).some((site) => site.turning)) {
         const own = p.made.findIndex((site) => site.turning);
         if (own >= 0) return make(NOWHERE);
       }
@@ -116,6 +117,14 @@ export function reachEach(
     case 'skipped': {
       const n = p.amount(place.amount) ?? 1;
       const waiting = p.skipped;
+      if (place.below > 0 && waiting.length < n) {
+        for (let k = 0; k < n; k++) {
+          const over = standOver(p);
+          if (over === null) return only(missing(p, place, place.noun, n, k));
+          if (!make(over)) return false;
+        }
+        return true;
+      }
       if (waiting.length < n) return only(missing(p, place, place.noun, n, waiting.length));
       for (let k = 0; k < n; k++) if (!make(waiting[k]!)) return false;
       p.skipped = waiting.slice(n);
@@ -156,6 +165,16 @@ function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Plac
     else index = take(p, nouns, place);
     if (index === null) return null;
   }
+  return index;
+}
+
+/** What a long stitch into a skipped one lower down stands over: the chain that bridges it, or else a stitch. */
+function standOver(p: Progress): number | null {
+  p.uncover();
+  const index = p.below[p.pos]?.kind === 'space' ? p.pos : nextOwed(p);
+  if (index < 0) return null;
+  p.advance(index);
+  p.intoSpace = false;
   return index;
 }
 

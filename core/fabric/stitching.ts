@@ -128,6 +128,7 @@ export function standEdge(
   place: Place | undefined,
   at: Span,
   whole: boolean,
+  extended = false,
 ): number | null {
   if (k < 1 || k > p.below.length) {
     p.problem('place-does-not-exist', at, {
@@ -142,7 +143,7 @@ export function standEdge(
   const base = named ?? p.edgeBase ?? p.prevailing;
   const said = place?.kind === 'from-hook' ? place.counts : null;
   p.firstUsed = k - 1;
-  const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
+  const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced, extended);
   if (edge.odd && whole) {
     p.note('edge-chain-unclear', place ?? at, {
       chain: k,
@@ -168,7 +169,15 @@ export function standEdge(
 export function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
   if (!p.bare || p.made.length > 0 || p.pos > 0) return ownChain(p, item, per, k);
   const place = item.places[0]!;
-  const index = standEdge(p, k, item.stitch.base, place, item, !isUnit(item.stitch));
+  const index = standEdge(
+    p,
+    k,
+    item.stitch.base,
+    place,
+    item,
+    !isUnit(item.stitch),
+    item.stitch.form === 'extended',
+  );
   if (index === null) return p.trials === 0;
   return makeIn(p, item, place, index, per);
 }

@@ -141,7 +141,9 @@ function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: 
   if (said.kind === 'space') return { counts: false, base, space: n, assumed: false };
   const named = said.stitch?.base ?? base;
   const chains = said.chains === null ? null : amountOf(said.chains, env, figures);
-  return { counts: true, base: named, space: chains ?? Math.max(0, n - height(named)), assumed: false };
+  // An extended stitch is one chain taller than the plain one.
+  const tall = height(named) + (said.stitch?.form === 'extended' ? 1 : 0);
+  return { counts: true, base: named, space: chains ?? Math.max(0, n - tall), assumed: false };
 }
 
 /**
@@ -207,9 +209,11 @@ export function edgeChains(
   env: Env,
   figures: Figures,
   forced: boolean | null,
+  /** The first stitch is an extended one, which is a chain taller. */
+  extended = false,
 ): Decision & { readonly odd: boolean } {
   const n = k - 1;
-  const tall = height(base);
+  const tall = height(base) + (extended ? 1 : 0);
   const rest = n - tall;
   if (said !== null && said.kind !== 'stitch') {
     return { counts: false, base, space: said.kind === 'space' ? n : 0, assumed: false, odd: false };
@@ -218,6 +222,11 @@ export function edgeChains(
   if (convention !== null && rest <= 0) {
     const told = asSaid(convention, n, base, env, figures);
     return { ...told, space: rest <= 0 ? 0 : told.space, odd: false };
+  }
+  if (said?.kind === 'stitch' && (said.chains !== null || tall <= 1)) {
+    const named = said.stitch?.base ?? base;
+    const chains = said.chains === null ? null : amountOf(said.chains, env, figures);
+    return { counts: true, base: named, space: chains ?? Math.floor(rest / 2), assumed: false, odd: false };
   }
   if (forced !== null && rest <= 0) return { counts: forced, base, space: 0, assumed: true, odd: false };
   if (tall <= 1) return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false };

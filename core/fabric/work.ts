@@ -221,12 +221,20 @@ export function lastPass(p: Progress, item: Repeat, body: readonly Step[]): bool
   return run(p, body, 0, false) && run(p, steps(last.items), 0, false);
 }
 
+/** "FPdc around next dc 2 rows below, sk next sc": the stitch skipped is the one that the long stitch covers. */
+function coverSaid(p: Progress, item: Skip): void {
+  const place = item.places[0];
+  if (p.covered === 0 || place?.kind !== 'next') return;
+  p.covered = Math.max(0, p.covered - (p.amount(place.amount) ?? 0));
+}
+
 function skip(p: Progress, item: Skip): boolean {
   if (item.behind) {
     if (p.covered > 0) p.uncover();
     return true;
   }
   const skipped: number[] = [];
+  coverSaid(p, item);
   for (const place of item.places) {
     switch (place.kind) {
       case 'next':

@@ -57,17 +57,7 @@ export function readSkip(c: Cursor): Skip | null {
       return found;
     });
     if (place) {
-      const places: Place[] = [place];
-      for (;;) {
-        const more = c.attempt(() => {
-          if (!c.eatAny(['and', '&'])) return null;
-          if (c.isAny(['ch #']) && !c.isAny(['ch # sp'])) return null;
-          const found = readPlace(c) ?? readBarePlace(c);
-          return found && found.kind !== 'across' && !c.isAny(['in', 'around']) ? found : null;
-        });
-        if (!more) break;
-        places.push(more);
-      }
+      const places: Place[] = [place, ...readMore(c)];
       const behindIt = c.eat('behind');
       if (behindIt) eatBehind(c);
       return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
@@ -76,11 +66,27 @@ export function readSkip(c: Cursor): Skip | null {
     if (bare) {
       const behindIt = c.eat('behind');
       if (behindIt) eatBehind(c);
-      return { type: 'skip', places: [bare], behind: behindIt, counts: null, ...c.span(start) };
+      const places = behindIt ? [bare] : [bare, ...readMore(c)];
+      return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
     }
     if (!(c.done || c.peek()!.kind === 'sign')) return null;
     return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
   });
+}
+
+/** "and next ch-2 sp", "and 1 tr": skipped as well, unless it is work with a place of its own. */
+function readMore(c: Cursor): Place[] {
+  const places: Place[] = [];
+  for (;;) {
+    const more = c.attempt(() => {
+      if (!c.eatAny(['and', '&'])) return null;
+      if (c.isAny(['ch #']) && !c.isAny(['ch # sp'])) return null;
+      const found = readPlace(c) ?? readBarePlace(c);
+      return found && found.kind !== 'across' && !c.isAny(['in', 'around', 'over', 'on']) ? found : null;
+    });
+    if (!more) return places;
+    places.push(more);
+  }
 }
 
 function eatBehind(c: Cursor): void {

@@ -13,7 +13,13 @@ import { readTimes } from './times.ts';
 import type { Amount, Into, Item, Noun, Place, StitchRef, Work } from './tree.ts';
 import { readStitch } from './words.ts';
 
-const MADE_OF_SEVERAL = ['cluster', 'bobble', 'popcorn', 'puff', 'shell'];
+const GATHERED = ['cluster', 'bobble', 'popcorn', 'puff'];
+const MADE_OF_SEVERAL = [...GATHERED, 'shell'];
+
+/** One stitch made of several: "cl over next 7 sts", also where the pattern defines "cl" itself. */
+function gathers(stitch: StitchRef): boolean {
+  return GATHERED.includes(stitch.form) || /(?:^|[ -])(?:cl|cluster)$/u.test(stitch.special ?? '');
+}
 
 /** The place of a stitch that names none: the next ones. */
 export function impliedPlace(
@@ -332,8 +338,7 @@ function finishWork(
   if (places) loop ??= readLoopBehind(c);
   if (places) {
     const only = places.length === 1 ? places[0]! : null;
-    const overSeveral =
-      saidOver && before === null && ['cluster', 'bobble', 'popcorn', 'puff'].includes(stitch.form);
+    const overSeveral = saidOver && before === null && gathers(stitch);
     if ((only?.kind === 'first' || only?.kind === 'last') && (decreases || overSeveral)) {
       if (only.amount.kind !== 'one' || only.amount.value > 1) over = only.amount;
       return made(places);

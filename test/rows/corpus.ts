@@ -3,6 +3,7 @@
  */
 import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
+import { dictionary } from './cases/dictionary.ts';
 import { dolls } from './cases/dolls.ts';
 import { edges } from './cases/edges.ts';
 import { edgings } from './cases/edgings.ts';
@@ -49,6 +50,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   mesh,
   shells,
   textures,
+  dictionary,
   posts,
   loops,
   repeats,
