@@ -3,8 +3,8 @@ import { strToU8, zipSync } from 'fflate';
 import { compose } from '../../core/document/compose.ts';
 import { writeContainer } from '../../core/document/container.ts';
 import { type Picture, type Pictures, takePicture } from '../../core/document/media.ts';
-import { blankPattern } from '../../core/document/outline.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 import { png } from './pictures.ts';
 
 export const blank: Pattern = blankPattern({

@@ -3,10 +3,10 @@ import { Node } from 'prosemirror-model';
 import { describe, expect, test } from 'vitest';
 import { checkTree } from '../../core/document/check.ts';
 import { compose } from '../../core/document/compose.ts';
-import { blankPattern } from '../../core/document/outline.ts';
 import { FIGURE, type Pattern, type RowBlock } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
 import { schema } from '../../core/document/schema.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 import { anyPattern } from './patterns.ts';
 
 const blank = blankPattern({ title: 'Harbour vest', terms: 'us', units: 'metric', date: '2024-05-01' });

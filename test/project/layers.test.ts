@@ -17,6 +17,7 @@ const RULES: Readonly<
   'core/document': { ours: ['core', 'core/trade'], packages: ['prosemirror-model', 'zod', 'fflate'] },
   'core/grading': { ours: ['core', 'core/trade', 'types:core/document'], packages: ['fraction.js'] },
   'core/fabric': { ours: ['core', 'core/notation', 'core/trade'], packages: [] },
+  'core/outlines': { ours: ['core', 'core/trade', 'core/document', 'core/grading'], packages: [] },
   'core/findings': { ours: ['core', 'core/trade'], packages: [] },
   'core/study': {
     ours: [
@@ -70,6 +71,7 @@ const RULES: Readonly<
       'core/findings',
       'core/study',
       'core/review',
+      'core/outlines',
       'app/host',
       'resources/trade',
     ],

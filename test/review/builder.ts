@@ -2,10 +2,11 @@
  * A small pattern that the technical edit has nothing to say of, and the ways to spoil it: a front and a back
  * of plain rows in three sizes, joined at their sides. Invented numbers; nothing here expects anything.
  */
-import { blankPattern } from '../../core/document/outline.ts';
+
 import type { Block, FigureText, Line, Meeting, Pattern, Piece, Size } from '../../core/document/pattern.ts';
 import { FIGURE } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 import { review } from '../../core/review/index.ts';
 import { study } from '../../core/study/index.ts';
 

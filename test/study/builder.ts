@@ -2,9 +2,10 @@
  * A small graded pattern for tests of the study, and the parts to vary it with. Invented numbers; nothing here
  * expects anything.
  */
-import { blankPattern } from '../../core/document/outline.ts';
+
 import type { Block, FigureText, Line, Pattern, Piece, RowBlock } from '../../core/document/pattern.ts';
 import { FIGURE } from '../../core/document/pattern.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 
 /** "Ch {panel stitches + 1}." with each brace a figure. */
 export function written(text: string): FigureText {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { checkTree } from '../../core/document/check.ts';
 import { compose } from '../../core/document/compose.ts';
-import { blankPattern } from '../../core/document/outline.ts';
 import { project } from '../../core/document/project.ts';
 import { gradeSheet, lineNamed } from '../../core/grading/index.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 
 const blank = blankPattern({ title: '', terms: 'us', units: 'metric', date: '' });
 

@@ -1,10 +1,11 @@
 /**
- * The pattern that a new file starts with: sizes from the chart, one finished measurement worked out from the
+ * The blank pattern that a new file starts with: sizes from the chart, one finished measurement worked out from the
  * body and an ease, and one empty piece. What only the maker can know (gauge, hook, yarn, the rows) is left
  * out, not made up; the findings say that it is missing.
  */
+
+import type { Line, Pattern, Size } from '../document/pattern.ts';
 import type { Terms } from '../trade/stitches.ts';
-import type { Line, Pattern, Size } from './pattern.ts';
 
 export interface BlankOptions {
   readonly title: string;
