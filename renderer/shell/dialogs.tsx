@@ -1,12 +1,24 @@
 /** Whatever stands over the window just now: questions about files, and the lists that commands open. */
 import type { ReactNode } from 'react';
+import { CommandSearch } from '../dialogs/commands.tsx';
+import { KeyList } from '../dialogs/keys.tsx';
+import { NewPattern } from '../dialogs/new-pattern.tsx';
+import { About, ThemeChoice } from '../dialogs/small.tsx';
+import { Versions } from '../dialogs/versions.tsx';
 import { Modal } from '../parts/modal.tsx';
 import { shellWords } from '../words/shell.ts';
 import { useStudio, useStudioView } from './hooks.ts';
 import type { Dialog, Studio } from './studio.ts';
 
 /** Dialogs that stand in modules of their own, by kind. */
-const OTHERS: Partial<Record<Dialog['kind'], () => ReactNode>> = {};
+const OTHERS: Partial<Record<Dialog['kind'], () => ReactNode>> = {
+  new: NewPattern,
+  versions: Versions,
+  commands: CommandSearch,
+  keys: KeyList,
+  about: About,
+  theme: ThemeChoice,
+};
 
 export function Dialogs() {
   const studio = useStudio();

@@ -10,7 +10,6 @@ import type { FileRef, Host, HostEvent, Settings, Start } from '../../app/host/h
 import { compose } from '../../core/document/compose.ts';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
-import { blankPattern } from '../../core/outlines/blank.ts';
 import { startWorker } from '../analysis/analyst.ts';
 import { Desk, type DeskFile } from '../desk/desk.ts';
 import { freshId } from '../desk/identity.ts';
@@ -93,6 +92,11 @@ export class Studio {
     return () => this.#listeners.delete(listener);
   };
 
+  /** Today as an ISO date, for a pattern that begins. */
+  today(): string {
+    return this.#parts.today();
+  }
+
   get journal(): Journal | null {
     return this.#journal;
   }
@@ -125,19 +129,10 @@ export class Studio {
     await this.host.saveSettings(next);
   }
 
-  /** A new pattern on the desk, from a whole one or from the blank outline. */
-  async begin(pattern?: Pattern): Promise<void> {
+  /** Puts a pattern that begins on the desk. */
+  async begin(pattern: Pattern): Promise<void> {
     if (!(await this.leave())) return;
-    const { settings } = this.#view;
-    const made =
-      pattern ??
-      blankPattern({
-        title: shellWords.untitled,
-        terms: settings.terms,
-        units: settings.units,
-        date: this.#parts.today(),
-      });
-    this.#lay({ document: compose(made), pictures: new Map(), file: null, unsaved: true, place: 'write' });
+    this.#lay({ document: compose(pattern), pictures: new Map(), file: null, unsaved: true, place: 'write' });
   }
 
   async openChosen(): Promise<void> {
@@ -186,6 +181,11 @@ export class Studio {
     }
     this.#lay({ ...unpacked, file, unsaved: true, place: 'write', id: desk });
     this.#forgetRecovered(desk);
+  }
+
+  async forgetRecent(handle: string): Promise<void> {
+    await this.host.forgetRecent(handle);
+    this.#change({ start: { ...this.#view.start, recent: await this.host.recent() } });
   }
 
   async discardRecovered(desk: string): Promise<void> {

@@ -1,22 +1,154 @@
-/** The start screen: a new pattern, a file, one of the last files, an example, work that was recovered. */
+/** The start screen: work that was not saved, a new pattern, a file, the last files, the examples. */
+import { useState } from 'react';
+import type { Recovered } from '../../app/host/host.ts';
+import { useCommands } from '../commands/context.ts';
+import { Modal } from '../parts/modal.tsx';
 import { useStudio, useStudioView } from '../shell/hooks.ts';
+import { startWords } from '../words/dialogs.ts';
 import { shellWords } from '../words/shell.ts';
 
+const time = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+
 export function StartScreen() {
-  const studio = useStudio();
-  const examples = useStudioView((view) => view.start.examples);
+  const commands = useCommands();
+  const recovered = useStudioView((view) => view.start.recovered);
   return (
-    <main>
-      <h1>{shellWords.product}</h1>
+    <main className="start">
+      <header>
+        <h1>{shellWords.product}</h1>
+        <p className="quiet">{startWords.lead}</p>
+      </header>
+      {recovered.length > 0 && <RecoveredWork works={recovered} />}
+      <section aria-labelledby="start-begin">
+        <h2 id="start-begin">{startWords.begin}</h2>
+        <div className="start-buttons">
+          <button type="button" className="chief" onClick={() => commands.run('new')}>
+            {startWords.newPattern}
+          </button>
+          <button type="button" onClick={() => commands.run('open')}>
+            {startWords.open}
+          </button>
+          <button type="button" className="bare" onClick={() => commands.run('commands')}>
+            {shellWords.menu}
+          </button>
+        </div>
+      </section>
+      <RecentFiles />
+      <Examples />
+    </main>
+  );
+}
+
+function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
+  const studio = useStudio();
+  const [asked, setAsked] = useState<Recovered | null>(null);
+  const about = (work: Recovered): string =>
+    work.file === null
+      ? startWords.never
+      : work.fileIsNewer
+        ? startWords.newerFile(work.file.name)
+        : startWords.belongs(work.file.name, work.file.folder);
+  return (
+    <section aria-labelledby="start-recovered" className="recovered">
+      <h2 id="start-recovered">{startWords.recovered}</h2>
+      <p>{startWords.recoveredNote}</p>
       <ul>
-        {examples.map((example) => (
-          <li key={example.name}>
-            <button type="button" onClick={() => void studio.openExample(example.name)}>
-              {example.title}
+        {works.map((work) => (
+          <li key={work.desk}>
+            <div>
+              <strong>{work.title || shellWords.untitled}</strong>
+              <p className="quiet">
+                {time.format(new Date(work.time))} · {about(work)}
+              </p>
+            </div>
+            <button type="button" className="chief" onClick={() => void studio.recover(work.desk)}>
+              {startWords.recover}
+            </button>
+            <button type="button" onClick={() => setAsked(work)}>
+              {startWords.discard}
             </button>
           </li>
         ))}
       </ul>
-    </main>
+      {asked !== null && (
+        <Modal
+          title={startWords.discardAsk.title(asked.title || shellWords.untitled)}
+          onClose={() => setAsked(null)}
+          buttons={
+            <>
+              <button type="button" className="chief" onClick={() => setAsked(null)}>
+                {shellWords.cancel}
+              </button>
+              <button
+                type="button"
+                onClick={() => {
+                  setAsked(null);
+                  void studio.discardRecovered(asked.desk);
+                }}
+              >
+                {startWords.discardAsk.yes}
+              </button>
+            </>
+          }
+        >
+          <p className="dialog-text">{startWords.discardAsk.text}</p>
+        </Modal>
+      )}
+    </section>
+  );
+}
+
+function RecentFiles() {
+  const studio = useStudio();
+  const recent = useStudioView((view) => view.start.recent);
+  return (
+    <section aria-labelledby="start-recent">
+      <h2 id="start-recent">{startWords.recent}</h2>
+      {recent.length === 0 ? (
+        <p className="quiet">{startWords.noRecent}</p>
+      ) : (
+        <ul className="start-list">
+          {recent.map(({ file, title, time: at, there }) => (
+            <li key={file.handle}>
+              <button type="button" className="bare" disabled={!there} onClick={() => void studio.open(file)}>
+                <span>{title || file.name}</span>
+                <small className="quiet">
+                  {file.name} · {file.folder} · {there ? time.format(new Date(at)) : startWords.notThere}
+                </small>
+              </button>
+              <button
+                type="button"
+                className="bare"
+                aria-label={startWords.forget(file.name)}
+                onClick={() => void studio.forgetRecent(file.handle)}
+              >
+                {startWords.forgetShort}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Examples() {
+  const studio = useStudio();
+  const examples = useStudioView((view) => view.start.examples);
+  if (examples.length === 0) return null;
+  return (
+    <section aria-labelledby="start-examples">
+      <h2 id="start-examples">{startWords.examples}</h2>
+      <p className="quiet">{startWords.examplesNote}</p>
+      <ul className="start-list">
+        {examples.map((example) => (
+          <li key={example.name}>
+            <button type="button" className="bare" onClick={() => void studio.openExample(example.name)}>
+              <span>{example.title}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }

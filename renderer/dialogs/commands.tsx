@@ -1,0 +1,91 @@
+/** All commands behind one search box: the menu of the window. A list box that the arrow keys walk while the caret stays in the box. */
+import { useId, useState } from 'react';
+import { COMMANDS, type CommandEntry, type CommandName, GROUPS } from '../../app/host/commands.ts';
+import { useCommands } from '../commands/context.ts';
+import { keyWords } from '../commands/keys.ts';
+import { Modal } from '../parts/modal.tsx';
+import { useStudio } from '../shell/hooks.ts';
+import { commandWords } from '../words/dialogs.ts';
+
+type Entry = CommandEntry & { readonly name: CommandName };
+
+/** Commands whose title or other words hold every word that was typed, in the order of the menus. */
+export function matching(typed: string): readonly Entry[] {
+  const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = COMMANDS.filter((entry: Entry) => {
+    const text = `${entry.title} ${entry.also ?? ''}`.toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+  return GROUPS.flatMap(({ group }) => found.filter((entry) => entry.group === group));
+}
+
+export function CommandSearch() {
+  const studio = useStudio();
+  const commands = useCommands();
+  const [typed, setTyped] = useState('');
+  const [at, setAt] = useState(0);
+  const list = useId();
+  const found = matching(typed).filter(({ name }) => commands.find(name) !== null);
+  const chosen = Math.min(at, found.length - 1);
+  const close = () => studio.ask(null);
+  const run = (entry: Entry | undefined) => {
+    if (entry === undefined || !commands.find(entry.name)?.ready()) return;
+    close();
+    commands.run(entry.name);
+  };
+  const groupOf = (entry: Entry) => GROUPS.find(({ group }) => group === entry.group)!.title;
+  return (
+    <Modal title={commandWords.title} onClose={close} className="command-search">
+      <input
+        role="combobox"
+        aria-label={commandWords.label}
+        aria-expanded="true"
+        aria-controls={list}
+        aria-activedescendant={found.length > 0 ? `${list}-${chosen}` : undefined}
+        aria-autocomplete="list"
+        placeholder={commandWords.hint}
+        value={typed}
+        onChange={(event) => {
+          setTyped(event.target.value);
+          setAt(0);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'ArrowDown') setAt(Math.min(found.length - 1, chosen + 1));
+          else if (event.key === 'ArrowUp') setAt(Math.max(0, chosen - 1));
+          else if (event.key === 'Enter') run(found[chosen]);
+          else return;
+          event.preventDefault();
+        }}
+      />
+      <div role="listbox" id={list} aria-label={commandWords.title} className="command-list">
+        {found.map((entry, index) => {
+          const isFirst = index === 0 || found[index - 1]!.group !== entry.group;
+          const isReady = commands.find(entry.name)?.ready() ?? false;
+          return (
+            <div
+              key={entry.name}
+              id={`${list}-${index}`}
+              role="option"
+              tabIndex={-1}
+              aria-selected={index === chosen}
+              aria-disabled={!isReady}
+              ref={(element) => {
+                if (index === chosen) element?.scrollIntoView({ block: 'nearest' });
+              }}
+              onClick={() => run(entry)}
+              onKeyDown={() => undefined}
+            >
+              <span className="command-group">{isFirst ? groupOf(entry) : ''}</span>
+              <span>
+                {entry.title}
+                {!isReady && <small className="quiet"> {commandWords.notNow}</small>}
+              </span>
+              <kbd>{entry.key === undefined ? '' : keyWords(entry.key)}</kbd>
+            </div>
+          );
+        })}
+        {found.length === 0 && <p className="quiet">{commandWords.none}</p>}
+      </div>
+    </Modal>
+  );
+}
