@@ -43,6 +43,8 @@ export interface OpenedFile {
 export interface SavedFile {
   readonly file: FileRef;
   readonly stamp: Stamp;
+  /** The file is saved, but the version before could not be put aside: why, in a sentence. Null when it was. */
+  readonly notKept: string | null;
 }
 
 export interface RecentFile {
@@ -185,7 +187,8 @@ export interface Host {
   read(handle: string): Promise<Answer<OpenedFile>>;
   /**
    * Saves in one step, keeping the version before. With a stamp that is no longer the file's, nothing is written
-   * and the error is `changed-on-disk` or `gone-from-disk`; null writes all the same. `title` is for the recent list.
+   * and the error is `changed-on-disk` or `gone-from-disk`; null writes all the same. A file that another window
+   * has open is never written (`held-elsewhere`). `title` is for the recent list.
    */
   save(handle: string, bytes: Uint8Array, stamp: Stamp | null, title: string): Promise<Answer<SavedFile>>;
   /** Gives the file up: another window may have it, changes are no longer told. */

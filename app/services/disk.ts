@@ -9,8 +9,20 @@ import { basename } from 'node:path';
 export interface DiskEntry {
   readonly size: number;
   readonly mode: number;
+  /** When it was last written, in milliseconds since 1970. */
+  readonly mtimeMs: number;
+  /** Which file it is on its disk; a file put in its place has another. */
+  readonly ino: number;
   isFile(): boolean;
   isDirectory(): boolean;
+}
+
+/** Something in a folder. */
+export interface DiskItem {
+  readonly name: string;
+  isFile(): boolean;
+  isDirectory(): boolean;
+  isSymbolicLink(): boolean;
 }
 
 /** An open file or folder. */
@@ -36,6 +48,12 @@ export interface Disk {
   open(path: string, flags: 'r' | 'wx'): Promise<DiskHandle>;
   rename(from: string, to: string): Promise<void>;
   unlink(path: string): Promise<void>;
+  /** Makes the folder and those above it; one that is there is fine. */
+  makeFolder(path: string): Promise<void>;
+  /** What is in a folder, in no order. */
+  list(path: string): Promise<readonly DiskItem[]>;
+  /** Removes an empty folder. */
+  removeFolder(path: string): Promise<void>;
 }
 
 /** The disk of this machine. */
@@ -46,6 +64,11 @@ export const localDisk: Disk = {
   open: (path, flags) => fs.open(path, flags),
   rename: (from, to) => fs.rename(from, to),
   unlink: (path) => fs.unlink(path),
+  makeFolder: async (path) => {
+    await fs.mkdir(path, { recursive: true });
+  },
+  list: (path) => fs.readdir(path, { withFileTypes: true }),
+  removeFolder: (path) => fs.rmdir(path),
 };
 
 /** Why a file could not be opened or saved. */
@@ -74,6 +97,12 @@ const SENTENCES = {
   'name-too-long': () => 'The name of the file is too long for this disk. Choose a shorter one.',
   'being-written': (name: string) =>
     `“${name}” is being written by another program at this moment. Try again when it is done.`,
+  'changed-on-disk': (name: string) =>
+    `“${name}” was changed by another program since it was opened here, so it was not saved over. Nothing is lost: look at what is there, save a copy, or save over it.`,
+  'gone-from-disk': (name: string) =>
+    `“${name}” is not at its place any more: it was moved, renamed or deleted. Nothing is lost: save it there again, or somewhere else.`,
+  'held-elsewhere': (name: string) =>
+    `“${name}” is open in another window, so it was not saved here. Save under another name, or close it there first.`,
   'disk-failed-to-open': (name: string, fault: string) =>
     `“${name}” could not be read from the disk (${fault}).`,
   'disk-failed-to-save': (name: string, fault: string) =>
@@ -89,7 +118,8 @@ export function diskError<C extends DiskErrorCode>(code: C, path: string, fault 
   return { code, message: sentence(basename(path), fault) };
 }
 
-const codeOf = (fault: unknown): string =>
+/** The code of what the disk rejected with: "ENOENT". */
+export const faultCode = (fault: unknown): string =>
   typeof fault === 'object' && fault !== null && 'code' in fault && typeof fault.code === 'string'
     ? fault.code
     : 'unknown fault';
@@ -121,12 +151,12 @@ const SAVING: Readonly<Record<string, DiskErrorCode>> = {
 
 /** What a rejection of the disk means while opening `path`. */
 export function whileOpening(path: string, fault: unknown): DiskError {
-  const code = codeOf(fault);
+  const code = faultCode(fault);
   return diskError(OPENING[code] ?? 'disk-failed-to-open', path, code);
 }
 
 /** What a rejection of the disk means while saving `path`. */
 export function whileSaving(path: string, fault: unknown): DiskError {
-  const code = codeOf(fault);
+  const code = faultCode(fault);
   return diskError(SAVING[code] ?? 'disk-failed-to-save', path, code);
 }

@@ -180,6 +180,59 @@ async function prepare(folder: string): Promise<DiskError | null> {
   };
 }
 
+/** One booklet, laid out and written. */
+export interface PrintedPages {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+}
+
+/** Makes booklets of one pattern. What could not be printed as it stands gathers in `troubles`. */
+class Press {
+  readonly #study: Study;
+  readonly #cautions: ReturnType<typeof cautionsOf>;
+  readonly #resources: Resources;
+  readonly #troubles: Troubles;
+
+  constructor(study: Study, media: Pictures) {
+    this.#study = study;
+    this.#cautions = cautionsOf(study);
+    this.#resources = { fonts: fontsIn(fontsFolder()), picture: (name) => media.get(name)?.bytes ?? null };
+    this.#troubles = new Troubles(study.pattern);
+  }
+
+  findings(): readonly Finding[] {
+    return this.#troubles.findings();
+  }
+
+  /** Rejects with the signal's reason when it is stopped. */
+  async print(
+    choice: Omit<ExportItem, 'file'>,
+    progress: (page: number, pages: number) => void,
+    signal: AbortSignal | undefined,
+  ): Promise<PrintedPages> {
+    const { terms, paper, edition, size } = choice;
+    const cautions = this.#cautions;
+    const { booklet, facts } = bookletOf(this.#study, { terms, sizes: size ?? 'all', cautions });
+    const layout = layOut(booklet, { paper, edition }, this.#resources);
+    this.#troubles.add(facts, layout.facts);
+    const watch = { progress, ...(signal ? { signal } : {}) };
+    const pdf = await writePages(layout, booklet, this.#resources, watch);
+    return { pdf, pages: layout.pages.length };
+  }
+}
+
+/** One booklet's bytes, for looking at before anything is exported: the same bytes that the export writes. */
+export async function printPattern(
+  study: Study,
+  media: Pictures,
+  choice: Omit<ExportItem, 'file'>,
+  signal?: AbortSignal,
+): Promise<PrintedPages & { readonly findings: readonly Finding[] }> {
+  const press = new Press(study, media);
+  const printed = await press.print(choice, () => undefined, signal);
+  return { ...printed, findings: press.findings() };
+}
+
 /**
  * Writes the PDFs into `folder`, which is made when it is not there. Never rejects for a full disk, a locked
  * folder or an interruption: the outcome tells, and lists the files that are whole. A file of the same name
@@ -195,19 +248,14 @@ export async function exportPattern(
   const { signal, progress, disk = localDisk } = watch;
   const items = exportItems(study.pattern, choices);
   const files: ExportedFile[] = [];
-  const troubles = new Troubles(study.pattern);
+  const press = new Press(study, media);
   const outcome = (stopped: ExportOutcome['stopped']): ExportOutcome => ({
     files,
-    findings: troubles.findings(),
+    findings: press.findings(),
     stopped,
   });
   const unprepared = await prepare(folder);
   if (unprepared !== null) return outcome(unprepared);
-  const cautions = cautionsOf(study);
-  const resources: Resources = {
-    fonts: fontsIn(fontsFolder()),
-    picture: (name) => media.get(name)?.bytes ?? null,
-  };
   for (const [index, item] of items.entries()) {
     const report = (page: number, pages: number) =>
       progress?.({ item, number: index + 1, of: items.length, page, pages });
@@ -217,18 +265,12 @@ export async function exportPattern(
       // Laying out takes a moment in which nothing else happens: let a progress line and a stop come first.
       await new Promise((resolve) => setImmediate(resolve));
       signal?.throwIfAborted();
-      const { booklet, facts } = bookletOf(study, { terms: item.terms, sizes: item.size ?? 'all', cautions });
-      const layout = layOut(booklet, { paper: item.paper, edition: item.edition }, resources);
-      troubles.add(facts, layout.facts);
-      const bytes = await writePages(layout, booklet, resources, {
-        progress: report,
-        ...(signal ? { signal } : {}),
-      });
+      const { pdf: bytes, pages } = await press.print(item, report, signal);
       signal?.throwIfAborted();
       const path = join(folder, item.file);
       const fault = await replaceFile(path, bytes, disk);
       if (fault !== null) return outcome(fault);
-      files.push({ ...item, path, pages: layout.pages.length, bytes: bytes.length });
+      files.push({ ...item, path, pages, bytes: bytes.length });
     } catch (fault) {
       if (signal?.aborted) return outcome('interrupted');
       throw fault;

@@ -87,13 +87,24 @@ async function load(path: string, disk: Disk): Promise<Uint8Array> {
   }
 }
 
-/** Opens the pattern at `path`. Its size is checked before it is read, and it is read whole or not at all. */
-export async function openPattern(path: string, disk: Disk = localDisk): Promise<Opened> {
+/** All bytes of the file at `path`, unread: whether they are a pattern is not asked. */
+export async function loadFile(
+  path: string,
+  disk: Disk = localDisk,
+): Promise<
+  { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly error: FileError }
+> {
   try {
-    return readContainer(await load(path, disk));
+    return { ok: true, bytes: await load(path, disk) };
   } catch (fault) {
     return { ok: false, error: fault instanceof Failed ? fault.error : whileOpening(path, fault) };
   }
+}
+
+/** Opens the pattern at `path`. Its size is checked before it is read, and it is read whole or not at all. */
+export async function openPattern(path: string, disk: Disk = localDisk): Promise<Opened> {
+  const loaded = await loadFile(path, disk);
+  return loaded.ok ? readContainer(loaded.bytes) : loaded;
 }
 
 interface Target {
@@ -180,6 +191,14 @@ export async function replaceFile(
   }
 }
 
+/** Why bytes are not to be saved as a pattern: they could not be opened again. Null when they can. */
+export function unsaveable(bytes: Uint8Array): Unsaveable | null {
+  const back = readContainer(bytes);
+  if (back.ok) return null;
+  const message = `The pattern cannot be saved as it is, and the file is unchanged. ${back.error.message}`;
+  return { code: 'unsaveable', message, reason: back.error };
+}
+
 /**
  * Saves a pattern at `path`, in the place of what is there. What is written has been read back first, so a
  * file that was saved can be opened; a document that cannot be is refused and the old file stays.
@@ -191,11 +210,6 @@ export async function savePattern(
   disk: Disk = localDisk,
 ): Promise<Saved> {
   const bytes = writeContainer(document, media);
-  const back = readContainer(bytes);
-  if (!back.ok) {
-    const message = `The pattern cannot be saved as it is, and the file is unchanged. ${back.error.message}`;
-    return { ok: false, error: { code: 'unsaveable', message, reason: back.error } };
-  }
-  const error = await replaceFile(path, bytes, disk);
+  const error = unsaveable(bytes) ?? (await replaceFile(path, bytes, disk));
   return error === null ? { ok: true, bytes: bytes.length } : { ok: false, error };
 }

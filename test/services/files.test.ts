@@ -67,6 +67,7 @@ function failingDisk(before: (step: Step, path: string) => void): Disk {
       return run(at);
     };
   return {
+    ...localDisk,
     stat: step('stat', localDisk.stat),
     mayWrite: step('mayWrite', localDisk.mayWrite),
     realpath: step('realpath', localDisk.realpath),
