@@ -35,6 +35,7 @@ export const BESIDES: ReadonlySet<Item['type']> = new Set([
   'loops',
   'mark',
   'unread',
+  'earlier',
 ]);
 
 /** What the text says of the chains that the first stitch into a foundation skips. */
@@ -262,6 +263,8 @@ export function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: R
 
 /** Chains added at the hook: foundation for stitches beyond the edge. */
 export function extend(p: Progress, n: number): void {
+  // A block hung on to a single block: the chain that began that one is the space to join to.
+  if (!p.below.some((site) => site.kind === 'space')) p.meeting.blocks = true;
   p.below = [...chainFabric(n).sites, ...p.below];
   p.bare = true;
 }

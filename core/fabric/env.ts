@@ -3,6 +3,14 @@
  * its habits. One env serves all rows of a piece in one size. Holds no state.
  */
 import type { Amount, Convention, Definition } from '../notation/tree.ts';
+import { type Fabric, sameFabric } from './fabric.ts';
+
+/** A row before the row below, as a row that goes back into it meets it. */
+export interface EarlierRow {
+  readonly fabric: Fabric;
+  /** The work has been turned an odd number of times since. */
+  readonly turned: boolean;
+}
 
 export interface Env {
   /** Index of the size being worked. */
@@ -21,6 +29,8 @@ export interface Env {
   readonly rowEnds: number;
   /** Chains of the foundation, for work along its other side. */
   readonly foundation: number;
+  /** The earlier rows that the row at hand names, by number; null = it names none. */
+  readonly earlier: ReadonlyMap<number, EarlierRow> | null;
   /** Record what each stitch went into. */
   readonly trace: boolean;
   /** The env that this one varies for a single row, or null. */
@@ -36,6 +46,7 @@ export const PLAIN_ENV: Env = {
   turningChainWorked: false,
   rowEnds: 0,
   foundation: 0,
+  earlier: null,
   trace: false,
   of: null,
 };
@@ -54,4 +65,16 @@ export function amountOf(amount: Amount, env: Env, figures: Figures): number | n
     if (at >= 0 && at < values.length) return values[at] ?? null;
   }
   return values[Math.min(env.size, values.length - 1)] ?? null;
+}
+
+/** Do both know the same earlier rows? */
+export function sameEarlier(a: Env['earlier'], b: Env['earlier']): boolean {
+  if (a === b) return true;
+  if (a === null || b === null || a.size !== b.size) return false;
+  for (const [number, row] of a) {
+    const other = b.get(number);
+    if (other === undefined || other.turned !== row.turned || !sameFabric(other.fabric, row.fabric))
+      return false;
+  }
+  return true;
 }

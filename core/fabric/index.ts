@@ -1,5 +1,5 @@
 export { beginsAfresh } from './beginning.ts';
-export { amountOf, type Env, type Figures, PLAIN_ENV } from './env.ts';
+export { amountOf, type Env, type Figures, PLAIN_ENV, sameEarlier } from './env.ts';
 export {
   chainFabric,
   type Fabric,

@@ -60,6 +60,19 @@ export function unitName(ref: StitchRef): string {
 export interface Meeting {
   readonly nameOf: (ref: StitchRef) => string;
   readonly backwards: boolean;
+  /** The row below is of blocks, each beginning with a chain that is its edge stitch and its space at once. */
+  blocks: boolean;
+}
+
+/** Are all spaces of the row the chains that begin a block, behind the slip stitch that joins it on? */
+export function ofBlocks(below: readonly Site[]): boolean {
+  let spaces = 0;
+  for (let i = 0; i < below.length; i++) {
+    if (below[i]!.kind !== 'space') continue;
+    if (below[i - 1]?.base !== 'slip' && below[i + 1]?.base !== 'slip') return false;
+    spaces += 1;
+  }
+  return spaces > 0;
 }
 
 /** Is this site the first of a unit to be met? */
@@ -120,6 +133,8 @@ export function matches(
       return site.kind === 'chain' || site.kind === 'space';
     case 'space':
       if (site.kind === 'ring') return true;
+      if (meeting.blocks && site.kind === 'stitch' && site.turning)
+        return chains === null || site.chains === chains;
       return site.kind === 'space' && (chains === null || site.chains === chains || site.turning);
     case 'row-end':
       return site.kind === 'row-end';

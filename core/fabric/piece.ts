@@ -14,9 +14,9 @@ import type {
   RowTree,
   Shaping,
 } from '../notation/tree.ts';
-import { amountOf, type Env, type Figures } from './env.ts';
+import { amountOf, type EarlierRow, type Env, type Figures } from './env.ts';
 import { type Fabric, type Opening, plainFabric, sameFabric, type Tally, tally } from './fabric.ts';
-import { type Worked, workedAgain, workRow } from './row.ts';
+import { isWrong, type Worked, workedAgain, workRow } from './row.ts';
 import { checkStated } from './stated.ts';
 
 /** Rows of a piece beyond which it is not worked further. */
@@ -57,7 +57,16 @@ export interface PieceRecord {
   readonly rows: readonly Done[];
 }
 
-import { distinct, mainBase, parted, plainRow, usesEdge } from './whole-rows.ts';
+import {
+  alongEdge,
+  distinct,
+  mainBase,
+  parted,
+  plainRow,
+  rowsNamed,
+  unnamed,
+  usesEdge,
+} from './whole-rows.ts';
 
 export class PieceWork {
   fabric: Fabric | null;
@@ -76,6 +85,7 @@ export class PieceWork {
   readonly openings: Opening[] = [];
   private readonly history: Done[] = [];
   private readonly byNumber = new Map<number, Written>();
+  private readonly fabrics = new Map<number, Fabric>();
   private readonly ahead = new Map<number, { written: Written; entry: number }>();
   private readonly onward: { from: number; step: number; written: Written; entry: number }[] = [];
   private readonly env: Env;
@@ -105,6 +115,18 @@ export class PieceWork {
     return { ...this.env, rowEnds: this.rows, foundation: this.foundation, only, of: this.env };
   }
 
+  /** The rows before the row below that this one says it works into. */
+  private earlier(row: RowTree, numbered: boolean): Env['earlier'] {
+    const here = this.number + (numbered ? 1 : 0);
+    const found = new Map<number, EarlierRow>();
+    for (const n of rowsNamed(row)) {
+      const fabric = this.fabrics.get(n);
+      if (fabric === undefined || n >= this.number) continue;
+      found.set(n, { fabric, turned: fabric.form === 'flat' && (here - n) % 2 === 1 });
+    }
+    return found.size > 0 ? found : null;
+  }
+
   /** Works one row once. `span` moves its facts, for a row worked again at other words. */
   private once(
     written: Written,
@@ -112,12 +134,20 @@ export class PieceWork {
     numbered: boolean,
     span: Span | null,
   ): Worked {
-    const lean = usesEdge(written.row)
-      ? this.envNow(only)
-      : only === null
-        ? this.env
-        : { ...this.env, only, of: this.env };
-    const worked = this.worker(written.row, this.fabric, lean, written.figures);
+    const earlier = this.earlier(written.row, numbered);
+    const lean =
+      usesEdge(written.row) || earlier !== null
+        ? { ...this.envNow(only), earlier }
+        : only === null
+          ? this.env
+          : { ...this.env, only, of: this.env };
+    let worked = this.worker(written.row, this.fabric, lean, written.figures);
+    if (span !== null && isWrong(worked)) {
+      // Its names are those of its first working; over other stitches it goes on stitch by stitch.
+      const other = this.worker(unnamed(written.row), this.fabric, lean, written.figures);
+      const note: Fact = { code: 'names-not-followed', from: span.from, to: span.to, data: {} };
+      if (!isWrong(other)) worked = { ...other, facts: [...other.facts, note] };
+    }
     this.fabric = worked.fabric;
     if (worked.foundation > 0) {
       this.foundation = worked.foundation;
@@ -136,6 +166,7 @@ export class PieceWork {
     if (counted) {
       this.number += 1;
       this.byNumber.set(this.number, written);
+      this.fabrics.set(this.number, worked.fabric);
     }
     if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
     for (const opening of worked.openings) this.openings.push(opening);
@@ -289,7 +320,9 @@ export class PieceWork {
     this.runAhead(results, only, first);
     // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
     const back = this.fabric?.rest != null && written.row.items.some((item) => item.type === 'attach');
-    const own = (unlabelled || label.part === true) && first === 1;
+    // A row along the edge begins another part of the piece.
+    const side = this.rows > 0 && alongEdge(written.row);
+    const own = (unlabelled || side || label.part === true) && first === 1;
     const cut = this.fabric?.fastened === true || back || own;
     // A row for other sizes took the number, and here it is given again.
     const again = this.passed === first;
@@ -413,6 +446,7 @@ export class PieceWork {
         if (numbered) {
           this.number += 1;
           this.byNumber.set(this.number, written);
+          if (this.fabric !== null) this.fabrics.set(this.number, this.fabric);
         }
         this.history.push({ written, number: numbered ? this.number : null });
       }

@@ -9,7 +9,7 @@ import type { BaseStitch } from '../trade/stitches.ts';
 import { cornerFits } from './corners.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Opening } from './fabric.ts';
-import { type Meeting, matches, namesOf, unitName } from './kinds.ts';
+import { type Meeting, matches, namesOf, ofBlocks, unitName } from './kinds.ts';
 import {
   CHAIN_SITE,
   counts,
@@ -30,6 +30,7 @@ const MOST_STEPS = 400_000;
 /** Everything that a trial may have to put back. */
 export interface Moment {
   readonly below: Site[];
+  readonly tube: boolean;
   readonly gap: number;
   readonly skips: number;
   readonly skipAt: number;
@@ -101,6 +102,10 @@ export class Progress {
   muted = 0;
   /** A repeat did not fit: what is left at the end is already told. */
   misfit = false;
+  /** The row works into an earlier one: passing stitches over is a matter of course. */
+  unowed = false;
+  /** The round closes on the slip stitch that began it: the stitch under that is not left over. */
+  onJoin = false;
   /** The row says that it leaves stitches unworked, or where it stops. */
   leaves = false;
   ended = false;
@@ -133,7 +138,7 @@ export class Progress {
     backwards = false,
   ) {
     this.below = below.slice();
-    this.meeting = { nameOf: (ref) => this.nameOf(ref), backwards };
+    this.meeting = { nameOf: (ref) => this.nameOf(ref), backwards, blocks: ofBlocks(below) };
   }
 
   amount(of: Amount): number | null {
@@ -143,6 +148,7 @@ export class Progress {
   moment(): Moment {
     return {
       below: this.below,
+      tube: this.tube,
       gap: this.gap,
       skips: this.skips,
       skipAt: this.skipAt,
@@ -167,6 +173,7 @@ export class Progress {
   /** Back to an earlier moment. Only moments still on the way here can be returned to. */
   restore(to: Moment): void {
     this.below = to.below;
+    this.tube = to.tube;
     this.gap = to.gap;
     this.skips = to.skips;
     this.skipAt = to.skipAt;
@@ -202,6 +209,9 @@ export class Progress {
   get unsaid(): boolean {
     return this.intoSpace && !this.strict;
   }
+
+  /** Slip stitches passed over before the row's first stitch: a later row may come back for them. */
+  passed: readonly Site[] = [];
 
   /** Reports; in a trial it is refused instead (false), so that the trial counts as failed. */
   problem(code: string, span: Span, data: Record<string, FactValue>): boolean {
@@ -355,6 +365,19 @@ export class Progress {
     if (!this.bare || this.below.some((site) => site.kind === 'chain' && site.turning)) return;
     const side = this.below.slice(this.firstUsed + 1, Math.max(this.firstUsed + 1, this.below.length - 1));
     this.below = [...this.below, ...side, OPEN_CHAIN_SITE];
+  }
+
+  /** Below is a tube, which may be folded flat. */
+  tube = false;
+
+  /** A tube is folded flat: what is ahead lies in two layers, of which one stitch each is taken together. */
+  fold(): void {
+    if (!this.tube) return;
+    this.tube = false;
+    const pairs = Math.floor(this.stitchesAhead() / 2);
+    let to = this.pos;
+    for (let n = 0; n < pairs; to++) if (this.owed(this.below[to]!)) n += 1;
+    this.below = this.below.slice(0, to);
   }
 
   /** Closes pending chains into a space. */

@@ -4,7 +4,7 @@
  * same result. Knows nothing of row numbers or of other rows.
  */
 import type { Fact } from '../finding.ts';
-import type { Chain, CountsAs, Item, Join, RowTree, Work } from '../notation/tree.ts';
+import type { Chain, CountsAs, Item, Join, RowTree, Skip, Work } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
 import {
   attach,
@@ -18,7 +18,7 @@ import {
   travel,
   travels,
 } from './beginning.ts';
-import type { Env, Figures } from './env.ts';
+import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Carried, type Fabric, fabric, type Opening, ringFabric, type Tally, tally } from './fabric.ts';
 import { withJoin } from './joining.ts';
 import { MOST_STITCHES, Progress } from './progress.ts';
@@ -107,6 +107,12 @@ function backwards(sites: readonly Site[]): readonly Site[] {
   return made;
 }
 
+/** Slip stitches before what waits belong to the short row, not to what is gone back for. */
+function withoutSlips(rest: readonly Site[]): readonly Site[] {
+  const first = rest.findIndex((site) => site.base !== 'slip');
+  return first > 0 ? rest.slice(first) : rest;
+}
+
 function ordered(below: Fabric, turned: boolean): readonly Site[] {
   const { sites, start, form } = below;
   if (form === 'chain') return sites;
@@ -114,6 +120,19 @@ function ordered(below: Fabric, turned: boolean): readonly Site[] {
   const rotated = start === 0 ? sites : [...sites.slice(start), ...sites.slice(0, start)];
   if (!turned || rotated.length < 2) return rotated;
   return [rotated[0]!, ...rotated.slice(1).reverse()];
+}
+
+/** The earlier row that the row begins in, if it says so. */
+function earlierRow(items: readonly Item[], rows: ReadonlyMap<number, EarlierRow>): EarlierRow | null {
+  for (const item of items) {
+    if (item.type === 'earlier') return rows.get(item.row) ?? null;
+    if (item.type === 'repeat') return earlierRow(item.items, rows);
+    if (item.type !== 'work' && item.type !== 'group' && item.type !== 'attach') continue;
+    const place = item.type === 'attach' ? item.place : item.places[0];
+    if (place?.row !== undefined) return rows.get(place.row) ?? null;
+    if (item.type !== 'attach') return null;
+  }
+  return null;
 }
 
 function joinStart(p: Progress, item: Join, made: readonly Site[]): number {
@@ -152,11 +171,34 @@ function goesRound(row: RowTree, below: Fabric | null, items: readonly Item[]): 
 
 /** Works `row` over `below` (null: nothing yet) in the env's size. Total: whatever the row says, it answers. */
 export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: Figures): Worked {
-  const first = attemptRow(row, below, env, figures, null);
-  if (first.assumed === null || !isWrong(first.worked)) return first.worked;
-  // Nothing in the words decides about the turning chain; the row's own count, or what comes out even, may.
-  const other = attemptRow(row, below, env, figures, !first.assumed);
-  return isWrong(other.worked) ? first.worked : { ...other.worked, settled: !first.assumed };
+  const first = attemptRow(row, below, env, figures, null, false);
+  if (!isWrong(first.worked)) return first.worked;
+  if (first.assumed !== null) {
+    // Nothing in the words decides about the turning chain; the row's own count, or what comes out even, may.
+    const other = attemptRow(row, below, env, figures, !first.assumed, false);
+    if (!isWrong(other.worked)) return { ...other.worked, settled: !first.assumed };
+  }
+  if (below !== null && skipsBehindChain(row.items)) {
+    const other = attemptRow(row, below, env, figures, null, true);
+    if (!isWrong(other.worked)) return other.worked;
+  }
+  return first.worked;
+}
+
+/** "3 ch, miss 1 dc": in some houses the stitch that the chain stands on. */
+function skipsBehindChain(items: readonly Item[]): boolean {
+  const [chain, skip] = items.filter((item) => !BESIDES.has(item.type));
+  return chain?.type === 'chain' && skip?.type === 'skip' && isOneNext(skip);
+}
+
+function isOneNext(skip: Skip): boolean {
+  const place = skip.places[0];
+  if (skip.places.length !== 1 || skip.behind || place?.kind !== 'next') return false;
+  return (
+    place.amount.kind === 'one' &&
+    place.amount.value === 1 &&
+    place.nouns.every((noun) => noun.kind !== 'space')
+  );
 }
 
 const WRONG: ReadonlySet<string> = new Set([
@@ -166,21 +208,25 @@ const WRONG: ReadonlySet<string> = new Set([
   'place-does-not-exist',
 ]);
 
-function isWrong(worked: Worked): boolean {
+/** Does the row come out otherwise than its words say? */
+export function isWrong(worked: Worked): boolean {
   return worked.facts.some((fact) => WRONG.has(fact.code));
 }
 
 function attemptRow(
   row: RowTree,
-  under: Fabric | null,
+  fabricBelow: Fabric | null,
   env: Env,
   figures: Figures,
   forced: boolean | null,
+  /** The one stitch skipped behind the turning chain is the one under it. */
+  under: boolean,
 ): { worked: Worked; assumed: boolean | null } {
-  const round = goesRound(row, under, row.items);
-  const items = round ? withJoin(row.items) : row.items;
+  const round = goesRound(row, fabricBelow, row.items);
+  const { own, onward } = rejoining(row.items);
+  const items = round ? withJoin(own) : own;
   const scratch = new Progress([], false, round, env, figures);
-  let below = under;
+  let below = fabricBelow;
   let i = 0;
   let chains = 0;
   let said: CountsAs | null = null;
@@ -233,11 +279,22 @@ function attemptRow(
       : (below.turned ?? (!round && below.form === 'flat'));
   const goesBack =
     below.rest !== null &&
-    items.slice(i).some((item, k, all) => item.type === 'attach' && !all.slice(0, k).some(isWork));
-  const bare = below.form === 'chain' || (below.ring && !usesRing);
-  const sites = goesBack ? below.rest! : usesRing ? [RING_SITE] : ordered(below, turned);
+    (below.rejoined ||
+      items.slice(i).some((item, k, all) => item.type === 'attach' && !all.slice(0, k).some(isWork)));
+  const earlier = env.earlier === null ? null : earlierRow(items.slice(i), env.earlier);
+  const bare = earlier === null && (below.form === 'chain' || (below.ring && !usesRing));
+  const sites = earlier
+    ? ordered(earlier.fabric, earlier.turned)
+    : goesBack
+      ? withoutSlips(below.rest!)
+      : usesRing
+        ? [RING_SITE]
+        : ordered(below, turned);
   const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
   p.forced = forced;
+  // What a row further down has to offer is nobody's debt: others have worked over it.
+  p.leaves = p.unowed = earlier !== null;
+  p.tube = !bare && (below.form === 'joined' || below.form === 'spiral');
   p.rest = !round && !goesBack && !below.fastened ? below.rest : null;
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
@@ -252,9 +309,17 @@ function attemptRow(
     if (BESIDES.has(item.type) || item.type === 'turn' || item.type === 'mark' || item.type === 'fasten-off')
       continue;
     if (item.type === 'join' && (item.not || !stood)) continue;
+    if (item.type === 'layers') {
+      p.fold();
+      continue;
+    }
     if (item.type === 'attach') {
       attach(p, item);
       if (item.stitch !== null && item.stitch.base !== null && item.stitch.base !== 'slip') break;
+      continue;
+    }
+    if (under && item.type === 'skip' && stood && isOneNext(item) && p.pos > 0) {
+      p.note('skip-under-chain', item, {});
       continue;
     }
     if (travels(items, i)) {
@@ -305,7 +370,45 @@ function attemptRow(
 
   run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
-  return finish(row, items, below, p, chains, turned, goesBack);
+  return finish(row, items, below, p, chains, turned, goesBack, onward);
+}
+
+interface Rejoining {
+  readonly own: readonly Item[];
+  /** Where the yarn is joined again once the row is done and cut, for the row to come; mostly nothing. */
+  readonly onward: readonly Item[];
+}
+
+const rejoined = new WeakMap<readonly Item[], Rejoining>();
+
+/** "Fasten off. Skip centre 14 sts, rejoin yarn to next st": what stands behind the row's own end. */
+function rejoining(items: readonly Item[]): Rejoining {
+  const known = rejoined.get(items);
+  if (known !== undefined) return known;
+  const cut = items.findIndex((item) => item.type === 'fasten-off');
+  const after = cut < 0 ? [] : items.slice(cut + 1);
+  const at = after.findIndex((item) => item.type === 'skip' || item.type === 'attach');
+  const onward =
+    at >= 0 &&
+    items.slice(0, cut).some(isWork) &&
+    after.some((item) => item.type === 'attach') &&
+    !after.some(isWork)
+      ? after.slice(at)
+      : [];
+  const made = { own: onward.length > 0 ? items.slice(0, cut + 1 + at) : items, onward };
+  rejoined.set(items, made);
+  return made;
+}
+
+/** What waits, from the place on where the yarn is joined to it again. */
+function fromJoin(rest: readonly Site[], onward: readonly Item[], like: Progress): readonly Site[] {
+  const p = new Progress(withoutSlips(rest), false, false, like.env, like.figures);
+  p.trials = 1;
+  for (const item of onward) {
+    if (item.type === 'skip') one(p, item);
+    else if (item.type === 'attach') attach(p, item);
+  }
+  return p.below.slice(p.pos);
 }
 
 /**
@@ -404,6 +507,12 @@ function carriedOf(items: readonly Item[], p: Progress): Carried | null {
   };
 }
 
+/** What waits for a row that goes back; a slip stitch that this row passed over lies before it. */
+function waiting(below: Fabric, p: Progress): readonly Site[] | null {
+  if (below.rest === null || p.passed.length === 0) return below.rest;
+  return [...backwards(p.passed), ...below.rest];
+}
+
 function finish(
   row: RowTree,
   items: readonly Item[],
@@ -412,6 +521,7 @@ function finish(
   chains: number,
   turnedBefore: boolean,
   wentBack: boolean,
+  onward: readonly Item[],
 ): { worked: Worked; assumed: boolean | null } {
   if (p.edgeAssumed !== null) {
     const { chains: n, stitch, counts, from, to } = p.edgeAssumed;
@@ -454,7 +564,8 @@ function finish(
     p.pending = 0;
   } else p.closeSpace();
   const joined = join !== undefined;
-  const rest = p.leaves && !p.round && !p.misfit ? p.below.slice(p.pos) : null;
+  const rest = p.leaves && !p.unowed && !p.round && !p.misfit ? p.below.slice(p.pos) : null;
+  const waits = rest?.some((site) => p.owed(site)) ? rest : wentBack ? null : waiting(below, p);
   const made: Fabric = fabric(p.made, {
     form: p.round ? (joined ? 'joined' : 'spiral') : 'flat',
     start:
@@ -469,7 +580,8 @@ function finish(
     turned: turn?.type === 'turn' ? !turn.not : null,
     carried,
     fastened,
-    rest: rest?.some((site) => p.owed(site)) ? rest : wentBack ? null : below.rest,
+    rest: onward.length > 0 && waits !== null ? fromJoin(waits, onward, p) : waits,
+    rejoined: onward.length > 0 && waits !== null,
   });
   const of = tally(made);
   const facts = [...p.facts, ...checkStated(row.counts, of, p.env, p.figures)];

@@ -56,6 +56,48 @@ export function usesEdge(row: RowTree): boolean {
   return uses;
 }
 
+const earlier = new WeakMap<RowTree, readonly number[]>();
+
+/** Numbers of the rows that a row says it works into. */
+export function rowsNamed(row: RowTree): readonly number[] {
+  const known = earlier.get(row);
+  if (known !== undefined) return known;
+  const found = [...JSON.stringify(row.items).matchAll(/"row":(\d+)/g)].map((match) => Number(match[1]));
+  const made = [...new Set(found)];
+  earlier.set(row, made);
+  return made;
+}
+
+const byPosition = new WeakMap<RowTree, RowTree>();
+
+/** The row with every stitch that it names to work into taken as the next stitch, whatever it is. */
+export function unnamed(row: RowTree): RowTree {
+  const known = byPosition.get(row);
+  if (known !== undefined) return known;
+  const plain = (_: string, value: unknown): unknown => {
+    const noun = value as {
+      kind?: unknown;
+      stitch?: { form?: unknown; together?: unknown };
+      from: number;
+      to: number;
+    };
+    return noun?.kind === 'named' && noun.stitch?.form === 'plain' && noun.stitch.together === 1
+      ? { kind: 'stitch', from: noun.from, to: noun.to }
+      : value;
+  };
+  const made: RowTree = { ...row, items: JSON.parse(JSON.stringify(row.items), plain) as readonly Item[] };
+  byPosition.set(row, made);
+  return made;
+}
+
+/** Does the row begin along the ends of the rows so far? */
+export function alongEdge(row: RowTree): boolean {
+  const first = row.items.find((item) => item.type === 'work' || item.type === 'group');
+  const place = first?.type === 'work' || first?.type === 'group' ? first.places[0] : undefined;
+  if (place === undefined || !('nouns' in place)) return false;
+  return place.nouns.some((noun) => noun.kind === 'row-end');
+}
+
 export function mainBase(of: Fabric): BaseStitch {
   for (const site of of.sites)
     if (site.kind === 'stitch' && site.base !== null && site.base !== 'slip') return site.base;

@@ -92,6 +92,7 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   // A turning chain whose own space is used has been worked into.
   const before = p.below[from - 1];
   if (stitches === 1 && before?.kind === 'space' && before.turning && p.below[from]?.turning) stitches = 0;
+  if (p.onJoin && stitches > p.skips) stitches -= 1;
   const closing = p.pending > 0 || p.made[p.made.length - 1]?.kind === 'space';
   const since = p.made.slice(p.skipAt).some((site) => site.kind === 'stitch');
   if (p.round && closing && since && stitches > 0 && stitches === p.skips) stitches = 0;
@@ -139,6 +140,9 @@ export function one(p: Progress, item: Step): boolean {
     case 'other-side':
       p.layOtherSide();
       return true;
+    case 'layers':
+      p.fold();
+      return true;
     case 'join':
       if (item.not) return true;
       if (item.place?.kind === 'turning-chain') checkOwnChain(p, item.place);
@@ -146,6 +150,8 @@ export function one(p: Progress, item: Step): boolean {
         // The closing stitch stands for the rest of the last chain-space, or for all of it.
         if (p.pending > 0) p.pending += height(item.stitch.base);
         else if (item.place?.kind === 'turning-chain') p.pending = height(item.stitch.base) + 1;
+        // The joining slip stitch stands on the round's first stitch.
+        if (item.place?.kind === 'same') p.onJoin = true;
       }
       p.closeSpace();
       return true;
@@ -291,6 +297,7 @@ function skip(p: Progress, item: Skip): boolean {
   const end = skipped[skipped.length - 1];
   p.intoSpace = end !== undefined && p.below[end]?.kind === 'space' && p.inner === 0;
   const owed = skipped.filter((i) => p.owed(p.below[i]!)).map((i) => p.below[i]!);
+  if (owed.every((site) => site.base === 'slip') && p.made.every((site) => site.turning)) p.passed = owed;
   if (owed.length >= 4) p.waiting = [...p.waiting, ...owed];
   return true;
 }
@@ -373,6 +380,7 @@ function work(p: Progress, item: Work): boolean {
     p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
     return false;
   }
+  if (item.layers) p.fold();
   if (item.legs) return onLegs(p, item);
   const place = item.places[0]!;
   const ref = item.stitch;
@@ -389,7 +397,12 @@ function work(p: Progress, item: Work): boolean {
   if (place.kind === 'evenly') return evenly(p, item, per, place);
   // The slip stitch that finishes a spiral goes into the round's own first stitch.
   const finishing =
-    ref.base === 'slip' && ref.form === 'plain' && p.round && place.kind === 'next' && p.made.length > 0;
+    ref.base === 'slip' &&
+    ref.form === 'plain' &&
+    p.round &&
+    place.kind === 'next' &&
+    p.made.length > 0 &&
+    p.here === null;
   if (finishing && p.seek(place.nouns) < 0) return true;
 
   const defined = definitionOf(p, ref);
@@ -472,6 +485,7 @@ export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
     const made = p.amount(next.amount);
     return made !== null && made > 0 && makeIn(p, next, next.places[0]!, at, made);
   }
+  if (item.type === 'work' && item.layers) p.fold();
   const place = item.places[0]!;
   if (item.type === 'group') return reachEach(p, place, 1, (index) => groupIn(p, item, index));
   const per = p.amount(item.amount);

@@ -60,6 +60,7 @@ import { lineNameUnusable } from './line-name-unusable.ts';
 import { lineNotLength } from './line-not-length.ts';
 import { lineValueMissing } from './line-value-missing.ts';
 import { markNotFound } from './mark-not-found.ts';
+import { namesNotFollowed } from './names-not-followed.ts';
 import { nothingToWorkInto } from './nothing-to-work-into.ts';
 import { numberTooLarge } from './number-too-large.ts';
 import { otherTerms } from './other-terms.ts';
@@ -87,6 +88,7 @@ import { sizeValuesEqual } from './size-values-equal.ts';
 import { sizeValuesOutOfOrder } from './size-values-out-of-order.ts';
 import { sizesComeOutEqual } from './sizes-come-out-equal.ts';
 import { sizesDifferInLength } from './sizes-differ-in-length.ts';
+import { skipUnderChain } from './skip-under-chain.ts';
 import { specialNotDefined } from './special-not-defined.ts';
 import { spreadInvalid } from './spread-invalid.ts';
 import { spreadTooMany } from './spread-too-many.ts';
@@ -191,6 +193,8 @@ export const CATALOGUE: readonly FindingKind[] = [
   spreadInvalid,
   spreadTooMany,
   statedCountWrong,
+  skipUnderChain,
+  namesNotFollowed,
   stitchAssumed,
   stitchesLeftUnworked,
   stitchesPassedOver,

@@ -79,8 +79,8 @@ function chainNumber(place: Place): Amount | null | undefined {
   return chains ? null : undefined;
 }
 
-/** A slip stitch that closes the round, if `work` (just read) is one. */
-export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Join | null {
+/** The stitch that closes the round, if `work` (just read) is one; `chained`: a chain stands before it. */
+export function asJoin(c: Cursor, work: Work, start: number, round: boolean, chained: boolean): Join | null {
   const said = c.eatAny(CLOSES) !== null;
   const place = work.places[0]!;
   const bare = place.kind === 'next' && place.implied;
@@ -94,7 +94,12 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean): Jo
       ...c.span(start),
     };
   }
-  if (work.stitch.base !== 'slip' || work.stitch.form !== 'plain' || work.places.length > 1) return null;
+  if (work.stitch.form !== 'plain' || work.places.length > 1) return null;
+  // "ch 2, dc in joining sl st": a taller stitch closes the round's last loop.
+  const onJoin = place.kind === 'same' && /\bjoin/iu.test(c.words(place));
+  if (onJoin && round && work.stitch.base !== null && chained && atRowEnd(c))
+    return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
+  if (work.stitch.base !== 'slip') return null;
   // "ss to 3rd ch" at the end of a round: of its own beginning chain.
   const nth = round && atRowEnd(c) ? chainNumber(place) : undefined;
   if (nth !== undefined) {

@@ -268,7 +268,7 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   }
   const spaced = withChainsBetween(c, work, before);
   if (spaced) return spaced;
-  const join = asJoin(c, work, start, c.round);
+  const join = asJoin(c, work, start, c.round, last?.type === 'chain');
   return [join ?? work];
 }
 

@@ -10,6 +10,7 @@ export interface Draft {
   loop: Into['loop'];
   post: Into['post'];
   below: number;
+  row?: number;
 }
 
 const LOOPS: readonly (readonly [string, NonNullable<Into['loop']>])[] = [
@@ -57,6 +58,15 @@ export function readLoop(c: Cursor): NonNullable<Into['loop']> | null {
     }
     return null;
   });
+}
+
+const BLOCKS = ['blocks', 'block', 'tiles', 'tile'];
+
+/** "of next", "of each", "of previous": which block it is adds nothing to which space is next. */
+function eatWhich(c: Cursor): boolean {
+  c.eat('the');
+  c.eatAny(['next', 'each', 'every', 'foll', 'prev', 'same', 'last', 'first']);
+  return true;
 }
 
 /** "2 rows below", "of previous row", "in blo", "made": words behind a noun that fix row, loop or nothing. */
@@ -168,10 +178,13 @@ export function readTail(c: Cursor, draft: Draft): void {
         return true;
       }
       if (c.eatAny(['of row', 'of rnd', 'from row', 'from rnd', 'in row', 'in rnd', 'on row', 'on rnd'])) {
-        if (!readAmount(c, false)) return null;
+        const row = readAmount(c, false);
+        if (!row) return null;
         c.eat('below');
+        if (row.kind === 'one') draft.row = row.value;
         return true;
       }
+      if (c.attempt(() => (c.eat('of') && eatWhich(c) && c.eatAny(BLOCKS) ? true : null))) return true;
       if (c.word() === 'below') {
         c.at++;
         c.eat('it');

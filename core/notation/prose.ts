@@ -208,12 +208,21 @@ const PART_ROW =
 const OTHER_SIDE =
   /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
 
-/** An aside, unless it sends the work to the other side of the foundation chain. */
+const LAYERS = /\bthrough (?:both|all|the two) (?:layers|thicknesses)\b/iu;
+
+/** "working behind petals into sts of Rnd 1", not "working in front of Rnd 2". */
+const EARLIER =
+  /\bin(?:to)?\s+(?!front\b|back\b)[^,;.]*?\b(?:of|on|from)\s+(?:rnd|round|row)\s+(\d{1,4})\b|\binto\s+(?:rnd|round|row)\s+(\d{1,4})\b/iu;
+
+/** An aside, unless it sends the work elsewhere: round a chain's other side, through layers, into an earlier row. */
 function asideOf(c: Cursor, start: number): Item {
   const span = c.span(start);
   // A remark longer than any maker's is not searched for more than that it is one.
   if (span.to - span.from > 200) return { type: 'aside', ...span };
   if (PART_ROW.test(c.words(span)))
     return { type: 'unworked', amount: null, noun: { kind: 'stitch', ...span }, ...span };
+  if (LAYERS.test(c.words(span))) return { type: 'layers', ...span };
+  const earlier = EARLIER.exec(c.words(span));
+  if (earlier) return { type: 'earlier', row: Number(earlier[1] ?? earlier[2]), ...span };
   return { type: OTHER_SIDE.test(c.words(span)) ? 'other-side' : 'aside', ...span };
 }

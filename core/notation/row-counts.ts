@@ -129,6 +129,8 @@ export function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null
     });
     return [];
   }
+  const changed = readChange(c, before);
+  if (changed) return changed;
   if (!intro && token.kind !== 'number' && token.kind !== 'figure') return null;
   if (!intro && before.length === 0) return null;
   if (['work', 'make', 'add'].includes(c.tokens[c.at - 1]?.word ?? '')) return null;
@@ -141,6 +143,24 @@ export function readOpenCount(c: Cursor, before: readonly Item[]): Item[] | null
       if (!/\b(?:at end|in total|in all|total|altogether)\b/iu.test(last)) return null;
     }
     if (!countMayEnd(c) || c.isAny(['rep'])) return null;
+    c.counts.push(count);
+    return [];
+  });
+}
+
+/** "… turn. Inc 2; 28 sc.": behind the turn or the join, by how much the count has changed, and the count. */
+function readChange(c: Cursor, before: readonly Item[]): Item[] | null {
+  if (!c.isAny(['inc', 'dec', 'incs', 'decs'])) return null;
+  const last = before.findLast((item) => item.type !== 'aside');
+  if (last?.type !== 'turn' && last?.type !== 'join') return null;
+  return c.attempt(() => {
+    c.at++;
+    if (!readAmount(c)) return null;
+    c.eatAny(['sts', 'st']);
+    if (c.done) return [];
+    if (!c.eatAny([';', ',', ':', '-', '='])) return null;
+    const count = readCountParts(c);
+    if (!count || !countMayEnd(c)) return null;
     c.counts.push(count);
     return [];
   });

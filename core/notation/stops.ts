@@ -4,7 +4,7 @@
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
-import type { Amount, Stop } from './tree.ts';
+import type { Amount, Noun, Stop } from './tree.ts';
 
 const ACROSS = [
   'all the way across',
@@ -125,7 +125,10 @@ function readBefore(c: Cursor): Stop | null {
     c.eat('the');
     if (c.eat('last')) {
       const amount = readAmount(c) ?? one(c);
-      const noun = readNoun(c) ?? anyStitch(c);
+      const at = c.at;
+      const noun: Noun = c.eatAny(['blocks', 'block', 'tiles', 'tile'])
+        ? { kind: 'space', chains: null, ...c.span(at) }
+        : (readNoun(c) ?? anyStitch(c));
       c.eatAny(['of row', 'of rnd', 'before turning ch', 'rem', 'are left', 'is left']);
       return { kind: 'before-last', amount, noun, ...c.span(start) };
     }

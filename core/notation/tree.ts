@@ -91,6 +91,8 @@ export interface Into {
   readonly post: 'front' | 'back' | null;
   /** Rows further down than the row below: 0 is the usual place. */
   readonly below: number;
+  /** "next sc on Rnd 1": the row named, which need not be the row below. */
+  readonly row?: number;
 }
 
 export type Place = Span &
@@ -175,6 +177,8 @@ export interface Work extends Span {
   readonly over: Amount | null;
   /** The places are those of its legs: "sc2tog, working first leg in same st and second leg in next st". */
   readonly legs?: true;
+  /** "through both layers": each stitch takes one of either layer. */
+  readonly layers?: true;
 }
 
 /** "(2 dc, ch 2, 2 dc) in next ch-2 sp": the items are all made in one place, once for each place named. */
@@ -292,6 +296,17 @@ export interface OtherSide extends Span {
   readonly type: 'other-side';
 }
 
+/** "working through both layers": what comes after goes through a folded tube. */
+export interface Layers extends Span {
+  readonly type: 'layers';
+}
+
+/** "working into the sts of Rnd 1": what comes after goes into that earlier row. */
+export interface Earlier extends Span {
+  readonly type: 'earlier';
+  readonly row: number;
+}
+
 /** Words understood to change nothing in the counts: "pull ring tight", "(see note)", "do not cut yarn". */
 export interface Aside extends Span {
   readonly type: 'aside';
@@ -386,6 +401,8 @@ export type Item =
   | Loops
   | Ring
   | OtherSide
+  | Layers
+  | Earlier
   | Aside
   | Unread
   | RowsAgain

@@ -13,6 +13,14 @@ import { readTimes } from './times.ts';
 import type { Amount, Into, Item, Noun, Place, StitchRef, Work } from './tree.ts';
 import { readStitch } from './words.ts';
 
+const LAYERS = [
+  'through both layers',
+  'through both thicknesses',
+  'through all layers',
+  'working through both layers',
+  'working through both thicknesses',
+];
+
 const GATHERED = ['cluster', 'bobble', 'popcorn', 'puff'];
 const MADE_OF_SEVERAL = [...GATHERED, 'shell'];
 
@@ -317,14 +325,8 @@ function finishWork(
     over = together.over;
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
-  c.eatAny([
-    'through both layers',
-    'through both thicknesses',
-    'through both lps',
-    'through both sts',
-    'through both pieces',
-    'through all layers',
-  ]);
+  const layers = c.eatAny(LAYERS) !== null;
+  c.eatAny(['through both lps', 'through both sts', 'through both pieces']);
   if (loop !== null && c.isAny(['of each', 'of next', 'of the', 'of every', 'of last', 'of first', 'of all']))
     c.at++;
   // "6 sc in MC" at the start of a first round is a magic circle; elsewhere MC is a colour.
@@ -404,6 +406,7 @@ function finishWork(
       });
     }
     const work = made(places);
+    if (layers || c.eatAny(LAYERS)) return { ...work, layers: true, ...c.span(start) };
     const times = trailingTimes(c);
     if (!times) return work;
     if (only?.kind === 'same' || only?.kind === 'ring') return { ...work, amount: times, ...c.span(start) };

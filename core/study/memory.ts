@@ -8,6 +8,7 @@ import {
   type Fabric,
   type Figures,
   type RowWorker,
+  sameEarlier,
   sameFabric,
   type Worked,
   workRow,
@@ -81,7 +82,8 @@ export class Memory {
       (other) =>
         other.rowEnds === env.rowEnds &&
         other.foundation === env.foundation &&
-        String(other.only) === String(env.only),
+        String(other.only) === String(env.only) &&
+        sameEarlier(other.earlier, env.earlier),
     );
     if (same !== undefined) return same;
     known.push(env);

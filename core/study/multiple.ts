@@ -85,6 +85,7 @@ export function findMultiple(text: string, terms: Terms): Multiple | null {
     turningChainWorked: piece.rows.some((row) => worksTurningChain(row.items)),
     rowEnds: 0,
     foundation: 0,
+    earlier: null,
     trace: false,
     of: null,
   };

@@ -169,6 +169,7 @@ function envsFor(pattern: Pattern, readings: Readings, trees: readonly RowTree[]
       turningChainWorked,
       rowEnds: 0,
       foundation: 0,
+      earlier: null,
       trace: false,
       of: null,
     }),

@@ -265,6 +265,7 @@ function workPiece(
     turningChainWorked: piece.rows.some((row) => worksTurningChain(row.items)),
     rowEnds: 0,
     foundation: 0,
+    earlier: null,
     trace: false,
     of: null,
   };

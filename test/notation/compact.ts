@@ -164,6 +164,10 @@ function item(i: Item): string {
       return i.chains ? `ring ${amount(i.chains)}` : 'ring';
     case 'other-side':
       return 'other-side';
+    case 'layers':
+      return 'layers';
+    case 'earlier':
+      return `earlier ${i.row}`;
     case 'aside':
       return 'aside';
     case 'unread':

@@ -238,4 +238,13 @@ export const mesh: readonly RowCase[] = [
     counts: [21, 20, 18, 20],
     spaces: [0, 0, 1, 0],
   },
+  {
+    name: 'mesh bag: last loop closed by tr',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join. (12 sc)',
+      'Rnd 2: *Ch 5, sk next sc, sc in next sc; rep from * 4 more times, ch 2, dc in joining sl st. (6 lps)',
+    ),
+    spaces: [null, 6],
+  },
 ];

@@ -151,4 +151,34 @@ export const posts: readonly RowCase[] = [
     counts: [null, [80, 88, 96, 104], [80, 88, 96, 104]],
     byKind: [null, null, { FPtr: [40, 44, 48, 52], BPtr: [40, 44, 48, 52] }],
   },
+  {
+    name: 'flower: second layer behind the petals',
+    terms: 'us',
+    text: lines(
+      'Ch 6, join with sl st to form ring.',
+      'Rnd 1: Ch 1, (sc in ring, ch 3) 6 times, join with sl st in first sc. (6 sc)',
+      'Rnd 2: Ch 1, (sc, hdc, dc, hdc, sc) in each ch-3 sp around, join. (6 petals)',
+      'Rnd 3: Working behind petals, ch 1, (BPsc around next sc on Rnd 1, ch 5) 6 times, join. (6 ch-5 sps)',
+      'Rnd 4: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each ch-5 sp around, join. (42 sts)',
+    ),
+    // 30; 6 sc + 6 sp; 42
+    counts: [null, 6, 30, 6, 42],
+    spaces: [null, 6, 0, 6, 0],
+  },
+  {
+    name: 'petals in three layers, each behind the last',
+    terms: 'us',
+    text: lines(
+      'Ch 6, join with sl st to form ring.',
+      'Rnd 1: Ch 1, 12 sc in ring, join.',
+      'Rnd 2: Ch 1, sc in first st, *ch 3, sk 1, sc in next st; rep from * to last st, ch 3, sk last st, join. (6 sc)',
+      'Rnd 3: (Sl st, ch 2, 3 dc, ch 2, sl st) in each ch-3 sp around. (6 petals)',
+      'Rnd 4: Working behind petals, *ch 4, sl st around post of next sc on Rnd 2; rep from * around. (6 ch-4 sps)',
+      'Rnd 5: (Sl st, ch 2, 5 dc, ch 2, sl st) in each ch-4 sp around. (6 petals)',
+      'Rnd 6: Working behind petals into the sl sts of Rnd 4, ch 1, *sc in next sl st, ch 5; rep from * around, join. (6 sc)',
+    ),
+    // 12; 6; 6 * (1 + 3 + 1); 6; 6 * (1 + 5 + 1); 6
+    counts: [null, 12, 6, 30, 6, 42, 6],
+    spaces: [null, 0, 6, 12, 6, 12, 6],
+  },
 ];

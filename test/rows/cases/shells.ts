@@ -248,4 +248,20 @@ export const shells: readonly RowCase[] = [
     counts: [25, 29],
     byKind: [null, { dc: 5, tr: 24 }],
   },
+  {
+    name: 'corner to corner: blocks rising and falling',
+    terms: 'us',
+    text: lines(
+      'Ch 6.',
+      'Row 1: Dc in 4th ch from hook, dc in next 2 chs, turn. (1 block)',
+      'Row 2: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in ch-3 sp of previous block, turn. (2 blocks)',
+      'Row 3: Ch 6, dc in 4th ch from hook, dc in next 2 chs, *(sl st, ch 3, 3 dc) in ch-3 sp of next block; rep from * across, turn. (3 blocks)',
+      'Row 4: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in each ch-3 sp across, turn. (4 blocks)',
+      'Row 5: Sl st in first 3 sts, sl st in ch-3 sp, ch 3, 3 dc in same sp, *(sl st, ch 3, 3 dc) in next ch-3 sp; rep from * to last block, sl st in last ch-3 sp, turn. (3 blocks)',
+    ),
+    // The chain of a block is its edge stitch or its space: 4; 4 + 4; 4 + 2 * 4; 4 + 3 * 4; 4 + 2 * 4 + 1 sl st.
+    counts: [6, 4, 8, 12, 16, 13],
+    spaces: [0, 0, 1, 2, 3, 2],
+    source: 'common practice, no source: corner-to-corner in blocks of a chain and three stitches',
+  },
 ];

@@ -139,4 +139,36 @@ export const toys: readonly RowCase[] = [
     counts: [10, 30],
     byKind: [null, { dc: 15, htr: 10, tr: 5 }],
   },
+  {
+    name: 'ears: leave rest, fold flat, sc through both',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 4 sc in magic ring. (4)',
+      'Rnd 2: 2 sc in each st around. (8)',
+      'Rnds 3-5: Sc in each st around. (8)',
+      'Row 6: Flatten piece and sc through both layers in next 4 sts. (4)',
+    ),
+    final: 4,
+  },
+  {
+    name: 'tube folded flat, the layers told before the stitches',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 12 sc in magic ring. (12 sc)',
+      'Rnds 2-5: Sc in each st around. (12 sc)',
+      'Row 6: Fold flat. Working through both layers, sc in each st across. Fasten off. (6 sc)',
+    ),
+    // 12 lie in two layers of 6
+    counts: [12, 12, 6],
+  },
+  {
+    name: 'tube folded flat, sc across through both layers UK',
+    terms: 'uk',
+    text: lines(
+      'Rnd 1: 12 dc in magic ring. (12 dc)',
+      'Rnds 2-5: 1 dc in each st around. (12 dc)',
+      'Row 6: Flatten, 1 dc across through both layers. Fasten off. (6 dc)',
+    ),
+    counts: [12, 12, 6],
+  },
 ];

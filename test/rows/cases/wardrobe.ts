@@ -1666,35 +1666,6 @@ export const wardrobe: readonly RowCase[] = [
     // 22 = 2 + 3 * 6 + 2: 2 + 6 + 2; 1 + 18 + 1; 2 + 5 * 3 + 2
     [23, 10, 20, 19],
   ),
-];
-
-/** Of these styles, what the program does not follow yet (see `limits`). */
-export const unfollowed: readonly RowCase[] = [
-  uk(
-    'second side of neck, rejoin to next free st',
-    // 50: 18 + 14 + 18
-    [
-      ...ukDc(50),
-      '2nd row: 1ch, 1dc in each of first 18 sts, turn and complete this side first.',
-      '3rd row: 1ch, dc2tog, 1dc in each dc to end, turn. [17 sts]',
-      '4th row: 1ch, 1dc in each st to last 2 sts, dc2tog. Fasten off. [16 sts]',
-      'With RS facing, miss centre 14 sts, rejoin yarn to next st and work as follows:',
-      'Next row: 1ch, 1dc in same place as join, 1dc in each dc to end, turn. [18 sts]',
-      'Next row: 1ch, 1dc in each st to last 2 sts, dc2tog, turn. [17 sts]',
-    ],
-    [51, 50, 18, 17, 16, 18, 17],
-  ),
-  us(
-    'work in pattern as established',
-    [
-      ...sc(21),
-      'Row 2: Ch 1, sc in first sc, *dc in next sc, sc in next sc; rep from * across, turn. (11 sc, 10 dc)',
-      'Row 3: Ch 3 (counts as dc), *sc in next dc, dc in next sc; rep from * across, turn. (10 sc, 11 dc)',
-      'Rows 4-11: Work even in established pattern, repeating Rows 2 and 3.',
-      'Row 12: Rep Row 2. (21 sts)',
-    ],
-    [22, 21, 21, 21, 21, 21],
-  ),
   us(
     'rib of the cuff in back loops, then along its side',
     [
@@ -1722,17 +1693,6 @@ export const unfollowed: readonly RowCase[] = [
     [31, 30, 28, 26, 24, 22, 24, 26, 28],
   ),
   uk(
-    'older printed style, each told with into',
-    [
-      'Commence with 26 ch.',
-      '1st row: Miss 1 ch, 1 d.c. into each ch to end. [25 d.c.]',
-      '2nd row: 3 ch, miss 1 d.c., 1 tr. into each of next 3 d.c., * 1 ch, miss 1 d.c., 1 tr. into each of next 3 d.c.; rep. from * to last d.c., 1 tr. into last d.c.',
-    ],
-    // 3 ch is a tr, then 3: 4; 25 - 4 - 1 = 20 = 5 * 4: 15 tr; last 1: 20 tr, 5 sps
-    [26, 25, 20],
-    { spaces: [0, 0, 5] },
-  ),
-  uk(
     'dart in short rows of heights',
     [
       ...ukDc(24),
@@ -1751,5 +1711,41 @@ export const unfollowed: readonly RowCase[] = [
       'Row 2: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in ch-3 sp of previous block, turn. (2 blocks)',
     ],
     [6, 4, null],
+  ),
+  uk(
+    'second side of neck, rejoin to next free st',
+    // 50: 18 + 14 + 18
+    [
+      ...ukDc(50),
+      '2nd row: 1ch, 1dc in each of first 18 sts, turn and complete this side first.',
+      '3rd row: 1ch, dc2tog, 1dc in each dc to end, turn. [17 sts]',
+      '4th row: 1ch, 1dc in each st to last 2 sts, dc2tog. Fasten off. [16 sts]',
+      'With RS facing, miss centre 14 sts, rejoin yarn to next st and work as follows:',
+      'Next row: 1ch, 1dc in same place as join, 1dc in each dc to end, turn. [18 sts]',
+      'Next row: 1ch, 1dc in each st to last 2 sts, dc2tog, turn. [17 sts]',
+    ],
+    [51, 50, 18, 17, 16, 18, 17],
+  ),
+  us(
+    'work in pattern as established',
+    [
+      ...sc(21),
+      'Row 2: Ch 1, sc in first sc, *dc in next sc, sc in next sc; rep from * across, turn. (11 sc, 10 dc)',
+      'Row 3: Ch 3 (counts as dc), *sc in next dc, dc in next sc; rep from * across, turn. (10 sc, 11 dc)',
+      'Rows 4-11: Work even in established pattern, repeating Rows 2 and 3.',
+      'Row 12: Rep Row 2. (21 sts)',
+    ],
+    [22, 21, 21, 21, 21, 21],
+  ),
+  uk(
+    'older printed style, each told with into',
+    [
+      'Commence with 26 ch.',
+      '1st row: Miss 1 ch, 1 d.c. into each ch to end. [25 d.c.]',
+      '2nd row: 3 ch, miss 1 d.c., 1 tr. into each of next 3 d.c., * 1 ch, miss 1 d.c., 1 tr. into each of next 3 d.c.; rep. from * to last d.c., 1 tr. into last d.c.',
+    ],
+    // 3 ch is a tr, then 3: 4; 25 - 4 - 1 = 20 = 5 * 4: 15 tr; last 1: 20 tr, 5 sps
+    [26, 25, 20],
+    { spaces: [0, 0, 5] },
   ),
 ];
