@@ -380,7 +380,7 @@ function work(p: Progress, item: Work): boolean {
     p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
     return false;
   }
-  if (item.layers) p.fold();
+  if (item.layers) foldFor(p, item);
   if (item.legs) return onLegs(p, item);
   const place = item.places[0]!;
   const ref = item.stitch;
@@ -442,6 +442,13 @@ function work(p: Progress, item: Work): boolean {
   return reachEach(p, target, each, (index) => makeIn(p, item, target, index, copies));
 }
 
+/** "around, through both layers" joins two pieces; only what goes across folds the tube. */
+function foldFor(p: Progress, item: Work): void {
+  const place = item.places[0];
+  const around = place?.kind === 'across' && place.stop.kind === 'end' && place.stop.word === 'around';
+  if (!around) p.fold();
+}
+
 /** One stitch over several places, each named: made where its last leg goes. */
 function onLegs(p: Progress, item: Work): boolean {
   const head = item.places.slice(0, -1);
@@ -485,7 +492,7 @@ export function workOnce(p: Progress, item: Work | Group | Choice): boolean {
     const made = p.amount(next.amount);
     return made !== null && made > 0 && makeIn(p, next, next.places[0]!, at, made);
   }
-  if (item.type === 'work' && item.layers) p.fold();
+  if (item.type === 'work' && item.layers) foldFor(p, item);
   const place = item.places[0]!;
   if (item.type === 'group') return reachEach(p, place, 1, (index) => groupIn(p, item, index));
   const per = p.amount(item.amount);

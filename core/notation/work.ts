@@ -406,7 +406,8 @@ function finishWork(
       });
     }
     const work = made(places);
-    if (layers || c.eatAny(LAYERS)) return { ...work, layers: true, ...c.span(start) };
+    if (layers || c.attempt(() => c.pass(',').eatAny(LAYERS)))
+      return { ...work, layers: true, ...c.span(start) };
     const times = trailingTimes(c);
     if (!times) return work;
     if (only?.kind === 'same' || only?.kind === 'ring') return { ...work, amount: times, ...c.span(start) };

@@ -135,7 +135,7 @@ function item(i: Item): string {
     case 'chain':
       return `ch ${amount(i.amount)}${i.counts ? ` {${countsAs(i.counts)}}` : ''}`;
     case 'work':
-      return `${amount(i.amount)} ${stitch(i.stitch)}${i.over ? ` over ${amount(i.over)}` : ''} @ ${i.places.map(place).join(' & ')}`;
+      return `${amount(i.amount)} ${stitch(i.stitch)}${i.over ? ` over ${amount(i.over)}` : ''} @ ${i.places.map(place).join(' & ')}${i.layers ? ' through layers' : ''}`;
     case 'group':
       return `(${items(i.items)}) @ ${i.places.map(place).join(' & ')}`;
     case 'skip':

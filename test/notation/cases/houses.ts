@@ -81,7 +81,7 @@ Rnd 9: sc around in BLO (24)
 Rnd 9: in FLO, 2 dc in each st around
   round 9: loops front; 2 t3 @ each st around
 Rnd 9: sc in each st around, working through both thicknesses
-  round 9: 1 t1 @ each st around; aside
+  round 9: 1 t1 @ each st around through layers
 Row 1 (WS): Ch 1, sc in each st to end of row. Turn. (30 sts)
   row 1 WS: ch 1; 1 t1 @ each st end; turn {30 st}
 Row 1: Starting in 2nd ch from hook, sc in each ch across.

@@ -65,7 +65,7 @@ Row 3: Ch 1, *sc in next st, dc in next st*, rep to last st, sc in last st, turn
 Rnd 4: A: sc 4, B: dec x 4, A: sc 4 (12)
   round 4: colour A; 1 t1 @ ~next 4 st; colour B; 1 dec^2 @ ~next 4 st; colour A; 1 t1 @ ~next 4 st {12}
 Row 6: Flatten piece and sc through both layers in next 4 sts. (4)
-  row 6: aside; 1 t1 @ next 4 st {4}
+  row 6: aside; 1 t1 @ next 4 st through layers {4}
 Rnd 1: Ch 1, working in ends of rows, sc in each row-end around, join. (24 sc)
   round 1: ch 1; aside; 1 t1 @ each row-end around; join {24 t1}
 Row 4: 1ch, 1dcblo in each st to end.
