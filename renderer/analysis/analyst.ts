@@ -5,7 +5,7 @@
 import type { Node } from 'prosemirror-model';
 import type { Step } from 'prosemirror-transform';
 import { applyChanges, type FromWorker, type ToWorker } from './protocol.ts';
-import { NOTHING_KNOWN, type Report } from './report.ts';
+import { type FigureTrial, NOTHING_KNOWN, type Report } from './report.ts';
 
 /** The part of a Worker that is used, so that tests can run the same code without one. */
 export interface WorkerLike {
@@ -20,6 +20,8 @@ export class Analyst {
   version = 0;
   readonly #worker: WorkerLike;
   #document: Node;
+  readonly #asked = new Map<number, (trial: FigureTrial) => void>();
+  #serial = 0;
 
   /** `told` is called after each new report. */
   constructor(document: Node, worker: WorkerLike, told: (report: Report) => void) {
@@ -28,6 +30,11 @@ export class Analyst {
     worker.onmessage = ({ data }) => {
       if (data.kind === 'lost') {
         this.#hand();
+        return;
+      }
+      if (data.kind === 'figure-told') {
+        this.#asked.get(data.serial)?.(data.trial);
+        this.#asked.delete(data.serial);
         return;
       }
       this.report = applyChanges(this.report, data);
@@ -47,6 +54,16 @@ export class Analyst {
     });
   }
 
+  /** What an expression that is not in the document would show. Never answered after `stop`. */
+  tryFigure(expression: string): Promise<FigureTrial> {
+    this.#serial += 1;
+    const serial = this.#serial;
+    return new Promise((answer) => {
+      this.#asked.set(serial, answer);
+      this.#worker.postMessage({ kind: 'figure-asked', serial, expression });
+    });
+  }
+
   /** Whether the report is of the newest state. */
   get isCurrent(): boolean {
     return this.report.version === this.version;
@@ -54,6 +71,7 @@ export class Analyst {
 
   stop(): void {
     this.#worker.onmessage = null;
+    this.#asked.clear();
     this.#worker.terminate();
   }
 

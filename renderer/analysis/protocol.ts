@@ -2,17 +2,28 @@
  * What the page and the worker say to each other. Edits cross as ProseMirror steps, so that the worker's copy
  * of the document keeps the identity of all that was not touched; results cross as what changed.
  */
-import type { BlockReport, FindingReport, LineReport, PieceReport, Report } from './report.ts';
+import type {
+  BlockReport,
+  FigureReport,
+  FigureTrial,
+  FindingReport,
+  LineReport,
+  PieceReport,
+  Report,
+} from './report.ts';
 
 export type ToWorker =
   | { readonly kind: 'document'; readonly version: number; readonly document: unknown }
   /** Steps that lead from the version before to `version`. */
-  | { readonly kind: 'steps'; readonly version: number; readonly steps: readonly unknown[] };
+  | { readonly kind: 'steps'; readonly version: number; readonly steps: readonly unknown[] }
+  /** What would this expression show? Answered with the same serial. */
+  | { readonly kind: 'figure-asked'; readonly serial: number; readonly expression: string };
 
 export type FromWorker =
   | ({ readonly kind: 'changes' } & Changes)
   /** The worker's copy is not what the steps were made for: it asks for the whole document. */
-  | { readonly kind: 'lost' };
+  | { readonly kind: 'lost' }
+  | { readonly kind: 'figure-told'; readonly serial: number; readonly trial: FigureTrial };
 
 /** What became different since the last message; a list that is left out is as it was. */
 export interface Changes {
@@ -20,6 +31,8 @@ export interface Changes {
   readonly sizes?: Report['sizes'];
   readonly lines?: readonly LineReport[];
   readonly lineOrder?: readonly string[];
+  /** All expressions, with the lists of those that show the same as before kept by the page. */
+  readonly figures?: readonly (readonly [string, FigureReport])[];
   readonly pieces?: readonly PieceReport[];
   readonly blocks?: readonly BlockReport[];
   readonly goneBlocks?: readonly string[];
@@ -28,7 +41,7 @@ export interface Changes {
 
 /** The report after the changes. Untouched parts keep their identity. */
 export function applyChanges(report: Report, changes: Changes): Report {
-  let { sizes, lines, pieces, blocks, findings, byNode } = report;
+  let { sizes, lines, figures, pieces, blocks, findings, byNode } = report;
   if (changes.sizes) sizes = changes.sizes;
   if (changes.lineOrder || changes.lines) {
     const next = new Map(lines);
@@ -36,6 +49,7 @@ export function applyChanges(report: Report, changes: Changes): Report {
     const order = changes.lineOrder ?? [...next.keys()];
     lines = new Map(order.flatMap((id) => (next.has(id) ? [[id, next.get(id)!] as const] : [])));
   }
+  if (changes.figures) figures = new Map(changes.figures);
   if (changes.pieces) pieces = changes.pieces;
   if (changes.blocks || changes.goneBlocks) {
     const next = new Map(blocks);
@@ -47,7 +61,7 @@ export function applyChanges(report: Report, changes: Changes): Report {
     findings = changes.findings;
     byNode = grouped(findings, byNode);
   }
-  return { version: changes.version, sizes, lines, pieces, blocks, findings, byNode };
+  return { version: changes.version, sizes, lines, figures, pieces, blocks, findings, byNode };
 }
 
 /** Findings by node; a node whose findings say the same keeps its list. */

@@ -61,6 +61,16 @@ export interface CellReport {
   readonly waitsFor: readonly string[];
 }
 
+/** An expression in every size; null where there is no value. */
+export type FigureReport = readonly (BothUnits | null)[];
+
+/** What an expression would show, for one who is still writing it. */
+export interface FigureTrial {
+  readonly values: FigureReport;
+  /** What keeps it from being a figure, in sentences; empty when it is one. */
+  readonly problems: readonly string[];
+}
+
 export interface LineReport {
   readonly id: string;
   readonly cells: readonly CellReport[];
@@ -74,6 +84,8 @@ export interface Report {
   readonly version: number;
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
   readonly lines: ReadonlyMap<string, LineReport>;
+  /** What each figure and each formula of a repeat shows, by its expression; one entry a size. */
+  readonly figures: ReadonlyMap<string, FigureReport>;
   readonly pieces: readonly PieceReport[];
   readonly blocks: ReadonlyMap<string, BlockReport>;
   /** In the order of the pattern. */
@@ -87,6 +99,7 @@ export const NOTHING_KNOWN: Report = {
   version: -1,
   sizes: [],
   lines: new Map(),
+  figures: new Map(),
   pieces: [],
   blocks: new Map(),
   findings: [],

@@ -13,11 +13,11 @@ import {
   scheduleWords,
   spreadWords,
 } from '../../core/grading/index.ts';
-import { figureInSize } from '../../core/study/filled.ts';
 import { blockLabel } from '../../core/study/labels.ts';
 import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
 import type { Study } from '../../core/study/study.ts';
 import { formatLength, formatNumber, type Length, type Rational, rational } from '../../core/trade/units.ts';
+import { FigureReporter, figureOf } from './figures.ts';
 import type { Changes } from './protocol.ts';
 import type { BlockReport, BothUnits, CellReport, LineReport, PieceReport } from './report.ts';
 
@@ -31,6 +31,7 @@ const plain = (words: string): BothUnits => ({ metric: words, imperial: words })
 export class Reporter {
   readonly #lines = new WeakMap<LineResult, { key: string; report: LineReport }>();
   readonly #blocks = new WeakMap<BlockStudy, { key: string; report: BlockReport }>();
+  readonly #figures = new FigureReporter();
   #told: {
     sizes: string;
     lines: ReadonlyMap<string, LineReport>;
@@ -56,6 +57,7 @@ export class Reporter {
       });
       return { id: piece.piece.id, blocks: ids, rows: piece.rows, starts: piece.starts };
     });
+    const figures = this.#figures.changed(study);
     const sizesKey = JSON.stringify(sizes);
     const piecesKey = JSON.stringify(pieces);
     const lineOrder = [...lines.keys()];
@@ -69,6 +71,7 @@ export class Reporter {
       ...(sizesKey === told.sizes ? {} : { sizes }),
       ...(newLines.length > 0 ? { lines: newLines } : {}),
       ...(sameOrder ? {} : { lineOrder }),
+      ...(figures === null ? {} : { figures }),
       ...(piecesKey === told.pieces ? {} : { pieces }),
       ...(newBlocks.length > 0 ? { blocks: newBlocks } : {}),
       ...(gone.length > 0 ? { goneBlocks: gone } : {}),
@@ -123,14 +126,6 @@ export class Reporter {
     this.#blocks.set(block, { key, report });
     return report;
   }
-}
-
-/** A figure in one size: a length reads differently by the reader's units, all else does not. */
-function figureOf(value: BlockStudy['figures'][number][number], pattern: Pattern): BothUnits | null {
-  const metric = figureInSize(value, { ...pattern, units: 'metric' });
-  if (metric === null) return null;
-  if (value.value?.dimension !== 'length') return plain(metric);
-  return { metric, imperial: figureInSize(value, { ...pattern, units: 'imperial' }) ?? metric };
 }
 
 function sameList<T>(a: readonly T[], b: readonly T[]): boolean {

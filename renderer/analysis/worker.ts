@@ -10,21 +10,31 @@ import { review } from '../../core/review/review.ts';
 import { type Study, study } from '../../core/study/study.ts';
 import type { FromWorker, ToWorker } from './protocol.ts';
 import { Reporter } from './reporter.ts';
+import { trialOf } from './trial.ts';
 
 let document: Node | null = null;
 let version = -1;
 let studied: Study | null = null;
 let reporter = new Reporter();
 let waiting = false;
+/** Version that was told last. */
+let reported = -1;
 
 const tell = (message: FromWorker): void => self.postMessage(message);
 
 function work(): void {
   waiting = false;
-  if (document === null) return;
+  if (document === null || reported === version) return;
+  reported = version;
   studied = study(project(document), studied);
   const findings = [...studied.findings, ...review(studied)];
   tell({ kind: 'changes', ...reporter.changes(studied, findings, version) });
+}
+
+/** Answers with what the newest state has. */
+function tryFigure(serial: number, expression: string): void {
+  if (waiting) work();
+  if (studied !== null) tell({ kind: 'figure-told', serial, trial: trialOf(expression, studied) });
 }
 
 /** Works once all messages that are here already have been taken. */
@@ -35,10 +45,15 @@ function workSoon(): void {
 }
 
 self.onmessage = ({ data }: MessageEvent<ToWorker>): void => {
+  if (data.kind === 'figure-asked') {
+    tryFigure(data.serial, data.expression);
+    return;
+  }
   if (data.kind === 'document') {
     document = Node.fromJSON(schema, data.document);
     reporter = new Reporter();
     studied = null;
+    reported = -1;
   } else {
     for (const step of data.steps) {
       const applied = document === null ? null : Step.fromJSON(schema, step).apply(document);

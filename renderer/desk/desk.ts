@@ -14,7 +14,7 @@ import { project } from '../../core/document/project.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { Analyst, type WorkerLike } from '../analysis/analyst.ts';
-import type { Report } from '../analysis/report.ts';
+import type { FigureTrial, Report } from '../analysis/report.ts';
 import { identity } from './identity.ts';
 
 /** The file that the pattern is saved in. */
@@ -154,6 +154,11 @@ export class Desk {
   /** Puts the manuscript's editor in charge of drawing; null when it leaves the screen. */
   attach(editor: ((transaction: Transaction) => void) | null): void {
     this.#editor = editor;
+  }
+
+  /** What an expression would show as a figure, before it is one. */
+  tryFigure(expression: string): Promise<FigureTrial> {
+    return this.#analyst.tryFigure(expression);
   }
 
   addPicture(picture: Picture): void {

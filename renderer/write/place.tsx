@@ -1,6 +1,19 @@
-/** The place "Write". */
-import { PLACE_WORDS } from '../words/shell.ts';
+/** The place "Write": the manuscript in one scroller with what stands beside it, and the forms over it. */
+
+import type { EditorView } from 'prosemirror-view';
+import { useMemo, useRef, useState } from 'react';
+import { Manuscript } from './manuscript.tsx';
+import { Popups } from './popups.ts';
 
 export function WritePlace() {
-  return <h2>{PLACE_WORDS.write}</h2>;
+  const popups = useMemo(() => new Popups(), []);
+  const [, setEditor] = useState<EditorView | null>(null);
+  const sheet = useRef<HTMLDivElement>(null);
+  return (
+    <div className="write">
+      <div className="sheet" ref={sheet}>
+        <Manuscript popups={popups} onEditor={setEditor} />
+      </div>
+    </div>
+  );
 }

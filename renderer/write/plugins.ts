@@ -1,7 +1,10 @@
 /** The plugins of the manuscript's editor, in the order in which they answer. */
 import type { Plugin } from 'prosemirror-state';
 import type { Studio } from '../shell/studio.ts';
+import { findingMarks } from './findings/marks.ts';
+import { guard } from './guard.ts';
+import { manuscriptKeys } from './keys.ts';
 
-export function manuscriptPlugins(_studio: Studio): readonly Plugin[] {
-  return [];
+export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
+  return [guard(), findingMarks(() => studio.view().desk), ...manuscriptKeys(studio)];
 }

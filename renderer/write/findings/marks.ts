@@ -1,0 +1,205 @@
+/**
+ * Findings in the manuscript: marks at their exact words, mapped through every edit and replaced when a report of
+ * the very document comes. Only texts whose findings say something else are marked anew. Late reports are let go,
+ * and while an input method composes nothing is marked.
+ */
+import type { Node } from 'prosemirror-model';
+import { Plugin, PluginKey, type Transaction } from 'prosemirror-state';
+import { Decoration, DecorationSet, type EditorView } from 'prosemirror-view';
+import { FIGURE } from '../../../core/document/pattern.ts';
+import type { Finding } from '../../../core/finding.ts';
+import type { Report } from '../../analysis/report.ts';
+import type { Desk } from '../../desk/desk.ts';
+import { placeOf } from '../../desk/places.ts';
+
+/** A finding where it stands now. */
+export interface Marked {
+  readonly finding: Finding;
+  readonly from: number;
+  readonly to: number;
+  /** The words it is about, as they were when it was told. */
+  readonly words: string;
+}
+
+interface Spec {
+  readonly finding: Finding;
+  readonly words: string;
+}
+
+interface Marks {
+  readonly set: DecorationSet;
+  /** Findings that are marked, by node. */
+  readonly placed: ReadonlyMap<string, readonly Finding[]>;
+  /** The report whose findings they are. */
+  readonly report: Report | null;
+  /** The finding whose panel is open. */
+  readonly open: Finding | null;
+}
+
+type Told = { readonly report: Report } | { readonly open: Finding | null };
+
+const key = new PluginKey<Marks>('findings');
+
+/** Where the words of a text stand: a piece's finding is about its title. */
+function textOf(document: Node, name: string): { readonly node: Node; readonly pos: number } | null {
+  const place = placeOf(document, name);
+  if (place === null || place.node.type.name !== 'piece') return place;
+  return { node: place.node.child(0), pos: place.pos + 1 };
+}
+
+/** The words of a range, a figure as one object character. */
+export const wordsAt = (document: Node, from: number, to: number): string =>
+  document.textBetween(from, to, '\n', FIGURE);
+
+/** Parts that are not drawn in the manuscript. */
+const ELSEWHERE = new Set(['size', 'line', 'gauge', 'yarn', 'hook', 'notion', 'abbreviation']);
+
+function decorate(document: Node, name: string, findings: readonly Finding[]): readonly Decoration[] {
+  const place = textOf(document, name);
+  if (place === null || ELSEWHERE.has(place.node.type.name)) return [];
+  const { node, pos } = place;
+  return findings.map((finding) => {
+    const attributes = { class: `finding ${finding.severity}` };
+    const start = pos + 1;
+    const end = start + node.content.size;
+    const [from, to] = [Math.min(start + finding.where.from, end), Math.min(start + finding.where.to, end)];
+    const isWhole = !node.isTextblock || from >= to;
+    const words = isWhole ? '' : wordsAt(document, from, to);
+    const spec: Spec = { finding, words };
+    return isWhole
+      ? Decoration.node(pos, pos + node.nodeSize, { class: `finding-whole ${finding.severity}` }, spec)
+      : Decoration.inline(from, to, { nodeName: 'mark', ...attributes }, spec);
+  });
+}
+
+function takeReport(marks: Marks, report: Report, document: Node): Marks {
+  const placed = new Map<string, readonly Finding[]>();
+  const gone: Decoration[] = [];
+  const fresh: Decoration[] = [];
+  const old = (name: string): void => {
+    const place = textOf(document, name);
+    if (place === null) return;
+    const { pos, node } = place;
+    const isOf = (spec: Spec) => spec.finding?.where.node === name;
+    gone.push(...marks.set.find(pos, pos + node.nodeSize, isOf as (spec: unknown) => boolean));
+  };
+  for (const [name, findings] of report.byNode) {
+    if (name === null) continue;
+    placed.set(name, findings);
+    if (marks.placed.get(name) === findings) continue;
+    old(name);
+    fresh.push(...decorate(document, name, findings));
+  }
+  for (const name of marks.placed.keys()) if (!report.byNode.has(name)) old(name);
+  const set = marks.set.remove(gone).add(document, fresh);
+  const isThere = marks.open !== null && report.findings.some((finding) => finding === marks.open);
+  return { set, placed, report, open: isThere ? marks.open : null };
+}
+
+function mapped(marks: Marks, transaction: Transaction): Marks {
+  const lost = new Set<string>();
+  const set = marks.set.map(transaction.mapping, transaction.doc, {
+    onRemove: (spec: Spec) => lost.add(spec.finding.where.node ?? ''),
+  });
+  if (lost.size === 0) return { ...marks, set, open: null };
+  // What lost a mark is marked anew by the next report, also when that says the same.
+  const placed = new Map([...marks.placed].filter(([name]) => !lost.has(name)));
+  return { ...marks, set, placed, open: null };
+}
+
+/** The marks' plugin. The desk is that of the state it is put into. */
+export function findingMarks(desk: () => Desk | null): Plugin {
+  return new Plugin<Marks>({
+    key,
+    state: {
+      init: () => ({ set: DecorationSet.empty, placed: new Map(), report: null, open: null }),
+      apply(transaction, before, _, state) {
+        const told = transaction.getMeta(key) as Told | undefined;
+        let marks = transaction.docChanged ? mapped(before, transaction) : before;
+        if (told !== undefined) {
+          marks =
+            'report' in told ? takeReport(marks, told.report, state.doc) : { ...marks, open: told.open };
+        } else if (transaction.selectionSet && !transaction.docChanged) {
+          const open = markedIn(marks.set, state.selection.from, state.selection.to)[0]?.finding ?? null;
+          if (open !== marks.open) marks = { ...marks, open };
+        }
+        return marks;
+      },
+    },
+    props: { decorations: (state) => key.getState(state)?.set },
+    view: (editor) => new ReportTaker(editor, desk()),
+  });
+}
+
+/** Hands each current report to the state. */
+class ReportTaker {
+  readonly #editor: EditorView;
+  readonly #desk: Desk | null;
+  readonly #stop: (() => void) | undefined;
+
+  constructor(editor: EditorView, desk: Desk | null) {
+    this.#editor = editor;
+    this.#desk = desk;
+    this.#stop = desk?.subscribe(() => this.#take());
+    editor.dom.addEventListener('compositionend', this.#later);
+    // The editor is not in charge yet while its plugins are made.
+    queueMicrotask(() => this.#take());
+  }
+
+  destroy(): void {
+    this.#stop?.();
+    this.#editor.dom.removeEventListener('compositionend', this.#later);
+  }
+
+  /** The editor takes the composed words in shortly after the event. */
+  readonly #later = (): void => {
+    setTimeout(() => this.#take(), 60);
+  };
+
+  #take(): void {
+    const view = this.#desk?.view();
+    if (view === undefined || this.#editor.isDestroyed) return;
+    if (!view.isReportCurrent || key.getState(view.state)?.report === view.report) return;
+    if (this.#editor.composing) return;
+    this.#editor.dispatch(view.state.tr.setMeta(key, { report: view.report } satisfies Told));
+  }
+}
+
+function markedIn(set: DecorationSet, from: number, to: number): readonly Marked[] {
+  const weight = { error: 0, warning: 1, note: 2 } as const;
+  return set
+    .find(from, to, (spec) => spec.finding !== undefined)
+    .map(({ from: start, to: end, spec }) => ({ ...(spec as Spec), from: start, to: end }))
+    .sort(
+      (a, b) => a.to - a.from - (b.to - b.from) || weight[a.finding.severity] - weight[b.finding.severity],
+    );
+}
+
+type HasMarks = Parameters<typeof key.getState>[0];
+
+/** The findings marked in a range, the narrowest first. */
+export const findingsIn = (state: HasMarks, from: number, to: number): readonly Marked[] =>
+  markedIn(key.getState(state)?.set ?? DecorationSet.empty, from, to);
+
+/** Every finding marked in the manuscript, in order. */
+export const allMarked = (state: HasMarks): readonly Marked[] =>
+  (key.getState(state)?.set ?? DecorationSet.empty)
+    .find()
+    .filter(({ spec }) => spec.finding !== undefined)
+    .map(({ from, to, spec }) => ({ ...(spec as Spec), from, to }))
+    .sort((a, b) => a.from - b.from || a.to - b.to);
+
+/** The finding whose panel is open, where it stands now. */
+export function openFinding(state: HasMarks): Marked | null {
+  const marks = key.getState(state);
+  if (marks?.open == null) return null;
+  const found = marks.set.find(undefined, undefined, (spec) => spec.finding === marks.open)[0];
+  return found === undefined ? null : { ...(found.spec as Spec), from: found.from, to: found.to };
+}
+
+/** Identity of what is open, for views that only want to know whether it changed. */
+export const openFindingOf = (state: HasMarks): Finding | null => key.getState(state)?.open ?? null;
+
+/** Opens the panel of a finding, or closes it. */
+export const showFinding = (transaction: Transaction, finding: Finding | null): Transaction =>
+  transaction.setMeta(key, { open: finding } satisfies Told);
