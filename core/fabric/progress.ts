@@ -122,6 +122,8 @@ export class Progress {
   edgeAssumed: ({ chains: number; stitch: BaseStitch; counts: boolean } & Span) | null = null;
   /** A decision that the words show only loosely: whether the turning chain counts. */
   edgeLoose: boolean | null = null;
+  /** Chains of the row's own, half worked into from the hook: where their space stands among the made. */
+  along = NOWHERE;
   /** First chain of a foundation that was worked into. */
   firstUsed = 0;
   /** How deep in definitions of definitions the work is. */
@@ -175,6 +177,7 @@ export class Progress {
     this.below = to.below;
     this.tube = to.tube;
     this.gap = to.gap;
+    this.along = NOWHERE;
     this.skips = to.skips;
     this.skipAt = to.skipAt;
     this.passes = to.passes;
@@ -410,9 +413,8 @@ export class Progress {
     return true;
   }
 
-  /** Marks the last stitch made. */
-  mark(): void {
-    const i = this.made.length - 1;
+  /** Marks the last stitch made, or the one at `i`. */
+  mark(i = this.made.length - 1): void {
     if (i >= 0) this.made[i] = withMark(this.made[i]!, true);
   }
 

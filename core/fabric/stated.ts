@@ -91,6 +91,14 @@ function right(
   }
 }
 
+/** How many V-stitches and the like the same count says. */
+function unitsSaid(stated: StatedCount, env: Env, figures: Figures): number {
+  let said = 0;
+  for (const { noun, amount } of stated.parts)
+    if (noun?.kind === 'named' && isUnit(noun.stitch)) said += amountOf(amount, env, figures) ?? 0;
+  return said;
+}
+
 function checkPart(
   part: CountPart,
   stated: StatedCount,
@@ -112,6 +120,9 @@ function checkPart(
     if (n === said) return null;
   }
   if (numbers === null) return null;
+  // "(10 V-sts, 10 ch-1 sps)": beside units, spaces are those between them.
+  if (part.noun?.kind === 'space' && numbers.some((n) => n - unitsSaid(stated, env, figures) === said))
+    return null;
   const stitches = part.noun === null || part.noun.kind === 'stitch' || part.noun.kind === 'named';
   const without = stitches && (stated.turningChain === 'without' || apart) && of.turning;
   const withExtra = stitches && stated.turningChain === 'with' && !of.turning;

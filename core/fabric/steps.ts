@@ -3,7 +3,7 @@
  * sense together joined. Reads the tree; works nothing.
  */
 import type { Span } from '../finding.ts';
-import type { Group, Item, Place, Work } from '../notation/tree.ts';
+import type { Amount, Group, Item, Noun, Place, StitchRef, Work } from '../notation/tree.ts';
 import { nounId } from './places.ts';
 
 /**
@@ -100,38 +100,60 @@ function spreadShaping(items: readonly Item[]): readonly Item[] {
       before.places[0]?.kind === 'across' &&
       before.stitch.form === 'plain'
     ) {
-      const plainPlace = before.places[0];
-      const span = { from: item.from, to: item.to };
-      const next = (value: number): Place => ({
-        ...span,
-        kind: 'next',
-        loop: null,
-        post: null,
-        below: 0,
-        amount: { ...span, kind: 'one', value },
-        nouns: plainPlace.nouns,
-        every: 1,
-        implied: false,
-      });
-      const taken = item.stitch.form === 'dec' ? 2 : 1;
       out.pop();
-      out.push({
-        ...span,
-        type: 'repeat',
-        mark: 'bracket',
-        last: null,
-        times: { ...span, kind: 'to', stop: place.stop },
-        items: [
-          { ...before, places: [next(Math.max(1, place.every - taken))] },
-          { ...item, places: [{ ...(next(1) as Extract<Place, { kind: 'next' }>), implied: true }] },
-        ],
-      });
-      out.push(before);
+      out.push(...spread(before, item, place, before.places[0].nouns));
+      continue;
+    }
+    if (item.type === 'work' && item.stitch.form === 'inc' && place?.kind === 'across' && place.every > 1) {
+      // "inc in every other st": an increase is among plain stitches, said or not.
+      const plain: StitchRef = { ...item.stitch, form: 'plain', parts: null };
+      out.push(...spread({ ...item, stitch: plain, amount: single(item) }, item, place, place.nouns));
       continue;
     }
     out.push(item);
   }
   return out;
+}
+
+/** A lone "1" at the item's place. */
+function single(item: Work): Amount {
+  return { kind: 'one', value: 1, from: item.from, to: item.from };
+}
+
+/** So many plain stitches and one changed, over and over, and what is left plain. */
+function spread(
+  plain: Work,
+  item: Work,
+  place: Extract<Place, { kind: 'across' }>,
+  nouns: readonly Noun[],
+): readonly Item[] {
+  const span = { from: item.from, to: item.to };
+  const next = (value: number): Extract<Place, { kind: 'next' }> => ({
+    ...span,
+    kind: 'next',
+    loop: null,
+    post: null,
+    below: 0,
+    amount: { ...span, kind: 'one', value },
+    nouns,
+    every: 1,
+    implied: false,
+  });
+  const taken = item.stitch.form === 'dec' ? 2 : 1;
+  return [
+    {
+      ...span,
+      type: 'repeat',
+      mark: 'bracket',
+      last: null,
+      times: { ...span, kind: 'to', stop: place.stop },
+      items: [
+        { ...plain, places: [next(Math.max(1, place.every - taken))] },
+        { ...item, places: [{ ...next(1), implied: true }] },
+      ],
+    },
+    { ...plain, places: [{ ...place, every: 1 }] },
+  ];
 }
 
 function reaches(item: Item | undefined): item is Work | Group {

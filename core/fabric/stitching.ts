@@ -114,7 +114,26 @@ export function ownChain(p: Progress, item: Work, per: number, nth: number): boo
   const used = Math.min(Math.max(1, nth), p.pending);
   p.pending -= used;
   if (base === 'slip') return picot(p, used);
+  p.along = p.pending > 0 ? p.made.length : NOWHERE;
   return p.make(stitchSite(stitchId(item.stitch, item.places[0]!, p.prevailing), base), per, NOWHERE);
+}
+
+/** "… and in next 4 ch" behind work into the row's own chain: on along that chain. Null when it is not that. */
+export function alongOwnChain(p: Progress, item: Work, per: number, place: Place): boolean | null {
+  if (p.along === NOWHERE || place.kind !== 'next' || place.implied) return null;
+  if (!place.nouns.every((noun) => noun.kind === 'chain')) return null;
+  const at = p.along;
+  const stem = p.made[at];
+  const n = p.amount(place.amount);
+  if (stem?.kind !== 'space' || n === null || n > stem.chains) return null;
+  if (n < stem.chains) p.made[at] = spaceSite(stem.chains - n);
+  else {
+    p.made.splice(at, 1);
+    if (p.env.trace) p.into.splice(at, 1);
+    p.along = NOWHERE;
+  }
+  const base = item.stitch.base ?? p.prevailing;
+  return p.make(stitchSite(stitchId(item.stitch, place, p.prevailing), base), n * per, NOWHERE);
 }
 
 /**

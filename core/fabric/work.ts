@@ -3,16 +3,25 @@
  * ("across", "to last 3 sts") are fitted in `fitting`; the start and the end of a row are `row`'s concern.
  * Every function answers whether the work could go on; outside trials it always can, and says what is wrong.
  */
-import type { Again, Group, Item, Place, Repeat, Skip, Work } from '../notation/tree.ts';
+import type { Again, Group, Item, Marker, Place, Repeat, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
 import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurningChain } from './places.ts';
-import { MOST_STITCHES, type Progress } from './progress.ts';
+import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { reachEach } from './reach.ts';
 import { stand } from './standing.ts';
 import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
-import { evenly, foundation, fromHook, makeIn, ownChain, picot, standEdge } from './stitching.ts';
+import {
+  alongOwnChain,
+  evenly,
+  foundation,
+  fromHook,
+  makeIn,
+  ownChain,
+  picot,
+  standEdge,
+} from './stitching.ts';
 import { definitionOf, expand } from './units.ts';
 
 function openEnded(p: Progress, item: Step): item is Repeat | Again | Work | Group | Choice {
@@ -135,7 +144,7 @@ export function one(p: Progress, item: Step): boolean {
       return true;
     }
     case 'marker':
-      if (item.action !== 'remove' && item.action !== 'work-to') p.mark();
+      if (item.action !== 'remove' && item.action !== 'work-to') markAt(p, item);
       return true;
     case 'other-side':
       p.layOtherSide();
@@ -178,6 +187,24 @@ export function one(p: Progress, item: Step): boolean {
     default:
       return true;
   }
+}
+
+/** Marks the stitch just made, or the ones that are named by their number in the row. */
+function markAt(p: Progress, item: Marker): void {
+  const place = item.place;
+  const named = place?.kind === 'nth' ? [place.nth, ...(item.also ?? [])] : [];
+  const made: number[] = [];
+  p.made.forEach((site, i) => {
+    if (site.kind === 'stitch') made.push(i);
+  });
+  let marked = false;
+  for (const nth of named) {
+    const at = made[(p.amount(nth) ?? 0) - 1];
+    if (at === undefined) continue;
+    p.mark(at);
+    marked = true;
+  }
+  if (!marked) p.mark();
 }
 
 /** "join in 5th ch of beg ch-3": the round's own beginning chain has so many chains and no more. */
@@ -394,6 +421,9 @@ function work(p: Progress, item: Work): boolean {
   if (place.kind === 'nth' && place.noun.kind === 'chain' && p.bare && p.pos === 0 && p.made.length === 0) {
     return fromHook(p, item, per, p.amount(place.nth) ?? 1);
   }
+  const stem = alongOwnChain(p, item, per, place);
+  if (stem !== null) return stem;
+  p.along = NOWHERE;
   if (place.kind === 'evenly') return evenly(p, item, per, place);
   // The slip stitch that finishes a spiral goes into the round's own first stitch.
   const finishing =

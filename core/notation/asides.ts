@@ -185,6 +185,9 @@ const ASIDES = [
 
 /** True where words begin that change nothing in the work. */
 export function isAside(c: Cursor): boolean {
+  if (c.isAny(['# rnds', '# rows', '# rnd', '# row']) && (!c.peek(2) || c.peek(2)!.kind === 'sign'))
+    return true;
+  if (c.isAny(['for # rnds', 'for # rows', 'for a total of', 'for the next # rnds'])) return true;
   if (c.isAny(['for #', 'across', 'rem']) && !c.isAny(['for # mm']) && !atRowEnd(c))
     return c.isAny(['for # mm']);
   return c.isAny(ASIDES);

@@ -156,6 +156,12 @@ export function readRingClose(c: Cursor): boolean {
             before[0] === 'in' || before[0] === 'into' || (before[0] === 'the' && before[1] !== 'form');
           if (slips && into) return null;
           c.at++;
+          c.attempt(() => {
+            // "join in a ring with ss"
+            if (slips || !c.eatAny(['with', 'by', 'using'])) return null;
+            c.eatAny(['a', 'an', '#']);
+            return c.eatAny(['sl st', 'ss', 'slst', 'slip st', 's st']);
+          });
           return true;
         }
         if (c.word() === ',') {

@@ -259,6 +259,31 @@ function eatThroughout(c: Cursor): boolean {
   return said !== null;
 }
 
+/** ", ch 2", "and 2 ch", "plus ch-1 sp": chains beside the stitch that a chain counts as. */
+function readBeside(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    if (!c.eatAny([', and', ', plus', 'and', ',', '+', 'plus', '&', 'with'])) return null;
+    c.eatAny(['a', 'first', 'one']);
+    const before = c.attempt(() => {
+      const amount = readAmount(c, false);
+      if (!amount) return null;
+      eatDash(c);
+      return c.eatAny(['ch', 'chs']) ? amount : null;
+    });
+    const amount =
+      before ??
+      c.attempt(() => {
+        if (!c.eat('ch')) return null;
+        eatDash(c);
+        return readAmount(c, false);
+      });
+    if (!amount) return null;
+    eatDash(c);
+    c.eatAny(['sp', 'lp']);
+    return amount;
+  });
+}
+
 /** "counts as first dc and ch 2", "does not count as a st", "counts as ch-3 sp"; the subject is read. */
 export function readCountsAs(c: Cursor): CountsAs | null {
   return c.attempt(() => {
@@ -324,11 +349,16 @@ export function readCountsAs(c: Cursor): CountsAs | null {
     if (!verb) {
       // "(first dc made)" behind a chain says the same.
       const made = c.attempt(() => {
-        if (!c.eatAny(['first', '#th', 'beg'])) return null;
+        const nth = c.peek();
+        if (!c.eatAny(['first', '#th', 'beg']) || (nth?.kind === 'ordinal' && nth.value !== 1)) return null;
         const stitch = readStitch(c);
-        return stitch && c.eat('made') ? stitch : null;
+        if (!stitch) return null;
+        if (c.eat('made')) return { stitch, chains: null };
+        // "(1st tr and 2 ch)": nothing but what it stands for.
+        const chains = readBeside(c);
+        return c.done ? { stitch, chains } : null;
       });
-      if (made) return { kind: 'stitch', stitch: made, chains: null, throughout, ...c.span(start) };
+      if (made) return { kind: 'stitch', ...made, throughout, ...c.span(start) };
       if (
         c.attempt(() => (c.eatAny(['counts', 'count']) && (c.done || c.isAny([',', '.', ')'])) ? true : null))
       ) {
@@ -353,27 +383,7 @@ export function readCountsAs(c: Cursor): CountsAs | null {
     if (!stitch) {
       if (!c.eatAny(['sts', 'st'])) return null;
     } else c.eat('st');
-    const chains = c.attempt(() => {
-      if (!c.eatAny([', and', ', plus', 'and', ',', '+', 'plus', '&', 'with'])) return null;
-      c.eatAny(['a', 'first', 'one']);
-      const before = c.attempt(() => {
-        const amount = readAmount(c, false);
-        if (!amount) return null;
-        eatDash(c);
-        return c.eatAny(['ch', 'chs']) ? amount : null;
-      });
-      const amount =
-        before ??
-        c.attempt(() => {
-          if (!c.eat('ch')) return null;
-          eatDash(c);
-          return readAmount(c, false);
-        });
-      if (!amount) return null;
-      eatDash(c);
-      c.eatAny(['sp', 'lp']);
-      return amount;
-    });
+    const chains = readBeside(c);
     throughout = eatThroughout(c) || throughout;
     return { kind: 'stitch', stitch, chains, throughout, ...c.span(start) };
   });

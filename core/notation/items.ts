@@ -20,7 +20,13 @@ import {
   readWorkIn,
 } from './place-first.ts';
 import { readPlace, readPlaces } from './places.ts';
-import { readOtherSide, readRemark, readSentence, readSentenceOfProse } from './prose.ts';
+import {
+  readOtherSide,
+  readOtherSideBehind,
+  readRemark,
+  readSentence,
+  readSentenceOfProse,
+} from './prose.ts';
 import { readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
 import { readCountBehind, readOpenCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
@@ -266,6 +272,8 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
       return [onOwnChain(work, place, place.nth)];
     }
   }
+  const side = place.kind === 'next' && place.implied ? readOtherSideBehind(c) : null;
+  if (side) return [side, work];
   const spaced = withChainsBetween(c, work, before);
   if (spaced) return spaced;
   const join = asJoin(c, work, start, c.round, last?.type === 'chain');

@@ -20,9 +20,10 @@ export function readStartingIn(c: Cursor): Item[] | null {
     const start = c.at;
     const said = c.eatAny(['beg in', 'beg with', 'beg from', 'beg at', 'start in', 'start with', 'start at']);
     // "2nd ch from hook: sc 4"
-    if (!said && !c.isAny(['#th ch from', 'in #th ch from', 'second ch from', 'in second ch from']))
-      return null;
-    if (!said) c.eat('in');
+    if (!said) {
+      c.eatAny(['in the', 'in', 'from the', 'from']);
+      if (!c.isAny(['#th ch from', 'second ch from', 'third ch from'])) return null;
+    }
     if (c.peek()?.kind === 'number') return null;
     const place = readBarePlace(c);
     if (!said && !c.eat(':')) return null;

@@ -73,6 +73,8 @@ export function readSame(c: Cursor): Bare | null {
     ) {
       return { kind: 'same' };
     }
+    if (c.attempt(() => (c.eat('base') && (c.done || c.peek()!.kind === 'sign') ? true : null)))
+      return { kind: 'same' };
     if (!c.eat('same')) return null;
     c.eatAny(['place', 'spot']);
     readNoun(c);
@@ -153,6 +155,9 @@ function pairAt(c: Cursor, start: number): Noun {
 function partsNoun(c: Cursor): Noun | null {
   return c.attempt(() => {
     const start = c.at;
+    const named = c.word().replace(/s$/u, '');
+    if (!c.lexicon.names.has(named) && c.eatAny(['petals', 'petal', 'scallops', 'scallop', 'pairs']))
+      return { kind: 'between', groups: true, ...c.span(start) };
     if (!readAmount(c, false)) return null;
     if (c.word() === '-') c.at++;
     if (!readNoun(c)) return null;

@@ -286,7 +286,7 @@ export function readPlaces(c: Cursor): Place[] | null {
   if (c.isAny(['all in', 'all at', 'both in'])) return null;
   const first = readPlace(c);
   if (!first) return null;
-  const places = [first];
+  const places = apart(c, first);
   while (places.length < 50) {
     saidBetween(c, places);
     const more = c.attempt(() => {
@@ -327,6 +327,23 @@ export function readPlaces(c: Cursor): Place[] | null {
     places.push(more);
   }
   return places;
+}
+
+const TOGETHER = /\b(?:and|&)\s[^,;]*?\b(?:sps|lps|spaces|loops|sts|stitches|chs|chains|dcs|scs)\b/iu;
+
+/** "next dc and ch-1 sp", "next 2 dc and ch-1 sp": so many of the first and one of the other, two places. */
+function apart(c: Cursor, place: Place): Place[] {
+  if (place.kind !== 'next' || place.nouns.length !== 2 || place.every > 1) return [place];
+  const [several, other] = place.nouns as [Noun, Noun];
+  if (other.kind !== 'space' || several.kind === 'space') return [place];
+  // "in st or sp indicated": either.
+  if (!/\s(?:and|&)\s/iu.test(c.text.slice(place.from, place.to))) return [place];
+  const single = place.amount.kind === 'one' && place.amount.value === 1;
+  if (!single && TOGETHER.test(c.text.slice(place.from, place.to))) return [place];
+  return [
+    { ...place, nouns: [several], to: several.to },
+    { ...place, nouns: [other], amount: one(c), from: other.from },
+  ];
 }
 
 /** "(skipped ch count as a dc)" between two places of one stitch: said of the chains passed over. */

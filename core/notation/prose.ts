@@ -46,6 +46,22 @@ export function readOtherSide(c: Cursor): Item[] | null {
   });
 }
 
+/** "sc 2 on the other side": the words behind the stitches that go there. */
+export function readOtherSideBehind(c: Cursor): Item | null {
+  return c.attempt<Item>(() => {
+    const start = c.at;
+    if (!c.eatAny(['on', 'along', 'down', 'up', 'in'])) return null;
+    c.eat('the');
+    if (!c.eatAny(['other side', 'opposite side'])) return null;
+    c.attempt(() => {
+      if (!c.eat('of')) return null;
+      c.eatAny(['the', 'beg', 'foundation', 'base', 'the foundation', 'the beg']);
+      return c.eatAny(['ch', 'chs']) ? true : null;
+    });
+    return { type: 'other-side', ...c.span(start) };
+  });
+}
+
 /** "Circle should measure 12 cm across." inside a row: a sentence with no work in it. */
 export function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] | null {
   const previous = c.tokens[c.at - 1]?.word ?? '';

@@ -62,7 +62,11 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
         !(number && number.word in OPENING)
       )
         return null;
-      if (number && number.word in OPENING) return null;
+      if (number && number.word in OPENING) {
+        // "{8, 9, 10} sc": one number for each size, and no count in brackets.
+        const all = c.sizes !== null && c.sizes > 1 ? bracketValues(c, c.at) : null;
+        if (all?.values.length !== c.sizes || all.next >= c.end) return null;
+      }
       const start = c.at;
       const count = readCountParts(c);
       if (!count) return null;

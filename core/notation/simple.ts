@@ -3,7 +3,7 @@
  */
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
-import { readAmount } from './numbers.ts';
+import { readAmount, readOrdinal } from './numbers.ts';
 import { readBarePlace, readPlace } from './places.ts';
 import type { Amount, Item, Noun, Place, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -167,6 +167,22 @@ function readUnworked(c: Cursor): Item[] | null {
   });
 }
 
+/** ", 24th and 36th sts" behind "in the 12th". */
+function readMore(c: Cursor): Amount[] {
+  const also: Amount[] = [];
+  for (;;) {
+    const nth = c.attempt(() => {
+      if (!c.eatAny([', and', ',', 'and', '&'])) return null;
+      c.eat('the');
+      return readOrdinal(c);
+    });
+    if (!nth) break;
+    also.push(nth);
+  }
+  if (also.length > 0) readNoun(c);
+  return also;
+}
+
 function readMarker(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
@@ -241,6 +257,7 @@ function readMarker(c: Cursor): Item[] | null {
       if (found) return found.kind === 'evenly' || found.kind === 'across' ? null : found;
       return null;
     });
+    const also = place?.kind === 'nth' ? readMore(c) : [];
     if (!place) {
       c.attempt(() => {
         c.eatAny(['in', 'on', 'at', 'to', 'for']);
@@ -270,7 +287,8 @@ function readMarker(c: Cursor): Item[] | null {
       while (c.peek() && c.peek()!.kind !== 'sign') c.at++;
       return true;
     });
-    return [{ type: 'marker', action, place, ...c.span(start) }];
+    const more = also.length > 0 ? { also } : {};
+    return [{ type: 'marker', action, place, ...more, ...c.span(start) }];
   });
 }
 

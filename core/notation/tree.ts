@@ -272,6 +272,8 @@ export interface Marker extends Span {
   readonly type: 'marker';
   readonly action: 'place' | 'move' | 'remove' | 'work-to';
   readonly place: Place | null;
+  /** "in the 12th, 24th and 36th sts": which ones besides the first. */
+  readonly also?: readonly Amount[];
 }
 
 export interface Colour extends Span {

@@ -48,10 +48,34 @@ function readColourName(c: Cursor): string | null {
     }
     if (token?.kind !== 'word') return null;
     const short = /^(?:[A-Z]|MC|CC|M|C)$/u.test(token.text) || /^(?:mc|cc)$/iu.test(token.text);
+    const shade = !short && !said ? readShade(c) : null;
+    if (shade !== null) return shade;
     if (!short && !said) return null;
     c.at++;
     const number = c.peek();
     if (short && number?.kind === 'number' && !number.gap) c.at++;
+    return c.words(c.span(start));
+  });
+}
+
+const TONES = ['light', 'dark', 'pale', 'bright', 'deep', 'off', 'soft', 'hot', 'navy', 'sky'];
+const SHADES = new Set(
+  (
+    'white black grey gray red pink orange yellow green blue purple violet lilac lavender brown beige cream ivory ' +
+    'tan gold golden silver turquoise teal aqua mint olive khaki mustard maroon burgundy crimson scarlet rose coral ' +
+    'peach apricot salmon fuchsia magenta plum mauve indigo navy rust copper bronze charcoal natural ecru oatmeal ' +
+    'camel chocolate caramel sand taupe lime emerald jade'
+  ).split(' '),
+);
+
+/** "yellow", "dark green": a yarn named by its colour. */
+function readShade(c: Cursor): string | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(TONES);
+    if (!SHADES.has(c.word())) {
+      if (c.at === start || c.tokens[start]!.word !== 'navy') return null;
+    } else c.at++;
     return c.words(c.span(start));
   });
 }

@@ -387,4 +387,117 @@ export const motifs: readonly RowCase[] = [
     counts: [null, 12, 24],
     spaces: [null, 4, 8],
   },
+  {
+    name: 'shawl-like circle in rnd chain 3 join stitched',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 5 (counts as dc, ch 2), (dc, ch 2) 7 times in magic ring, join with sl st in 3rd ch of beg ch-5. 8 dc, 8 ch-2 sps',
+      'Rnd 2: Sl st in ch-2 sp, ch 3, 3 dc in same sp, ch 1, (4 dc, ch 1) in each ch-2 sp around, join with sl st in top of ch-3. 32 dc, 8 ch-1 sps',
+      'Rnd 3: Sl st in next 3 dc and in ch-1 sp, ch 3, 4 dc in same sp, ch 2, *5 dc in next ch-1 sp, ch 2; rep from * around, join. 40 dc, 8 ch-2 sps',
+    ),
+    counts: [8, 32, 40],
+    spaces: [8, 8, 8],
+  },
+  {
+    name: 'pineapples proper',
+    terms: 'us',
+    text: lines(
+      'Ch 5, sl st to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 3, 3 dc in ring) 3 times, ch 3; join with sl st in top of ch-3. 12 dc, 4 ch-3 sps',
+      'Rnd 2: Sl st in next 2 dc and in ch-3 sp, ch 3, (dc, ch 2, 2 dc) in same sp, ch 2, (2 dc, ch 2, 2 dc, ch 2) in each ch-3 sp around; join.',
+      'Rnd 3: Sl st in next dc and ch-2 sp, ch 3, (dc, ch 2, 2 dc) in same sp, ch 1, 8 dc in next ch-2 sp, ch 1, *(2 dc, ch 2, 2 dc) in next ch-2 sp, ch 1, 8 dc in next ch-2 sp, ch 1; rep from * around; join.',
+    ),
+    counts: [null, 12, 16, 48],
+    spaces: [null, 4, 8, 12],
+  },
+  {
+    name: 'UK granny hexagon colours',
+    terms: 'uk',
+    text: lines(
+      'Round 1: With A, 3 ch (counts as 1 tr), 1 tr, (1 ch, 2 tr) 5 times into magic ring, 1 ch, ss into 3rd of 3 ch. Fasten off A.',
+      'Round 2: Join B in any 1-ch sp, 3 ch, (1 tr, 1 ch, 2 tr) in same sp, (2 tr, 1 ch, 2 tr) in each 1-ch sp to end, ss in 3rd of 3 ch. Fasten off B.',
+      'Round 3: Join C in any 1-ch sp, 3 ch, (1 tr, 1 ch, 2 tr) in same sp, 2 tr between next 2 groups, *(2 tr, 1 ch, 2 tr) in next 1-ch sp, 2 tr between next 2 groups; rep from * to end, ss in 3rd of 3 ch.',
+    ),
+    counts: [12, 24, 36],
+    spaces: [6, 6, 6],
+  },
+  {
+    name: 'wrong flower petals',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 10 sc in magic ring, join. (10 sc)',
+      'Rnd 2: *Ch 3, sk 2 sc, sl st in next sc; rep from * around. (5 ch-3 lps)',
+    ),
+    counts: [10, null],
+    findings: [
+      { row: 1, code: 'repeat-does-not-fit' },
+      { row: 1, code: 'stated-count-wrong' },
+    ],
+  },
+  {
+    name: 'doily old numbers',
+    terms: 'uk',
+    text: lines(
+      '1st rnd: 8 ch, join in a ring with ss.',
+      '2nd rnd: 3 ch (1st tr), 23 tr in ring, ss in 3rd of 3 ch.',
+      '3rd rnd: 5 ch (1st tr and 2 ch), * miss 1 tr, 1 tr in next tr, 2 ch, rep from * all round, ending with ss in 3rd of 5 ch.',
+      '4th rnd: 3 ch, 3 tr in first sp, * 4 tr in next sp, rep from * all round, ending ss in 3rd of 3 ch.',
+    ),
+    counts: [null, 24, 12, 48],
+    spaces: [null, null, 12, null],
+  },
+  {
+    name: 'square tile with corners in sc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 8 sc in magic ring, join with sl st in first sc. (8 sc)',
+      'Rnd 2: Ch 1, *sc in next st, (sc, ch 2, sc) in next st; rep from * around, join. (12 sc, 4 ch-2 sps)',
+      'Rnd 3: Ch 1, *sc in each sc to corner, (sc, ch 2, sc) in corner sp; rep from * around, sc in last st, join. (20 sc, 4 ch-2 sps)',
+    ),
+    counts: [8, 12, 20],
+    spaces: [null, 4, 4],
+  },
+  {
+    name: 'square tile, 3 sc corners',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 8 sc in magic ring, join with sl st in first sc. (8 sc)',
+      'Rnd 2: Ch 1, *3 sc in next st, sc in next st; rep from * around, join. (16 sc)',
+      'Rnd 3: Ch 1, sc in next st, *3 sc in next st, sc in next 3 sts; rep from * around, ending last rep with sc in last 2 sts, join. (24 sc)',
+    ),
+    counts: [8, 16, 24],
+  },
+  {
+    name: 'flower: centre + petals, UK short',
+    terms: 'uk',
+    text: lines(
+      '6 ch, ss to form ring.',
+      '1st rnd: 1 ch, 12 dc in ring, ss to 1st dc.',
+      '2nd rnd: * 3 ch, 1 tr in each of next 2 dc, 3 ch, ss in next dc; rep from * 3 times more. Fasten off.',
+    ),
+    counts: [null, 12, null],
+  },
+  {
+    name: 'layered flower, sc behind each petal in ch loop style',
+    terms: 'us',
+    text: lines(
+      'Ch 5, join to form ring.',
+      'Rnd 1: Ch 6 (counts as dc and ch 3), (dc in ring, ch 3) 5 times, join in 3rd ch of ch-6. (6 ch-3 sps)',
+      'Rnd 2: (Sc, hdc, 3 dc, hdc, sc) in each ch-3 sp around, join in first sc. (6 petals)',
+    ),
+    counts: [null, 6, 42],
+    spaces: [null, 6, null],
+  },
+  {
+    name: 'irish rose chain behind',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 5 (counts as dc, ch 2), (dc, ch 2) 5 times in magic ring, join. (6 ch-2 sps)',
+      'Rnd 2: Ch 1, (sc, hdc, dc, hdc, sc) in each ch-2 sp. (30 sts)',
+      'Rnd 3: (Ch 4, sl st in sp between next 2 petals) 6 times. (6 ch-4 lps)',
+      'Rnd 4: (Sc, hdc, 3 dc, hdc, sc) in each ch-4 lp. (42 sts)',
+    ),
+    counts: [6, 30, null, 42],
+    spaces: [6, null, 6, null],
+  },
 ];
