@@ -1,6 +1,145 @@
-/** The place "Print". */
-import { PLACE_WORDS } from '../words/shell.ts';
+/** The place "Print": the pages as they will be printed, beside what is chosen for them, and the export. */
+import { useEffect, useRef, useState } from 'react';
+import type { PrintChoice } from '../../app/host/host.ts';
+import type { Edition, Paper } from '../../core/print/style.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
+import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
+import { printWords } from '../words/print.ts';
+import { PLACE_WORDS, shellWords } from '../words/shell.ts';
+import { useBooklet } from './booklet.ts';
+import { ExportPanel } from './export-panel.tsx';
+import { PdfPage } from './page.tsx';
+
+/** Width of the pages in the window; never wider than comfortable to read. */
+function useWidth(): { readonly ref: React.RefObject<HTMLDivElement | null>; readonly width: number } {
+  const ref = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(640);
+  useEffect(() => {
+    const element = ref.current;
+    if (element === null) return;
+    const watch = new ResizeObserver(([entry]) => {
+      if (entry) setWidth(Math.max(200, Math.min(900, Math.floor(entry.contentRect.width))));
+    });
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+  return { ref, width };
+}
 
 export function PrintPlace() {
-  return <h2>{PLACE_WORDS.print}</h2>;
+  const studio = useStudio();
+  const desk = useDesk();
+  const pattern = useDeskView((view) => view.pattern);
+  const terms = useDeskView((view) => view.reading.terms);
+  const errors = useDeskView((view) => view.report).findings.filter(
+    ({ severity }) => severity === 'error',
+  ).length;
+  const [paper, setPaper] = useState<Paper>(pattern.units === 'imperial' ? 'letter' : 'a4');
+  const [edition, setEdition] = useState<Edition>('standard');
+  const [chosen, setSize] = useState<string | null>(null);
+  const [isReal, setReal] = useState(false);
+  const size = pattern.sizes.some(({ id }) => id === chosen) ? chosen : null;
+  const choice: PrintChoice = { terms, paper, edition, size };
+  const { pdf, findings, isWorking, fault } = useBooklet(choice);
+  const { ref, width } = useWidth();
+  const pages = pdf?.numPages ?? 0;
+  return (
+    <div className="print">
+      <h2 className="unseen">{PLACE_WORDS.print}</h2>
+      <aside className="print-choices">
+        <fieldset className="choices">
+          <legend>{printWords.choices}</legend>
+          <label className="field">
+            <span>{printWords.terms}</span>
+            <select value={terms} onChange={(event) => desk.read({ terms: event.target.value as Terms })}>
+              <option value="us">{shellWords.terms('us')}</option>
+              <option value="uk">{shellWords.terms('uk')}</option>
+            </select>
+          </label>
+          <label className="field">
+            <span>{printWords.paper}</span>
+            <select value={paper} onChange={(event) => setPaper(event.target.value as Paper)}>
+              {(Object.keys(printWords.papers) as Paper[]).map((each) => (
+                <option key={each} value={each}>
+                  {printWords.papers[each]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label className="field">
+            <span>{printWords.edition}</span>
+            <select value={edition} onChange={(event) => setEdition(event.target.value as Edition)}>
+              {(Object.keys(printWords.editions) as Edition[]).map((each) => (
+                <option key={each} value={each}>
+                  {printWords.editions[each]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label className="field">
+            <span>{printWords.sizes}</span>
+            <select value={size ?? ''} onChange={(event) => setSize(event.target.value || null)}>
+              <option value="">{printWords.allSizes}</option>
+              {pattern.sizes.map(({ id, label }) => (
+                <option key={id} value={id}>
+                  {printWords.size(label)}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label className="field">
+            <span>{printWords.zoom}</span>
+            <select
+              value={isReal ? 'real' : 'fit'}
+              onChange={(event) => setReal(event.target.value === 'real')}
+            >
+              <option value="fit">{printWords.fitWidth}</option>
+              <option value="real">{printWords.realSize}</option>
+            </select>
+          </label>
+        </fieldset>
+        <p role="status" className="quiet">
+          {fault !== null
+            ? printWords.failed(fault)
+            : isWorking
+              ? printWords.layingOut
+              : printWords.laidOut(pages)}
+        </p>
+        {errors > 0 && (
+          <div className="print-errors">
+            <p>{printWords.errorsWaiting(errors)}</p>
+            <button type="button" onClick={() => studio.go('review')}>
+              {printWords.toReview}
+            </button>
+          </div>
+        )}
+        {findings.length > 0 && (
+          <section className="print-troubles">
+            <h3>{printWords.troubles}</h3>
+            <ul>
+              {findings.map((finding) => (
+                <li key={`${finding.code} ${finding.message}`}>{finding.message}</li>
+              ))}
+            </ul>
+          </section>
+        )}
+        <ExportPanel shown={choice} />
+      </aside>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="pdf-pages" aria-label={printWords.pages} aria-busy={isWorking} tabIndex={0}>
+        <div ref={ref}>
+          {pdf !== null &&
+            Array.from({ length: pages }, (_, index) => (
+              <PdfPage
+                // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
+                key={`${pdf.fingerprints[0]}-${index}`}
+                pdf={pdf}
+                number={index + 1}
+                width={isReal ? null : width}
+              />
+            ))}
+        </div>
+      </section>
+    </div>
+  );
 }
