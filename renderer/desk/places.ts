@@ -1,6 +1,7 @@
 /**
  * Finding nodes of the document: by id, by list, by the names that findings use for texts without an id
- * ("cover:title", "notes:0"). Indexes are kept per document node, so asking twice costs once.
+ * ("cover:title", "notes:0"), whole parts as "part:notes". Indexes are kept per document node, so asking twice
+ * costs once.
  */
 import type { Node } from 'prosemirror-model';
 
@@ -69,6 +70,9 @@ function indexOf(document: Node): ReadonlyMap<string, Placed> {
   }
   for (const part of ['care', 'copyright', 'contact'] as const) {
     index.set(`cover:${part}`, partAt(document, ['closing', part]));
+  }
+  for (const part of ['cover', 'specials', 'notes', 'pieces', 'finishing', 'closing'] as const) {
+    index.set(`part:${part}`, partAt(document, [part]));
   }
   for (const list of ['notes', 'finishing'] as const) {
     const { node, pos } = listAt(document, list);

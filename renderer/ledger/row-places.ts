@@ -1,0 +1,223 @@
+/**
+ * Where the manuscript's rows stand on screen, measured from the editor's own drawing, so that the ledger's rows
+ * stand in line with them while typing, wrapping, scrolling and zooming. Only rows near the view are measured.
+ * It reads the page's layout and changes nothing in it.
+ */
+import type { EditorView } from 'prosemirror-view';
+import { type LedgerRow, rowsOf } from './rows.ts';
+
+/** A row of the ledger in its place; its `pos` may be that of an older document. Lengths in CSS pixels, from the ledger's top edge. */
+export interface RowPlace {
+  readonly row: LedgerRow;
+  readonly index: number;
+  readonly top: number;
+  readonly height: number;
+  /** From `top` to the middle of the row's first line. */
+  readonly line: number;
+}
+
+export interface PlacesView {
+  /** Those near the view, and the one that is held; in order. */
+  readonly rows: readonly RowPlace[];
+  /** All rows of the document. */
+  readonly all: readonly LedgerRow[];
+  /** Width that the parts beside the text may take. */
+  readonly room: number;
+  /** Width of a column. */
+  readonly cell: number;
+  /** Rows that are fully in view. */
+  readonly page: number;
+}
+
+const NONE: PlacesView = { rows: [], all: [], room: 0, cell: 1, page: 1 };
+
+/** The nearest element around `element` that scrolls up and down, or the page's own. */
+function scrollerOf(element: Element): Element {
+  for (let at = element.parentElement; at !== null; at = at.parentElement) {
+    if (/auto|scroll/.test(getComputedStyle(at).overflowY)) return at;
+  }
+  return document.documentElement;
+}
+
+/** A length token of the stylesheet ("3.25rem") in pixels. */
+function lengthToken(name: string): number {
+  const style = getComputedStyle(document.documentElement);
+  return Number.parseFloat(style.getPropertyValue(name)) * Number.parseFloat(style.fontSize);
+}
+
+export class RowPlaces {
+  #view: PlacesView = NONE;
+  /** Index of a row that stays measured wherever it is: the one that has the ledger's focus. */
+  #held = -1;
+  readonly scroller: Element;
+  readonly #editor: EditorView;
+  readonly #ledger: HTMLElement;
+  readonly #listeners = new Set<() => void>();
+  readonly #stop: () => void;
+
+  /** Measures against `ledger`, which stands beside the editor in one scroller. */
+  constructor(editor: EditorView, ledger: HTMLElement) {
+    this.#editor = editor;
+    this.#ledger = ledger;
+    this.scroller = scrollerOf(ledger);
+    const measure = () => this.measure();
+    const resizes = new ResizeObserver(measure);
+    for (const element of [editor.dom, ledger.parentElement ?? ledger, this.scroller])
+      resizes.observe(element);
+    // The editor's drawing is watched, not its transactions: words under a row change its height, too.
+    const changes = new MutationObserver(measure);
+    changes.observe(editor.dom, { subtree: true, childList: true, characterData: true, attributes: true });
+    const target = this.scroller === document.documentElement ? document : this.scroller;
+    target.addEventListener('scroll', measure, { passive: true });
+    this.#stop = () => {
+      resizes.disconnect();
+      changes.disconnect();
+      target.removeEventListener('scroll', measure);
+    };
+    this.measure();
+  }
+
+  readonly view = (): PlacesView => this.#view;
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  stop(): void {
+    this.#stop();
+    this.#listeners.clear();
+  }
+
+  /** Keeps a row measured wherever it is; -1 for none. */
+  hold(index: number): void {
+    if (this.#held === index) return;
+    this.#held = index;
+    this.measure();
+  }
+
+  /** Brings a row into view, clear of the ledger's head, moving no further than needed. */
+  reveal(index: number, head: number): void {
+    const row = rowsOf(this.#editor.state.doc)[index];
+    const box = row === undefined ? null : this.#boxOf(row);
+    if (box === null) return;
+    const port = this.scroller.getBoundingClientRect();
+    const top = Math.max(0, port.top) + head;
+    const bottom = Math.min(window.innerHeight, port.bottom);
+    if (box.top < top) this.scroller.scrollTop += box.top - top;
+    else if (box.bottom > bottom) this.scroller.scrollTop += Math.min(box.bottom - bottom, box.top - top);
+    this.measure();
+  }
+
+  /** Reads the layout again and tells when something moved. */
+  measure(): void {
+    if (this.#editor.isDestroyed) return;
+    const all = rowsOf(this.#editor.state.doc);
+    const port = this.scroller.getBoundingClientRect();
+    const origin = this.#ledger.getBoundingClientRect().top;
+    const before = new Map(this.#view.rows.map((place) => [place.row.id, place]));
+    const rows: RowPlace[] = [];
+    const add = (index: number, box: DOMRect): void => {
+      const place = this.#place(all[index]!, index, box, origin);
+      const old = before.get(place.row.id);
+      rows.push(old !== undefined && samePlace(old, place) ? old : place);
+    };
+    // A screenful more on either side, so that scrolling meets rows that are drawn already.
+    const [low, high] = [port.top - port.height, port.bottom + port.height];
+    const first = this.#firstBelow(all, low);
+    if (this.#held >= 0 && this.#held < first) {
+      const box = this.#boxOf(all[this.#held]!);
+      if (box !== null) add(this.#held, box);
+    }
+    let page = 0;
+    let index = first;
+    for (; index < all.length; index++) {
+      const box = this.#boxOf(all[index]!);
+      if (box === null) continue;
+      if (box.top > high) break;
+      if (box.top >= port.top && box.bottom <= port.bottom) page += 1;
+      add(index, box);
+    }
+    if (this.#held >= index && this.#held < all.length) {
+      const box = this.#boxOf(all[this.#held]!);
+      if (box !== null) add(this.#held, box);
+    }
+    this.#change({
+      rows,
+      all,
+      room: this.#room(),
+      cell: lengthToken('--ledger-cell'),
+      page: Math.max(1, page - 1),
+    });
+  }
+
+  #change(next: PlacesView): void {
+    const now = this.#view;
+    const same =
+      now.all === next.all &&
+      now.room === next.room &&
+      now.cell === next.cell &&
+      now.page === next.page &&
+      now.rows.length === next.rows.length &&
+      now.rows.every((place, i) => place === next.rows[i]);
+    if (same) return;
+    this.#view = next;
+    for (const listener of this.#listeners) listener();
+  }
+
+  /** Width beside the text when the text has its least measure. */
+  #room(): number {
+    const parent = this.#ledger.parentElement;
+    if (parent === null) return 0;
+    const style = getComputedStyle(parent);
+    const inner =
+      parent.clientWidth - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
+    return inner - lengthToken('--label-width') - lengthToken('--measure-least');
+  }
+
+  #boxOf(row: LedgerRow): DOMRect | null {
+    const dom = this.#editor.nodeDOM(row.pos);
+    return dom instanceof Element ? dom.getBoundingClientRect() : null;
+  }
+
+  /** Index of the first row whose lower edge is below `edge`. */
+  #firstBelow(all: readonly LedgerRow[], edge: number): number {
+    let [low, high] = [0, all.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      const box = this.#boxOf(all[middle]!);
+      if (box !== null && box.bottom < edge) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  #place(row: LedgerRow, index: number, box: DOMRect, origin: number): RowPlace {
+    return { row, index, top: box.top - origin, height: box.height, line: this.#lineOf(row, box) };
+  }
+
+  /** Middle of a row's first line. A form has no line of its own: what it marks as its line, or its top. */
+  #lineOf(row: LedgerRow, box: DOMRect): number {
+    if (row.isText) {
+      const { top, bottom } = this.#editor.coordsAtPos(row.pos + 1);
+      return (top + bottom) / 2 - box.top;
+    }
+    const dom = this.#editor.nodeDOM(row.pos);
+    const line =
+      dom instanceof Element ? dom.querySelector('[data-line]')?.getBoundingClientRect() : undefined;
+    if (line !== undefined) return (line.top + line.bottom) / 2 - box.top;
+    return Math.min(box.height, lengthToken('--target')) / 2;
+  }
+}
+
+function samePlace(a: RowPlace, b: RowPlace): boolean {
+  return (
+    a.index === b.index &&
+    a.top === b.top &&
+    a.height === b.height &&
+    a.line === b.line &&
+    a.row.piece === b.row.piece &&
+    a.row.nodes.length === b.row.nodes.length &&
+    a.row.nodes.every((node, i) => node === b.row.nodes[i])
+  );
+}

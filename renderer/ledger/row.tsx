@@ -1,0 +1,92 @@
+/** One row of the ledger. Drawn again only when its place, its numbers or its findings changed. */
+import { memo, useRef } from 'react';
+import type { Size } from '../../core/document/pattern.ts';
+import type { BlockReport, FindingReport } from '../analysis/report.ts';
+import { ledgerWords } from '../words/ledger.ts';
+import { findingsIn, markOf } from './cell.ts';
+
+export interface RowProps {
+  readonly id: string;
+  readonly index: number;
+  readonly top: number;
+  readonly height: number;
+  readonly line: number;
+  readonly name: string;
+  readonly report: BlockReport | null;
+  readonly findings: readonly FindingReport[];
+  readonly sizes: readonly Size[];
+  readonly first: number;
+  readonly count: number;
+  /** Index of the size in focus. */
+  readonly focus: number;
+  /** Index of the size whose cell takes the tab stop; -1 when none of this row's does. */
+  readonly stop: number;
+  /** Id of the card that tells about the cell with the tab stop, while it is open. */
+  readonly card: string | undefined;
+  /** The row of the manuscript that has the caret. */
+  readonly isCurrent: boolean;
+}
+
+export const Row = memo(function Row(props: RowProps) {
+  const { id, index, top, height, line, name, sizes, first, count, isCurrent } = props;
+  return (
+    <tr
+      aria-rowindex={index + 2}
+      className={isCurrent ? 'ledger-row is-current' : 'ledger-row'}
+      data-row={id}
+      style={{ '--top': `${top}px`, '--height': `${height}px`, '--line-middle': `${line}px` }}
+    >
+      <th scope="row" aria-colindex={1} className="unseen">
+        {name}
+      </th>
+      {sizes.slice(first, first + count).map((size, at) => (
+        <Cell key={size.id} {...props} size={size} at={first + at} />
+      ))}
+    </tr>
+  );
+});
+
+function Cell({
+  report,
+  findings,
+  size,
+  at,
+  focus,
+  stop,
+  card,
+}: RowProps & { readonly size: Size; readonly at: number }) {
+  const mark = markOf(findingsIn(findings, at));
+  const count = report === null ? undefined : (report.counts[at] ?? null);
+  const classes = ['ledger-cell'];
+  if (at === focus) classes.push('in-focus');
+  if (mark !== null) classes.push(`has-${mark}`);
+  return (
+    <td
+      aria-colindex={at + 2}
+      tabIndex={at === stop ? 0 : -1}
+      aria-describedby={at === stop ? card : undefined}
+      className={classes.join(' ')}
+      data-size={size.id}
+    >
+      <Count count={count} />
+      {mark !== null && (
+        <span className="unseen">, {mark === 'error' ? ledgerWords.wrong : ledgerWords.doubtful}</span>
+      )}
+    </td>
+  );
+}
+
+/** The number; one that changed while it was on screen is told quietly. Undefined = not worked yet. */
+function Count({ count }: { readonly count: number | null | undefined }) {
+  const seen = useRef(count);
+  const changed = useRef(false);
+  if (seen.current !== count) {
+    changed.current = seen.current !== undefined;
+    seen.current = count;
+  }
+  return (
+    <span key={String(count)} className={changed.current ? 'ledger-count is-changed' : 'ledger-count'}>
+      {count === undefined ? ' ' : (count ?? '–')}
+    </span>
+  );
+}
