@@ -235,7 +235,7 @@ export function Grid({ places, editor }: GridProps) {
   return (
     <div
       className={isFolded ? 'ledger-sheet is-folded' : 'ledger-sheet'}
-      style={{ '--columns': columns.count }}
+      style={{ '--columns': columns.count, '--length': `${view.length}px` }}
       onPointerOver={onPointerOver}
       onPointerLeave={onPointerLeave}
     >

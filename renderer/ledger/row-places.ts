@@ -25,11 +25,13 @@ export interface PlacesView {
   readonly room: number;
   /** Width of a column. */
   readonly cell: number;
+  /** Height of the manuscript from the ledger's top edge. */
+  readonly length: number;
   /** Rows that are fully in view. */
   readonly page: number;
 }
 
-const NONE: PlacesView = { rows: [], all: [], room: 0, cell: 1, page: 1 };
+const NONE: PlacesView = { rows: [], all: [], room: 0, cell: 1, length: 0, page: 1 };
 
 /** The nearest element around `element` that scrolls up and down, or the page's own. */
 function scrollerOf(element: Element): Element {
@@ -147,6 +149,7 @@ export class RowPlaces {
       all,
       room: this.#room(),
       cell: lengthToken('--ledger-cell'),
+      length: this.#editor.dom.getBoundingClientRect().bottom - origin,
       page: Math.max(1, page - 1),
     });
   }
@@ -157,6 +160,7 @@ export class RowPlaces {
       now.all === next.all &&
       now.room === next.room &&
       now.cell === next.cell &&
+      now.length === next.length &&
       now.page === next.page &&
       now.rows.length === next.rows.length &&
       now.rows.every((place, i) => place === next.rows[i]);

@@ -42,6 +42,11 @@ export interface DragOptions {
   readonly onDrop: (drag: Drag) => void;
 }
 
+function swallow(event: Event): void {
+  event.preventDefault();
+  event.stopPropagation();
+}
+
 /** Begins to follow a press on piece `from`. Nothing happens until the pointer has gone a little way. */
 export function followDrag(press: PointerEvent, from: number, options: DragOptions): void {
   const element = press.currentTarget as HTMLElement;
@@ -62,7 +67,11 @@ export function followDrag(press: PointerEvent, from: number, options: DragOptio
   const end = (event: PointerEvent): void => {
     if (event.pointerId !== press.pointerId) return;
     stop();
-    if (drag !== null) options.onDrop(drag);
+    if (drag === null) return;
+    // The press that dragged is no click.
+    window.addEventListener('click', swallow, { capture: true, once: true });
+    setTimeout(() => window.removeEventListener('click', swallow, true), 0);
+    options.onDrop(drag);
   };
   const cancel = (): void => {
     stop();

@@ -3,6 +3,7 @@
  * A part is gone to by a click or by Enter; pieces are put in order by dragging, by keys and by buttons.
  */
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useLentCommands } from '../commands/context.ts';
 import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
 import { outlineWords } from '../words/outline.ts';
@@ -20,6 +21,9 @@ export function Outline() {
   const [drag, setDrag] = useState<Drag | null>(null);
   /** The part that the tree's keys stand on; null = where the caret is. */
   const [chosen, choose] = useState<string | null>(null);
+
+  /** Whether the list is open in a narrow window; in a wide one it always is. */
+  const [isOpen, setOpen] = useState(false);
 
   const parts = useMemo(() => outlineOf(pattern), [pattern]);
   const current = partAtPosition(parts, selection.$head.doc, selection.head);
@@ -40,6 +44,7 @@ export function Outline() {
   };
   const goTo = (part: OutlinePart): void => {
     choose(part.node);
+    setOpen(false);
     studio.goTo(firstText(desk.view().document, part.node), 0, 0);
   };
   const move = (from: number, to: number): void => {
@@ -106,7 +111,10 @@ export function Outline() {
       () => ({
         'go-outline': {
           ready: () => tree.current !== null,
-          run: () => tree.current?.querySelector<HTMLElement>('[tabindex="0"]')?.focus(),
+          run: () => {
+            flushSync(() => setOpen(true));
+            tree.current?.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
+          },
         },
         'insert-piece': { ready: () => true, run: add },
       }),
@@ -131,8 +139,26 @@ export function Outline() {
     });
   };
   return (
-    <>
-      <div role="tree" aria-label={outlineWords.name} ref={tree} onKeyDown={onKeyDown} tabIndex={-1}>
+    <div className={isOpen ? 'outline-sheet is-open' : 'outline-sheet'}>
+      <button
+        type="button"
+        className="bare outline-toggle"
+        aria-expanded={isOpen}
+        onClick={() => setOpen(!isOpen)}
+      >
+        {outlineWords.toggle(parts[current]?.name ?? null)}
+      </button>
+      <div
+        role="tree"
+        aria-label={outlineWords.name}
+        ref={tree}
+        tabIndex={-1}
+        onKeyDown={onKeyDown}
+        onFocus={(event) => {
+          const { node } = event.target.dataset;
+          if (node !== undefined) choose(node);
+        }}
+      >
         {parts.map((part, index) => (
           <Part
             key={part.node}
@@ -176,7 +202,7 @@ export function Outline() {
           {outlineWords.add}
         </button>
       </div>
-    </>
+    </div>
   );
 }
 

@@ -4,6 +4,7 @@ const counted = (n: number, one: string, many: string): string => `${n} ${n === 
 
 export const outlineWords = {
   name: 'Outline of the pattern',
+  toggle: (current: string | null) => (current === null ? 'Outline' : `Outline: ${current}`),
   cover: 'Cover',
   specials: 'Special stitches',
   notes: 'Notes',
