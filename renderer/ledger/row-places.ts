@@ -41,10 +41,10 @@ function scrollerOf(element: Element): Element {
   return document.documentElement;
 }
 
-/** A length token of the stylesheet ("3.25rem") in pixels. */
-function lengthToken(name: string): number {
-  const style = getComputedStyle(document.documentElement);
-  return Number.parseFloat(style.getPropertyValue(name)) * Number.parseFloat(style.fontSize);
+/** A length token of the stylesheet ("3.25rem"), as it holds for an element, in pixels. */
+function lengthToken(name: string, element: Element): number {
+  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return Number.parseFloat(getComputedStyle(element).getPropertyValue(name)) * rem;
 }
 
 export class RowPlaces {
@@ -148,7 +148,7 @@ export class RowPlaces {
       rows,
       all,
       room: this.#room(),
-      cell: lengthToken('--ledger-cell'),
+      cell: lengthToken('--ledger-cell', this.#ledger),
       length: this.#editor.dom.getBoundingClientRect().bottom - origin,
       page: Math.max(1, page - 1),
     });
@@ -176,7 +176,7 @@ export class RowPlaces {
     const style = getComputedStyle(parent);
     const inner =
       parent.clientWidth - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
-    return inner - lengthToken('--label-width') - lengthToken('--measure-least');
+    return inner - lengthToken('--label-width', this.#ledger) - lengthToken('--measure-least', this.#ledger);
   }
 
   #boxOf(row: LedgerRow): DOMRect | null {
@@ -210,7 +210,7 @@ export class RowPlaces {
     const line =
       dom instanceof Element ? dom.querySelector('[data-line]')?.getBoundingClientRect() : undefined;
     if (line !== undefined) return (line.top + line.bottom) / 2 - box.top;
-    return Math.min(box.height, lengthToken('--target')) / 2;
+    return Math.min(box.height, lengthToken('--target', this.#ledger)) / 2;
   }
 }
 

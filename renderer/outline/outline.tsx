@@ -7,9 +7,11 @@ import { flushSync } from 'react-dom';
 import { useLentCommands } from '../commands/context.ts';
 import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
 import { outlineWords } from '../words/outline.ts';
+import { insertPiece } from '../write/commands/insert.ts';
+import { pieceOf } from '../write/commands/where.ts';
 import { type Drag, followDrag, indexAfter } from './drag.ts';
 import { findingsOf, firstText, type OutlinePart, outlineOf, partAtPosition } from './parts.ts';
-import { addPiece, movePiece } from './pieces.ts';
+import { movePiece } from './pieces.ts';
 
 export function Outline() {
   const studio = useStudio();
@@ -63,15 +65,12 @@ export function Outline() {
     desk.dispatch(transaction);
     studio.tell(outlineWords.moved(name, to + 1, pieces.length));
   };
-  const add = useMemo(
-    () => () => {
-      const { transaction, id } = addPiece(desk.view().state);
-      desk.dispatch(transaction);
-      studio.tell(outlineWords.added);
-      studio.goTo(id, 0, outlineWords.newPiece.length);
-    },
-    [desk, studio],
-  );
+  const add = (): void => {
+    desk.run(insertPiece);
+    const made = pieceOf(desk.view().state);
+    studio.tell(outlineWords.added);
+    if (made !== null) studio.goTo(made.node.attrs.id, 0, 0);
+  };
 
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.shiftKey || active === undefined) return;
@@ -116,9 +115,8 @@ export function Outline() {
             tree.current?.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
           },
         },
-        'insert-piece': { ready: () => true, run: add },
       }),
-      [add],
+      [],
     ),
   );
 

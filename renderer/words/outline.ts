@@ -11,7 +11,6 @@ export const outlineWords = {
   finishing: 'Finishing',
   closing: 'Closing page',
   unnamed: (number: number) => `Piece ${number}`,
-  newPiece: 'New piece',
   add: 'Add a piece',
   earlier: 'Move earlier',
   later: 'Move later',
@@ -20,7 +19,7 @@ export const outlineWords = {
   first: (name: string) => `${name} is the first piece already.`,
   last: (name: string) => `${name} is the last piece already.`,
   notMoved: (name: string) => `${name} stays where it was.`,
-  added: 'A new piece was added after the others.',
+  added: 'A new piece was added.',
   errors: (n: number) => counted(n, 'mistake', 'mistakes'),
   warnings: (n: number) => counted(n, 'thing to look at', 'things to look at'),
 } as const;

@@ -2,17 +2,19 @@
 
 import type { EditorView } from 'prosemirror-view';
 import { useMemo, useRef, useState } from 'react';
+import { Ledger } from '../ledger/ledger.tsx';
 import { Manuscript } from './manuscript.tsx';
 import { Popups } from './popups.ts';
 
 export function WritePlace() {
   const popups = useMemo(() => new Popups(), []);
-  const [, setEditor] = useState<EditorView | null>(null);
+  const [editor, setEditor] = useState<EditorView | null>(null);
   const sheet = useRef<HTMLDivElement>(null);
   return (
     <div className="write">
       <div className="sheet" ref={sheet}>
         <Manuscript popups={popups} onEditor={setEditor} />
+        {editor !== null && <Ledger editor={editor} />}
       </div>
     </div>
   );

@@ -1,8 +1,8 @@
 /** The ledger without a screen: its rows, its columns, where its keys lead, what a cell tells. */
 import { describe, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
-import { blankPattern } from '../../core/document/outline.ts';
 import type { Finding } from '../../core/finding.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 import type { BlockReport } from '../../renderer/analysis/report.ts';
 import { placeOf } from '../../renderer/desk/places.ts';
 import { factsOf, findingsIn, markOf } from '../../renderer/ledger/cell.ts';

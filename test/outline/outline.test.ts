@@ -2,14 +2,14 @@
 import { EditorState } from 'prosemirror-state';
 import { describe, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
-import { blankPattern } from '../../core/document/outline.ts';
 import { project } from '../../core/document/project.ts';
 import type { Finding } from '../../core/finding.ts';
+import { blankPattern } from '../../core/outlines/blank.ts';
 import { identity } from '../../renderer/desk/identity.ts';
 import { placeOf } from '../../renderer/desk/places.ts';
 import { dropIndex, indexAfter } from '../../renderer/outline/drag.ts';
 import { findingsOf, firstText, outlineOf, partAtPosition } from '../../renderer/outline/parts.ts';
-import { addPiece, movePiece } from '../../renderer/outline/pieces.ts';
+import { movePiece } from '../../renderer/outline/pieces.ts';
 import { piece, row } from '../study/builder.ts';
 
 const pattern = {
@@ -116,14 +116,6 @@ describe('moving pieces', () => {
     [1, 1],
   ])('from %i to %i is no move', (from, to) => {
     expect(movePiece(state(), from, to)).toBeNull();
-  });
-
-  test('a new piece stands last, with an empty row', () => {
-    const before = state();
-    const { transaction, id } = addPiece(before);
-    const last = project(before.apply(transaction).doc).pieces.at(-1)!;
-    expect(last.id).toBe(id);
-    expect(last.blocks.map((block) => block.type === 'row' && block.text.text)).toEqual(['']);
   });
 
   const boxes = [
