@@ -4,12 +4,18 @@ import { createRoot } from 'react-dom/client';
 import { findHost } from './host/find.tsx';
 import { Studio } from './shell/studio.ts';
 import { Window } from './shell/window.tsx';
+import { NOT_LET_IN } from './words/folders.ts';
 import { manuscriptPlugins } from './write/plugins.ts';
 
 const root = document.getElementById('studio');
 if (root === null) throw new Error('The page has no place for the studio.');
 
-const { host, overlay } = findHost();
+const found = await findHost();
+if (found === null) {
+  root.textContent = NOT_LET_IN;
+  throw new Error('The page was not let in.');
+}
+const { host, overlay } = found;
 const start = await host.start();
 document.documentElement.dataset.theme = start.settings.theme;
 document.documentElement.dataset.platform = start.about.platform;

@@ -36,7 +36,7 @@ export async function runLoopback(start: LoopbackStart): Promise<void> {
   const data = dataFolder(platform, env, home);
   const services = new StudioServices({ data, home, platform });
   const folders = new FolderService(services.handles, [
-    { title: 'Where you started', path: folder },
+    ...(folder === home ? [] : [{ title: 'Where you started', path: folder }]),
     { title: 'Documents', path: join(home, 'Documents') },
     { title: 'Home', path: home },
   ]);
