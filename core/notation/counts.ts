@@ -57,6 +57,14 @@ const OUTRO = [
   'each side',
 ];
 
+/** "at end of Row 8", "in total": words behind a count that change nothing of it. */
+function readOutro(c: Cursor): void {
+  const said = c.eatAny(OUTRO);
+  if (said === 'at end of row' || said === 'at end of rnd') {
+    c.attempt(() => (c.peek()?.kind === 'number' && readAmount(c, false) ? true : null));
+  }
+}
+
 /** "ch", "ch-3": chains of the edge named without "turning". */
 function eatChains(c: Cursor): boolean {
   if (!c.eat('ch')) return false;
@@ -145,7 +153,7 @@ function readPart(c: Cursor): CountPart | null {
         noun = inside.named;
       }
     }
-    c.eatAny(OUTRO);
+    readOutro(c);
     return { amount, noun, ...c.span(start) };
   });
 }
@@ -177,7 +185,7 @@ export function readCountParts(c: Cursor): StatedCount | null {
       if (!more) break;
     }
     if (parts.length === 0) return null;
-    c.eatAny(OUTRO);
+    readOutro(c);
     return { parts, turningChain, ...c.span(start) };
   });
 }
@@ -206,7 +214,7 @@ export function readBracketCount(c: Cursor): StatedCount | null {
     if (!count) return null;
     c.within(close, () => {
       c.eatAny(['.', ',']);
-      c.eatAny(OUTRO);
+      readOutro(c);
     });
     if (
       c.at < close &&

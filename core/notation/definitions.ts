@@ -37,6 +37,8 @@ export function over(
   return cursorOver(text, tokens.slice(range.from, range.to), options, lexicon);
 }
 
+const MEASURED = /^(?:cm|cms|mm|in|ins|inch|inches|years?|yrs?|months?|mths?)$/u;
+
 /** "Sizes: S (M, L, XL)": the labels, or null. */
 export function readSizes(text: string, tokens: readonly Token[], range: Range): string[] | null {
   const first = tokens[range.from]!.word;
@@ -63,6 +65,8 @@ export function readSizes(text: string, tokens: readonly Token[], range: Range):
   for (let i = at; i < range.to; i++) {
     const token = tokens[i]!;
     if (token.word === 'only') return null;
+    // "81 (86, 91) cm": the unit of all of them.
+    if (label === '' && labels.length > 1 && MEASURED.test(token.word)) break;
     if (
       [',', '(', ')', '[', ']', '{', '}', ';', ':', '|'].includes(token.word) ||
       token.word === 'and' ||

@@ -256,6 +256,8 @@ function onOwnChain(work: Work, place: Place, nth: Amount | null): Work {
   return { ...work, places: [{ kind: 'own-chain', nth, loop, post: null, below: 0, from, to }] };
 }
 
+const JUST_MADE = /\b(?:just|last [a-z]+) (?:made|worked)$|\btop of (?:last|previous|same) [a-z]+$/iu;
+
 /** Stitches with places; a slip stitch that closes the round; a stitch into the work's own chain. */
 function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const start = c.at;
@@ -271,6 +273,9 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     if (place.kind === 'from-hook' && work.stitch.base === 'slip' && working) {
       return [onOwnChain(work, place, place.nth)];
     }
+    // "ch 3, sl st in sc just made": closed on the stitch it stands on.
+    if (work.stitch.base === 'slip' && working && JUST_MADE.test(c.words(c.span(start))))
+      return [onOwnChain(work, place, null)];
   }
   const side = place.kind === 'next' && place.implied ? readOtherSideBehind(c) : null;
   if (side) return [side, work];

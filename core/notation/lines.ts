@@ -35,6 +35,10 @@ const SECTIONS =
 const PIECES =
   /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
 
+/** The head of a line that names a side, with work behind it on the same line. */
+const SIDES =
+  /^(?:the )?(?:first|second|left|right|other|next)(?: [a-z]+){0,2} (?:side|front|back|shoulder|half|neck|neckline|edge|strap|sleeve)(?=\s*:)/iu;
+
 const STITCHLIKE =
   /\b(?:st|sts|stitch|stitches|shell|cluster|cl|picot|bobble|popcorn|pop|pc|puff|v-?st|fan|inc|dec|increase|decrease|tog|block|spike|cable|sc|dc|hdc|tr|htr|dtr|bead|knot|loop|petal|leaf|lf|group|crab|beg|sh|bo|crossed|x-?st)\b/iu;
 
@@ -301,7 +305,24 @@ export class Sorter {
     return { kind: 'heading', range: line, text, section: SECTIONS.test(text) };
   }
 
+  /** Where the colon is behind the name of a side that work follows on the same line; -1 where none is. */
+  private sideColon(line: Range): number {
+    const name = SIDES.exec(this.words(line));
+    if (!name) return -1;
+    let colon = line.from;
+    while (colon < line.to && this.tokens[colon]!.word !== ':') colon++;
+    return colon + 1 < line.to && !this.labelAt(line) ? colon : -1;
+  }
+
   private line(line: Range, next: Range | null): void {
+    const colon = this.sideColon(line);
+    if (colon > 0) {
+      // "Second side: With RS facing, …": a heading, and work on the same line.
+      const rest = { from: colon + 1, to: line.to };
+      this.line({ from: line.from, to: colon + 1 }, rest);
+      this.line(rest, next);
+      return;
+    }
     if (!this.sizes) {
       const sizes = readSizes(this.text, this.tokens, line);
       if (sizes) {

@@ -68,6 +68,21 @@ function seemsTwoSizes(tokens: readonly Token[]): boolean {
   return pairs > 0;
 }
 
+/** "With RS facing, sk next 22 sts, join yarn in next st.": says only where the row below it begins. */
+function onlyJoins(row: RowTree): boolean {
+  return (
+    row.label === null &&
+    row.counts.length === 0 &&
+    row.items.some((item) => item.type === 'attach') &&
+    row.items.every((item) => ['attach', 'skip', 'aside', 'colour', 'marker'].includes(item.type))
+  );
+}
+
+function joined(before: RowTree, row: RowTree): RowTree {
+  const facts = [...before.facts, ...row.facts];
+  return { ...row, items: [...before.items, ...row.items], facts, from: before.from };
+}
+
 /** A whole plain text: pieces with their rows, definitions and conventions. Spans are offsets into `text`. */
 export function readText(text: string, options: ReadOptions): TextTree {
   const tokens = lex(text);
@@ -135,7 +150,10 @@ export function readText(text: string, options: ReadOptions): TextTree {
       facts.push({ code: 'prose-passed-over', ...span, data: { words: text.slice(span.from, span.to) } });
     } else {
       const c = over(text, tokens, part.range, full, lexicon);
-      const row = readRowAt(c, true, filter);
+      const own = readRowAt(c, true, filter);
+      const before = draft.rows.at(-1);
+      const row = before !== undefined && onlyJoins(before) && !blank ? joined(before, own) : own;
+      if (row !== own) draft.rows.pop();
       if (blank && beginsAfresh(row) && isUnderway(draft, row)) begin(row.from);
       draft.rows.push(row);
       draft.to = Math.max(draft.to, row.to);

@@ -39,7 +39,10 @@ function readColourName(c: Cursor): string | null {
     ]);
     const start = c.at;
     const token = c.peek();
-    if (said && (!token || token.kind === 'sign' || c.isAny(['in', 'with', 'to']))) {
+    if (
+      said &&
+      (!token || token.kind === 'sign' || c.isAny(['in', 'with', 'to', 'at', 'on', 'around', 'by', 'and']))
+    ) {
       return said.includes('color') && said !== 'color' ? said : null;
     }
     if (token?.kind === 'number' && said) {
@@ -158,6 +161,26 @@ export function readColour(c: Cursor): Item[] | null {
   });
 }
 
+const EDGES: ReadonlySet<string> = new Set(
+  'the a any of right left hand lower upper top bottom front back center outer inner first last side neck edge seam body piece'.split(
+    ' ',
+  ),
+);
+
+/** "at lower corner", "to top of left front edge": a spot of the piece, from which the row's own words go on. */
+function eatEdge(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny(['at', 'in', 'to', 'on'])) return null;
+    for (let words = 0; words < 7 && c.peek()?.kind === 'word'; words++) {
+      if (c.eatAny(['corner', 'edge', 'side', 'seam', 'neck', 'shoulder', 'underarm', 'hem', 'cuff'])) {
+        if (!['corner', 'edge', 'seam', 'of', 'side'].includes(c.word())) return true;
+      } else if (!EDGES.has(c.word())) return null;
+      else c.at++;
+    }
+    return null;
+  });
+}
+
 /** "join new yarn with sl st in any sc", "attach B in same sp", "rejoin yarn to next st". */
 export function readAttach(c: Cursor): Item[] | null {
   return c.attempt(() => {
@@ -192,6 +215,7 @@ export function readAttach(c: Cursor): Item[] | null {
         const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
       }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
+    if (place === null) eatEdge(c);
     const whole = c.span(start);
     if (!yarn) return [{ type: 'attach', stitch, place, ...whole }];
     return [

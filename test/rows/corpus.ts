@@ -33,6 +33,7 @@ import { typed } from './cases/typed.ts';
 import { unlabelled } from './cases/unlabelled.ts';
 import { wardrobe } from './cases/wardrobe.ts';
 import { wholeRows } from './cases/wholeRows.ts';
+import { workroom } from './cases/workroom.ts';
 import { wrong } from './cases/wrong.ts';
 import type { RowCase } from './types.ts';
 
@@ -61,6 +62,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   ripples,
   garments,
   wardrobe,
+  workroom,
   toys,
   dolls,
   motifs,
