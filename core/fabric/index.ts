@@ -17,7 +17,10 @@ export {
   PieceWork,
   type RowResult,
   type RowWorker,
+  type Settling,
+  type Standing,
   type Written,
 } from './piece.ts';
 export { type Worked, workRow } from './row.ts';
 export { CHAIN_SITE, ROW_END_SITE, SEAM_SITE, type Site, stitchSite } from './site.ts';
+export { parted } from './whole-rows.ts';

@@ -68,6 +68,22 @@ import {
   usesEdge,
 } from './whole-rows.ts';
 
+/** Where the work of a piece stands between two written rows, but for the rows that later ones may refer to. */
+export interface Standing {
+  readonly fabric: Fabric | null;
+  readonly number: number;
+  readonly rows: number;
+  readonly foundation: number;
+  /** A foundation chain has been made and not been worked into. */
+  readonly unworkedChain: boolean;
+  /** How many openings and settlings there are by now. */
+  readonly openings: number;
+  readonly settlings: number;
+}
+
+/** What a row's own count settled about its turning chain. */
+export type Settling = readonly [row: RowTree, counts: boolean];
+
 export class PieceWork {
   fabric: Fabric | null;
   /** Number of the last numbered row. */
@@ -83,6 +99,8 @@ export class PieceWork {
   /** The last entry had no label of its own. */
   private loose = false;
   readonly openings: Opening[] = [];
+  /** What was settled so far, in order. */
+  readonly settlings: Settling[] = [];
   private readonly history: Done[] = [];
   private readonly byNumber = new Map<number, Written>();
   private readonly fabrics = new Map<number, Fabric>();
@@ -100,6 +118,32 @@ export class PieceWork {
   ) {
     this.fabric = start;
     this.env = env;
+  }
+
+  standing(): Standing {
+    const { fabric, number, rows, foundation, unworkedChain } = this;
+    const [openings, settlings] = [this.openings.length, this.settlings.length];
+    return { fabric, number, rows, foundation, unworkedChain, openings, settlings };
+  }
+
+  /**
+   * Goes on from where an earlier working of the same rows stood, which made these openings and settlings. Rows
+   * that refer to earlier ones will not find them, so a piece with such rows is worked whole.
+   */
+  resume(from: Standing, openings: readonly Opening[], settlings: readonly Settling[]): void {
+    this.fabric = from.fabric;
+    this.number = from.number;
+    this.rows = from.rows;
+    this.foundation = from.foundation;
+    this.unworkedChain = from.unworkedChain;
+    for (let i = 0; i < from.openings; i++) this.openings.push(openings[i]!);
+    for (let i = 0; i < from.settlings; i++) this.settle(...settlings[i]!);
+  }
+
+  private settle(row: RowTree, counts: boolean): void {
+    if (this.settled.get(row) === counts) return;
+    this.settled.set(row, counts);
+    this.settlings.push([row, counts]);
   }
 
   tallyOf(fabric: Fabric): Tally {
@@ -170,7 +214,7 @@ export class PieceWork {
     }
     if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
     for (const opening of worked.openings) this.openings.push(opening);
-    if (worked.settled !== null) this.settled.set(written.row, worked.settled);
+    if (worked.settled !== null) this.settle(written.row, worked.settled);
     if (span === null || worked.facts.length === 0) return worked;
     const row = numbered ? this.number : null;
     return {

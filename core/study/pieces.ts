@@ -3,8 +3,8 @@
  * out, sides followed. The one place that runs the engine for a pattern. Judges nothing itself: facts come
  * from the engine and from what a block asks that cannot be done.
  */
-import type { Block, Edge, FigureText, Pattern, Piece } from '../document/pattern.ts';
-import type { Env, Fabric, Opening, Tally } from '../fabric/index.ts';
+import type { Block, Edge, Pattern, Piece } from '../document/pattern.ts';
+import { type Env, type Fabric, type Opening, parted, type Tally } from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
 import { evaluate, type FigureResult, lineNamed, type Sheet } from '../grading/index.ts';
@@ -13,7 +13,7 @@ import { type EdgeSource, edgeFabric } from './edges.ts';
 import type { Memory } from './memory.ts';
 import { type Readings, rowBlocks } from './reading.ts';
 import { conventionsIn, worksTurningChain } from './rows.ts';
-import { reportFigures, workSize } from './size-work.ts';
+import { reportFigures, type SizeWork, workSize } from './size-work.ts';
 
 export type Side = 'RS' | 'WS';
 
@@ -73,74 +73,148 @@ export function workPieces(
 
 interface PieceBasis {
   readonly piece: Piece;
+  readonly sheet: Sheet;
   readonly terms: Pattern['terms'];
-  readonly labels: readonly string[];
+  readonly sizes: Pattern['sizes'];
   readonly definitions: Readings['definitions'];
   readonly conventions: Readings['conventions'];
   readonly names: readonly string[];
-  readonly values: readonly unknown[];
-  readonly starts: readonly (Fabric | null)[];
+  readonly asked: Asked;
+  readonly started: readonly Start[];
 }
 
-const bases = new WeakMap<PieceStudy, PieceBasis>();
+/** What a piece starts from in one size. */
+interface Start {
+  readonly fabric: Fabric | null;
+  readonly stitches: number | null;
+  readonly facts: readonly Fact[];
+}
+
+/** For each block what it asks of the sheet, in each size, to be compared; null where it asks nothing. */
+type Asked = readonly (readonly (readonly unknown[])[] | null)[];
+
+/** How a piece was worked, kept apart from what it came to. */
+interface Working {
+  readonly basis: PieceBasis;
+  readonly envs: readonly Env[];
+  readonly sizes: readonly SizeWork[];
+}
+
+const workings = new WeakMap<PieceStudy, Working>();
 const envs = new WeakMap<
   ReadonlyMap<string, Definition>,
   { conventions: readonly Convention[]; key: string; made: readonly Env[] }[]
 >();
 
-function sameBasis(a: PieceBasis, b: PieceBasis): boolean {
-  const same = (x: readonly unknown[], y: readonly unknown[]) =>
-    x.length === y.length && x.every((value, i) => value === y[i]);
+function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+/** Whether the blocks that did not change would come to the same, but for what they ask and start from. */
+function sameGround(a: PieceBasis, b: PieceBasis): boolean {
   return (
-    a.piece === b.piece &&
+    a.piece.firstSide === b.piece.firstSide &&
     a.terms === b.terms &&
     a.definitions === b.definitions &&
     a.conventions === b.conventions &&
-    same(a.names, b.names) &&
-    same(a.labels, b.labels) &&
-    same(a.values, b.values) &&
-    same(a.starts, b.starts)
+    (a.sizes === b.sizes ||
+      (a.sizes.length === b.sizes.length &&
+        a.sizes.every(({ id, label }, i) => id === b.sizes[i]!.id && label === b.sizes[i]!.label))) &&
+    sameList(a.names, b.names)
   );
 }
 
-/** Everything of the sheet that the piece's words and blocks ask for, as a flat list to compare. */
-function valuesFor(
-  piece: Piece,
-  sheet: Sheet,
-): { values: unknown[]; at: (expression: string) => readonly FigureResult[] } {
-  const values: unknown[] = [];
+/** What a start lacks is part of what the piece came to, even where the fabric is the same. */
+function sameStart(a: Start, b: Start): boolean {
+  return (
+    a === b ||
+    (a.fabric === b.fabric &&
+      a.stitches === b.stitches &&
+      JSON.stringify(a.facts) === JSON.stringify(b.facts))
+  );
+}
+
+function sameBasis(a: PieceBasis, b: PieceBasis): boolean {
+  return (
+    a.piece === b.piece &&
+    sameGround(a, b) &&
+    a.started.every((start, size) => sameStart(start, b.started[size]!)) &&
+    (a.sheet === b.sheet || a.asked.every((asked, i) => sameAsked(asked, b.asked[i]!, null)))
+  );
+}
+
+/** Whether a block asked the same, in one size or (null) in all. */
+function sameAsked(a: Asked[number], b: Asked[number], size: number | null): boolean {
+  if (a === null || b === null) return a === b;
+  if (size !== null) return sameList(a[size]!, b[size]!);
+  return a.length === b.length && a.every((own, i) => sameList(own, b[i]!));
+}
+
+type At = (expression: string) => readonly FigureResult[];
+
+const figures = new WeakMap<Sheet, At>();
+
+/** Expressions of one sheet remembered; past it the memory starts afresh. */
+const EXPRESSIONS = 5000;
+
+/** What an expression comes to in each size of a sheet. */
+function figuresOn(sheet: Sheet): At {
+  const before = figures.get(sheet);
+  if (before !== undefined) return before;
   const known = new Map<string, readonly FigureResult[]>();
-  const at = (expression: string): readonly FigureResult[] => {
+  const at: At = (expression) => {
     let results = known.get(expression);
     if (results === undefined) {
       results = sheet.sizes.map((_, size) => evaluate(expression, sheet, size));
+      if (known.size >= EXPRESSIONS) known.clear();
       known.set(expression, results);
     }
     return results;
   };
-  const ask = (expression: string) => {
-    for (const result of at(expression)) {
-      if (result.count !== null) values.push(result.count);
-      else if (result.value === null)
-        values.push(`${result.facts.map((fact) => fact.code)}|${result.waitsFor}`);
-      else if (result.value.dimension === 'schedule') values.push(result.value.schedule);
-      else if (result.value.dimension === 'spread') values.push(result.value.spread);
-      else values.push(`${result.value.dimension}:${result.value.value.toFraction()}`);
-    }
-  };
-  const askText = (text: FigureText) => text.figures.forEach(ask);
-  for (const block of piece.blocks) {
-    if (block.type === 'row' || block.type === 'prose') askText(block.text);
-    else if (block.type === 'repeat') ask('times' in block.until ? block.until.times : block.until.rows);
-    else if (block.type === 'shaping') {
-      askText(block.shaped.text);
-      askText(block.even.text);
-      values.push(lineNamed(sheet, block.line)?.sizes ?? null);
-    }
+  figures.set(sheet, at);
+  return at;
+}
+
+/** A figure's result as one value that is the same when the result is. */
+function keyOf({ count, value, facts, waitsFor }: FigureResult): unknown {
+  if (count !== null) return count;
+  if (value === null) return `${facts.map((fact) => fact.code)}|${waitsFor}`;
+  if (value.dimension === 'schedule') return value.schedule;
+  if (value.dimension === 'spread') return value.spread;
+  return `${value.dimension}:${value.value.toFraction()}`;
+}
+
+/** The expressions of a block. */
+function expressionsOf(block: Block): readonly string[] {
+  switch (block.type) {
+    case 'row':
+    case 'prose':
+      return block.text.figures;
+    case 'repeat':
+      return ['times' in block.until ? block.until.times : block.until.rows];
+    case 'shaping':
+      return [...block.shaped.text.figures, ...block.even.text.figures];
+    default:
+      return NOTHING;
   }
-  if (piece.start.kind === 'edges')
-    for (const edge of piece.start.edges) if (edge.amount !== null) ask(edge.amount);
-  return { values, at };
+}
+
+const NOTHING: readonly string[] = [];
+
+/** Everything of the sheet that the blocks ask for. */
+function askedBy(piece: Piece, sheet: Sheet, at: At): Asked {
+  return piece.blocks.map((block) => {
+    const expressions = expressionsOf(block);
+    const line = block.type === 'shaping' ? (lineNamed(sheet, block.line)?.sizes ?? null) : null;
+    if (expressions.length === 0 && block.type !== 'shaping') return null;
+    return sheet.sizes.map((_, size) => [
+      line?.[size] ?? null,
+      ...expressions.map((expression) => keyOf(at(expression)[size]!)),
+    ]);
+  });
 }
 
 function envsFor(pattern: Pattern, readings: Readings, trees: readonly RowTree[]): readonly Env[] {
@@ -189,6 +263,22 @@ function sameConvention(a: Convention, b: Convention): boolean {
   return say(a) === say(b);
 }
 
+/** How many blocks at the beginning and at the end are the same and ask the same in a size. */
+function keptBlocks(now: PieceBasis, then: PieceBasis, size: number): { head: number; tail: number } {
+  const [blocks, others] = [now.piece.blocks, then.piece.blocks];
+  const isSame = (i: number, j: number) =>
+    blocks[i] === others[j] && (now.sheet === then.sheet || sameAsked(now.asked[i]!, then.asked[j]!, size));
+  const most = Math.min(blocks.length, others.length);
+  let head = 0;
+  while (head < most && isSame(head, head)) head += 1;
+  let tail = 0;
+  while (tail < most - head && isSame(blocks.length - 1 - tail, others.length - 1 - tail)) tail += 1;
+  return { head, tail };
+}
+
+/** Whether a row of the piece speaks of rows before it, so that no row can be worked without them. */
+const speaksOfRows = (tree: RowTree): boolean => parted(tree).whole.length > 0;
+
 function workPiece(
   pattern: Pattern,
   piece: Piece,
@@ -198,76 +288,117 @@ function workPiece(
   done: readonly PieceStudy[],
   previous: PieceStudy | null,
 ): PieceStudy {
-  const { values, at } = valuesFor(piece, sheet);
-  const labels = pattern.sizes.map((size) => size.label);
-  const started = pattern.sizes.map((_, size) => startOf(piece, size, at, sourcesOf(done, size), previous));
+  const at = figuresOn(sheet);
+  const old = previous === null ? undefined : workings.get(previous);
   const basis: PieceBasis = {
     piece,
+    sheet,
     terms: pattern.terms,
-    labels,
+    sizes: pattern.sizes,
     definitions: readings.definitions,
     conventions: readings.conventions,
     names: readings.names,
-    // What a start lacks is part of what the piece came to, even where the fabric is the same.
-    values: [...values, ...started.map((start) => `${start.stitches}|${JSON.stringify(start.facts)}`)],
-    starts: started.map((start) => start.fabric),
+    asked:
+      old !== undefined && old.basis.piece === piece && old.basis.sheet === sheet
+        ? old.basis.asked
+        : askedBy(piece, sheet, at),
+    started: pattern.sizes.map((_, size) =>
+      startOf(piece, size, at, sourcesOf(done, size), old?.basis.started[size]?.fabric ?? null),
+    ),
   };
-  const old = previous === null ? undefined : bases.get(previous);
-  if (previous !== null && old !== undefined && sameBasis(old, basis)) return previous;
+  if (previous !== null && old !== undefined && sameBasis(old.basis, basis)) return previous;
 
   const trees = rowBlocks(piece.blocks).map(readings.row);
-  const env = envsFor(pattern, readings, trees);
+  const envs = envsFor(pattern, readings, trees);
+  const resumable =
+    old !== undefined && pattern.sizes.length > 0 && sameGround(old.basis, basis) && !trees.some(speaksOfRows)
+      ? old
+      : null;
+  const sizes = pattern.sizes.map(({ id }, size): SizeWork => {
+    const { fabric } = basis.started[size]!;
+    const isAlike =
+      resumable !== null &&
+      envs[size] === resumable.envs[size] &&
+      fabric === resumable.basis.started[size]!.fabric;
+    const before = isAlike
+      ? {
+          blocks: resumable.basis.piece.blocks,
+          work: resumable.sizes[size]!,
+          ...keptBlocks(basis, resumable.basis, size),
+        }
+      : null;
+    return workSize(piece, size, id, fabric, envs[size]!, readings, sheet, at, memory, before);
+  });
+
+  // Blocks that no size worked anew and that ask nothing, or of the same sheet, are what they were.
+  const from = Math.min(piece.blocks.length, ...sizes.map((size) => size.from));
+  const to = Math.max(0, ...sizes.map((size) => size.to));
+  const shift = resumable === null ? 0 : resumable.basis.piece.blocks.length - piece.blocks.length;
+  const earlier = new Map(previous?.blocks.map((other) => [other.block, other]));
+  const telling = { terms: pattern.terms, labels: pattern.sizes.map((size) => size.label) };
+  const blocks = piece.blocks.map((block, i): BlockStudy => {
+    if (resumable !== null && (i < from || i >= to)) {
+      const kept = previous!.blocks[i < from ? i : i + shift]!;
+      if (basis.asked[i] === null || resumable.basis.sheet === sheet) return kept;
+    }
+    const made = blockStudy(block, i, sizes, readings, at, telling);
+    const before = earlier.get(block);
+    return before !== undefined && sameBlock(before, made) ? before : made;
+  });
+  const atPiece = tell(
+    basis.started.flatMap((start, size) => start.facts.map((fact) => ({ size, fact }))),
+    { ...telling, node: piece.id, text: piece.name },
+  );
+  const made: PieceStudy = {
+    piece,
+    blocks,
+    rows: sizes.map((size) => size.rows),
+    fabrics: sizes.map((size) => size.fabric),
+    foundations: sizes.map((size) => size.foundation),
+    openings: sizes.map((size) => size.openings),
+    starts: basis.started.map((start) => start.stitches),
+    findings: [...atPiece, ...blocks.flatMap((block) => block.findings)],
+  };
+  workings.set(made, { basis, envs, sizes });
+  return made;
+}
+
+/** Brings together what a block came to in every size, and tells what was noticed. */
+function blockStudy(
+  block: Block,
+  index: number,
+  sizes: readonly SizeWork[],
+  readings: Readings,
+  at: At,
+  telling: { readonly terms: Pattern['terms']; readonly labels: readonly string[] },
+): BlockStudy {
+  const isWords = block.type === 'prose' || block.type === 'heading' || block.type === 'photo';
+  const text = block.type === 'row' || block.type === 'prose' ? block.text : null;
   const facts = new Map<string, SizedFact[]>();
   const report = (node: string, size: number | null, fact: Fact) => {
     const list = facts.get(node);
     if (list === undefined) facts.set(node, [{ size, fact }]);
     else list.push({ size, fact });
   };
-  started.forEach((start, size) => {
-    for (const fact of start.facts) report(piece.id, size, fact);
+  sizes.forEach((size, i) => {
+    for (const { node, fact } of size.facts[index]!) report(node, i, fact);
   });
-  const sizes = pattern.sizes.map((size, index) =>
-    workSize(piece, index, size.id, started[index]!.fabric, env[index]!, readings, sheet, at, memory, report),
-  );
-  for (const tree of rowBlocks(piece.blocks))
-    for (const fact of readings.row(tree).facts) report(tree.id, null, fact);
-
-  const earlier = new Map(previous?.blocks.map((other) => [other.block, other]));
-  const blocks = piece.blocks.map((block, i): BlockStudy => {
-    const tree = block.type === 'row' ? readings.row(block) : null;
-    const inSizes =
-      block.type === 'prose' || block.type === 'heading' || block.type === 'photo'
+  for (const row of rowBlocks([block]))
+    for (const fact of readings.row(row).facts) report(row.id, null, fact);
+  if (block.type === 'prose') reportFigures(block.id, block.text, at, report, false);
+  const nodes = block.type === 'shaping' ? [block.id, block.shaped.id, block.even.id] : [block.id];
+  return {
+    block,
+    tree: block.type === 'row' ? readings.row(block) : null,
+    sizes: isWords ? [] : sizes.map((size) => size.blocks[index] ?? null),
+    figures: text === null ? [] : text.figures.map(at),
+    findings:
+      facts.size === 0
         ? []
-        : sizes.map((size) => size.blocks[i] ?? null);
-    const text = block.type === 'row' || block.type === 'prose' ? block.text : null;
-    const figures = text === null ? [] : text.figures.map(at);
-    if (block.type === 'prose') reportFigures(block.id, block.text, at, report, false);
-    const own = [block.id, ...(block.type === 'shaping' ? [block.shaped.id, block.even.id] : [])];
-    const findings = own.flatMap((node) =>
-      tell(facts.get(node) ?? [], { terms: pattern.terms, labels, node, text: textOf(block, node) }),
-    );
-    const before = earlier.get(block);
-    const made: BlockStudy = { block, tree, sizes: inSizes, figures, findings };
-    return before !== undefined && sameBlock(before, made) ? before : made;
-  });
-  const atPiece = tell(facts.get(piece.id) ?? [], {
-    terms: pattern.terms,
-    labels,
-    node: piece.id,
-    text: piece.name,
-  });
-  const made: PieceStudy = {
-    piece,
-    blocks,
-    rows: sizes.map((size) => size.work.rows),
-    fabrics: sizes.map((size) => size.work.fabric),
-    foundations: sizes.map((size) => size.work.foundation),
-    openings: sizes.map((size) => size.work.openings),
-    starts: started.map((start) => start.stitches),
-    findings: [...atPiece, ...blocks.flatMap((block) => block.findings)],
+        : nodes.flatMap((node) =>
+            tell(facts.get(node) ?? [], { ...telling, node, text: textOf(block, node) }),
+          ),
   };
-  bases.set(made, basis);
-  return made;
 }
 
 function textOf(block: Block, node: string): string {
@@ -322,15 +453,10 @@ function sourcesOf(done: readonly PieceStudy[], size: number): EdgeSource {
   };
 }
 
-function startOf(
-  piece: Piece,
-  size: number,
-  at: (expression: string) => readonly FigureResult[],
-  source: EdgeSource,
-  previous: PieceStudy | null,
-): { fabric: Fabric | null; stitches: number | null; facts: readonly Fact[] } {
-  if (piece.start.kind === 'chain') return { fabric: null, stitches: null, facts: [] };
+function startOf(piece: Piece, size: number, at: At, source: EdgeSource, before: Fabric | null): Start {
+  if (piece.start.kind === 'chain') return AT_A_CHAIN;
   const amount = (edge: Edge) => (edge.amount === null ? null : (at(edge.amount)[size]?.count ?? null));
-  const old = previous === null ? undefined : bases.get(previous)?.starts[size];
-  return edgeFabric(piece.start.edges, piece.start.round, amount, source, old ?? null);
+  return edgeFabric(piece.start.edges, piece.start.round, amount, source, before);
 }
+
+const AT_A_CHAIN: Start = { fabric: null, stitches: null, facts: [] };

@@ -1,9 +1,19 @@
 /**
- * Works the blocks of a piece in one size: rows numbered, repeats and shaping carried out, sides followed. It
+ * Works the blocks of a piece in one size: rows numbered, repeats and shaping carried out, sides followed. After
+ * an edit it begins at the first block that changed, and ends where the work stands as it stood before. It
  * reports facts and judges nothing.
  */
 import { type Block, FIGURE, type FigureText, type Piece, type RowBlock } from '../document/pattern.ts';
-import { type Env, type Fabric, PieceWork, type RowResult, type Written } from '../fabric/index.ts';
+import {
+  type Env,
+  type Fabric,
+  type Opening,
+  PieceWork,
+  type RowResult,
+  type Settling,
+  type Standing,
+  type Written,
+} from '../fabric/index.ts';
 import type { Fact } from '../finding.ts';
 import { type FigureResult, lineNamed, type Sheet } from '../grading/index.ts';
 import type { RowTree } from '../notation/tree.ts';
@@ -40,10 +50,43 @@ export function reportFigures(
   });
 }
 
-export interface SizeWork {
-  readonly work: PieceWork;
-  readonly blocks: readonly (BlockInSize | null)[];
+/** A fact and the node that it is about. */
+export interface NodeFact {
+  readonly node: string;
+  readonly fact: Fact;
 }
+
+/** Where the work stands before a block, and the side that faces then. */
+interface Stand extends Standing {
+  readonly facing: Side | null;
+}
+
+export interface SizeWork {
+  readonly rows: number;
+  readonly fabric: Fabric | null;
+  readonly foundation: number;
+  readonly openings: readonly Opening[];
+  readonly settlings: readonly Settling[];
+  /** One entry a block. */
+  readonly blocks: readonly (BlockInSize | null)[];
+  readonly facts: readonly (readonly NodeFact[])[];
+  /** Before each block, and at the end. */
+  readonly stands: readonly Stand[];
+  /** The blocks from `from` to `to` were worked; those before and after are as they were. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** How the size was worked before an edit that changed some of the blocks and nothing else. */
+export interface Before {
+  readonly blocks: readonly Block[];
+  readonly work: SizeWork;
+  /** How many blocks at the beginning and at the end ask and say the same as before. */
+  readonly head: number;
+  readonly tail: number;
+}
+
+const NO_FACTS: readonly NodeFact[] = [];
 
 export function workSize(
   piece: Piece,
@@ -55,11 +98,21 @@ export function workSize(
   sheet: Sheet,
   at: (expression: string) => readonly FigureResult[],
   memory: Memory,
-  report: (node: string, size: number | null, fact: Fact) => void,
+  before: Before | null,
 ): SizeWork {
   const work = new PieceWork(start, env, memory.work);
-  const written = new Map<string, Written>();
   let side: Side | null = piece.firstSide;
+  const from = before?.head ?? 0;
+  if (before !== null) {
+    const stand = before.work.stands[from]!;
+    work.resume(stand, before.work.openings, before.work.settlings);
+    side = stand.facing;
+  }
+  let facts: NodeFact[] = [];
+  const report = (node: string, _: number | null, fact: Fact) => {
+    facts.push({ node, fact });
+  };
+  const written = new Map<string, Written>();
   const flip = (n: number): void => {
     if (side !== null && n % 2 === 1) side = side === 'RS' ? 'WS' : 'RS';
   };
@@ -102,7 +155,7 @@ export function workSize(
     return result?.count ?? null;
   };
 
-  const blocks = piece.blocks.map((block): BlockInSize | null => {
+  const workBlock = (block: Block): BlockInSize | null => {
     switch (block.type) {
       case 'row': {
         if (!worksIt(block.sizes)) return null;
@@ -195,8 +248,102 @@ export function workSize(
       default:
         return null;
     }
-  });
-  return { work, blocks };
+  };
+
+  const { length } = piece.blocks;
+  const blocks = before === null ? [] : before.work.blocks.slice(0, from);
+  const told = before === null ? [] : before.work.facts.slice(0, from);
+  const stands = before === null ? [] : before.work.stands.slice(0, from);
+  const joinFrom = before === null ? length + 1 : earliestJoin(piece, before);
+  for (let i = from; i <= length; i++) {
+    const stand: Stand = { ...work.standing(), facing: side };
+    if (before !== null && i >= joinFrom) {
+      const index = before.blocks.length - length + i;
+      if (joins(stand, work, before.work, index)) {
+        return joined({ blocks, facts: told, stands, from, to: i }, work, before.work, index);
+      }
+    }
+    stands.push(stand);
+    if (i === length) break;
+    blocks.push(workBlock(piece.blocks[i]!));
+    told.push(facts.length === 0 ? NO_FACTS : facts);
+    if (facts.length > 0) facts = [];
+  }
+  const { rows, fabric, foundation, openings, settlings } = work;
+  return {
+    rows,
+    fabric,
+    foundation,
+    openings,
+    settlings,
+    blocks,
+    facts: told,
+    stands,
+    from,
+    to: length,
+  };
+}
+
+/**
+ * The first block from which on the work can be what it was: behind the edit, and behind the last repeat of a
+ * row that the edit reached.
+ */
+function earliestJoin(piece: Piece, { blocks, head, tail }: Before): number {
+  const first = piece.blocks.length - tail;
+  const shift = piece.blocks.length - blocks.length;
+  for (let i = piece.blocks.length - 1; i >= first; i--) {
+    const block = piece.blocks[i]!;
+    if (block.type !== 'repeat') continue;
+    const [now, then] = [spanOf(piece.blocks, block), spanOf(blocks, block)];
+    const untouched = now.last < head || now.first >= first;
+    const alike = (['first', 'last', 'own'] as const).every(
+      (end) => now[end] === then[end] + (now[end] >= first ? shift : 0),
+    );
+    if (!untouched || !alike) return i + 1;
+  }
+  return first;
+}
+
+/** Does the work stand where it stood before, so that the same blocks will come to the same? */
+function joins(stand: Stand, { settlings }: PieceWork, before: SizeWork, index: number): boolean {
+  const other = before.stands[index]!;
+  return (
+    stand.fabric === other.fabric &&
+    stand.number === other.number &&
+    stand.rows === other.rows &&
+    stand.foundation === other.foundation &&
+    stand.unworkedChain === other.unworkedChain &&
+    stand.facing === other.facing &&
+    stand.settlings === other.settlings &&
+    settlings.every(([row, counts], i) => {
+      const [otherRow, otherCounts] = before.settlings[i]!;
+      return row === otherRow && counts === otherCounts;
+    })
+  );
+}
+
+/** The work up to a block, and from there on what it was before, where it was the block at `index`. */
+function joined(
+  done: Pick<SizeWork, 'blocks' | 'facts' | 'stands' | 'from' | 'to'>,
+  { openings }: PieceWork,
+  before: SizeWork,
+  index: number,
+): SizeWork {
+  const had = before.stands[index]!.openings;
+  const more = openings.length - had;
+  const rest = before.stands.slice(index);
+  return {
+    ...before,
+    openings: [...openings, ...before.openings.slice(had)],
+    blocks: [...done.blocks, ...before.blocks.slice(index)],
+    facts: [...done.facts, ...before.facts.slice(index)],
+    stands: [
+      ...done.stands,
+      ...(more === 0 ? rest : rest.map((stand) => ({ ...stand, openings: stand.openings + more }))),
+    ],
+    from: done.from,
+    to: done.to,
+  };
 }
 
 const withoutFigures = new WeakMap<RowTree, Written>();
@@ -241,15 +388,25 @@ function several(
   };
 }
 
+/** Where the blocks stand that a repeat names, and where it stands itself; -1 = nowhere. */
+function spanOf(
+  blocks: readonly Block[],
+  repeat: Extract<Block, { type: 'repeat' }>,
+): { first: number; last: number; own: number } {
+  return {
+    first: blocks.findIndex((block) => block.id === repeat.first),
+    last: blocks.findIndex((block) => block.id === repeat.last),
+    own: blocks.findIndex((block) => block.id === repeat.id),
+  };
+}
+
 /** The row blocks that a repeat names, as far as the size works them. */
 function groupOf(
   piece: Piece,
   repeat: Extract<Block, { type: 'repeat' }>,
   sizeId: string,
 ): readonly RowBlock[] {
-  const first = piece.blocks.findIndex((block) => block.id === repeat.first);
-  const last = piece.blocks.findIndex((block) => block.id === repeat.last);
-  const own = piece.blocks.findIndex((block) => block.id === repeat.id);
+  const { first, last, own } = spanOf(piece.blocks, repeat);
   if (first < 0 || last < first || own <= last) return [];
   return piece.blocks
     .slice(first, last + 1)
