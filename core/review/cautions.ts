@@ -4,7 +4,7 @@
  * place.
  */
 import type { Pattern, Size } from '../document/pattern.ts';
-import type { Study } from '../study/index.ts';
+import type { BlockStudy, Study } from '../study/index.ts';
 import { type Caution, cautionsFor, type Profile, youngestAge } from '../trade/cautions.ts';
 import { type Text, textsOf } from './texts.ts';
 
@@ -38,16 +38,25 @@ const WORDS: Readonly<Record<Thing, RegExp>> = {
 const DENIED =
   /\b(?:no|not|without|never|instead of|rather than|omit|leave off)\s+(?:(?:an?|the|any)\s+)?$/iu;
 
-function mentionsIn({ node, text, kind }: Text): readonly Mention[] {
-  if (kind !== 'prose') return [];
-  return (['cord', 'small-part'] as const).flatMap((thing) =>
+const inText = new WeakMap<Text, readonly Mention[]>();
+
+function mentionsIn(of: Text): readonly Mention[] {
+  if (of.kind !== 'prose') return NO_MENTIONS;
+  const before = inText.get(of);
+  if (before !== undefined) return before;
+  const { node, text } = of;
+  const made = (['cord', 'small-part'] as const).flatMap((thing) =>
     [...text.matchAll(WORDS[thing])].flatMap((match) =>
       DENIED.test(text.slice(0, match.index))
         ? []
         : [{ node, text, from: match.index, to: match.index + match[0].length, thing }],
     ),
   );
+  inText.set(of, made);
+  return made;
 }
+
+const NO_MENTIONS: readonly Mention[] = [];
 
 /**
  * Every place that calls for a cord or a small part: notions marked so, and the first word for each in every
@@ -84,31 +93,45 @@ const HOLE = 2;
 /** Stitches that take some twenty hours, at a thousand an hour. Common practice, no source. */
 const LONG = 20_000;
 
-/** Whether a quarter of what some row makes is chains over holes: mesh or lace, not a corner. */
+/** What one block comes to for the conditions of cautions. */
+interface Bulk {
+  /** Whether a quarter of what it makes in some size is chains over holes: mesh or lace, not a corner. */
+  readonly openwork: boolean;
+  /** Stitches worked, one number a size. */
+  readonly stitches: readonly number[];
+}
+
+const bulks = new WeakMap<BlockStudy, Bulk>();
+
+function bulkOf(block: BlockStudy): Bulk {
+  const before = bulks.get(block);
+  if (before !== undefined) return before;
+  const openwork = block.sizes.some((size) => {
+    if (size === null) return false;
+    let chains = 0;
+    for (const [each, times] of size.tally.spacesOf) if (each >= HOLE) chains += each * times;
+    return chains > 0 && chains * 4 >= size.tally.stitches + size.tally.chains;
+  });
+  const stitches = block.sizes.map((size) => (size === null ? 0 : size.rows * size.tally.stitches));
+  const made: Bulk = { openwork, stitches };
+  bulks.set(block, made);
+  return made;
+}
+
 function isOpenwork({ pieces }: Study): boolean {
-  return pieces.some(({ blocks }) =>
-    blocks.some(({ sizes }) =>
-      sizes.some((size) => {
-        if (size === null) return false;
-        let chains = 0;
-        for (const [each, times] of size.tally.spacesOf) if (each >= HOLE) chains += each * times;
-        return chains > 0 && chains * 4 >= size.tally.stitches + size.tally.chains;
-      }),
-    ),
-  );
+  return pieces.some(({ blocks }) => blocks.some((block) => bulkOf(block).openwork));
 }
 
 /** Stitches of the largest make of the pattern. */
 function mostStitches({ pattern, pieces }: Study): number {
-  const totals = pattern.sizes.map((_, size) =>
-    pieces.reduce((sum, { piece, blocks }) => {
-      const own = blocks.reduce((n, block) => {
-        const worked = block.sizes[size];
-        return worked ? n + worked.rows * worked.tally.stitches : n;
-      }, 0);
-      return sum + own * Math.max(1, piece.make);
-    }, 0),
-  );
+  const totals = new Array<number>(pattern.sizes.length).fill(0);
+  for (const { piece, blocks } of pieces) {
+    const make = Math.max(1, piece.make);
+    for (const block of blocks) {
+      const { stitches } = bulkOf(block);
+      for (let size = 0; size < stitches.length; size++) totals[size]! += make * stitches[size]!;
+    }
+  }
   return Math.max(0, ...totals);
 }
 

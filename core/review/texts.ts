@@ -3,8 +3,9 @@
  * that has no id of its own is named by its list and place: "notes:0", "cover:description". A colon never
  * stands in an id, so the two cannot be taken for one another. Judges no word.
  */
-import type { FigureText, Pattern } from '../document/pattern.ts';
+import type { Block, FigureText, Pattern } from '../document/pattern.ts';
 import { rowBlocks } from '../study/index.ts';
+import { remembered } from './remember.ts';
 
 export interface Text {
   readonly node: string;
@@ -16,6 +17,31 @@ export interface Text {
 }
 
 const known = new WeakMap<Pattern, readonly Text[]>();
+const byBlock = new WeakMap<Block, readonly Text[]>();
+
+function ofBlock(block: Block): readonly Text[] {
+  const before = byBlock.get(block);
+  if (before !== undefined) return before;
+  const text = (node: string, words: string, kind: Text['kind']): readonly Text[] =>
+    words.trim() === '' ? [] : [textAt(node, words, kind)];
+  const made =
+    block.type === 'prose'
+      ? text(block.id, block.text.text, 'prose')
+      : block.type === 'heading'
+        ? text(block.id, block.text, 'prose')
+        : rowBlocks([block]).flatMap((row) => text(row.id, row.text.text, 'row'));
+  byBlock.set(block, made);
+  return made;
+}
+
+/** One object for a text as long as its node, words and kind are the same, for what is remembered of it. */
+const textOf = remembered((words: string, under: string): Text => {
+  const [node, kind, defines] = JSON.parse(under) as [string, Text['kind'], string | null];
+  return { node, text: words, kind, defines };
+});
+
+const textAt = (node: string, words: string, kind: Text['kind'], defines: string | null = null): Text =>
+  textOf(words, JSON.stringify([node, kind, defines]));
 
 /** All texts of a pattern in the order in which they are printed; none that is empty. */
 export function textsOf(pattern: Pattern): readonly Text[] {
@@ -23,7 +49,7 @@ export function textsOf(pattern: Pattern): readonly Text[] {
   if (before !== undefined) return before;
   const texts: Text[] = [];
   const add = (node: string, text: string, kind: Text['kind'], defines: string | null = null): void => {
-    if (text.trim() !== '') texts.push({ node, text, kind, defines });
+    if (text.trim() !== '') texts.push(textAt(node, text, kind, defines));
   };
   const addAll = (list: string, all: readonly FigureText[]): void => {
     for (const [i, each] of all.entries()) add(`${list}:${i}`, each.text, 'prose');
@@ -38,13 +64,7 @@ export function textsOf(pattern: Pattern): readonly Text[] {
   for (const notion of pattern.notions) add(notion.id, notion.name, 'prose');
   for (const special of pattern.specials) add(special.id, special.text.text, 'row', special.id);
   addAll('notes', pattern.notes);
-  for (const piece of pattern.pieces) {
-    for (const block of piece.blocks) {
-      if (block.type === 'prose') add(block.id, block.text.text, 'prose');
-      else if (block.type === 'heading') add(block.id, block.text, 'prose');
-      else for (const row of rowBlocks([block])) add(row.id, row.text.text, 'row');
-    }
-  }
+  for (const piece of pattern.pieces) for (const block of piece.blocks) texts.push(...ofBlock(block));
   addAll('finishing', pattern.finishing);
   add('cover:care', about.care, 'prose');
   known.set(pattern, texts);

@@ -22,6 +22,7 @@ const abbreviations = remembered((text, under): readonly Used[] => {
 });
 
 const known = new WeakMap<Pattern, readonly TextUse[]>();
+const byText = new WeakMap<Text, { readonly under: string; readonly use: TextUse }>();
 
 /** What each text uses, in the order of the texts. */
 export function usesOf(pattern: Pattern): readonly TextUse[] {
@@ -34,9 +35,13 @@ export function usesOf(pattern: Pattern): readonly TextUse[] {
   const ours = new Set(names);
   const under = JSON.stringify([pattern.terms, names]);
   const uses = textsOf(pattern).map((text): TextUse => {
+    const before = byText.get(text);
+    if (before?.under === under) return before.use;
     const used = abbreviations(text.text, under);
     const own = used.flatMap((use) => (typeof use !== 'string' && ours.has(use.id) ? [use.id] : []));
-    return { text, used, own: new Set(own) };
+    const use: TextUse = { text, used, own: new Set(own) };
+    byText.set(text, { under, use });
+    return use;
   });
   known.set(pattern, uses);
   return uses;

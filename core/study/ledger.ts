@@ -3,8 +3,9 @@
  * belongs to, in words with the numbers filled in. What a screen or a machine lists; it knows neither, and it
  * works nothing out that the study does not hold.
  */
-import type { Block, FigureText, Line } from '../document/pattern.ts';
+import type { Block, FigureText, Line, Pattern } from '../document/pattern.ts';
 import type { Finding, Severity } from '../finding.ts';
+import type { Sheet } from '../grading/index.ts';
 import { type FilledText, filledText } from './filled.ts';
 import { blockLabel, formOf } from './labels.ts';
 import type { BlockStudy, PieceStudy } from './pieces.ts';
@@ -59,47 +60,99 @@ export interface Ledger {
 /** The ledger of a study, with `findings` (the study's own, or those of the technical edit) in their places. */
 export function ledgerOf(study: Study, findings: readonly Finding[]): Ledger {
   const { pattern } = study;
-  const texts = textsOf(study);
   const byNode = new Map<string | null, Finding[]>();
   for (const finding of findings) {
     const list = byNode.get(finding.where.node);
     if (list === undefined) byNode.set(finding.where.node, [finding]);
     else list.push(finding);
   }
-  const take = (node: string | null): readonly LedgerFinding[] => {
-    const own = byNode.get(node) ?? [];
+  const take = (node: string | null): readonly Finding[] => {
+    const own = byNode.get(node);
+    if (own === undefined) return NO_FINDINGS;
     byNode.delete(node);
-    return own.map((finding) => placed(finding, node === null ? null : (texts(node) ?? null)));
+    return own;
+  };
+  let texts: ((node: string) => FilledText | null) | null = null;
+  /** The findings of a node that is no row. */
+  const rest = (node: string | null): readonly LedgerFinding[] => {
+    const own = take(node);
+    if (own.length === 0) return [];
+    texts ??= textsOf(study);
+    const text = node === null ? null : texts(node);
+    return own.map((finding) => placed(finding, text));
   };
   const pieces = study.pieces.map((piece): LedgerPiece => {
-    const rows = piece.blocks.flatMap((block) => rowOf(block, piece, study, texts, take) ?? []);
-    const others = [piece.piece.id, ...piece.piece.blocks.flatMap(nodesOf)];
+    const rows = piece.blocks.flatMap((block) => rowOf(block, piece, study, take) ?? []);
+    const others = byNode.size === 0 ? [] : [piece.piece.id, ...piece.piece.blocks.flatMap(nodesOf)];
     return {
       piece: piece.piece.name,
       make: piece.piece.make,
       rows,
-      findings: others.flatMap(take),
+      findings: others.flatMap(rest),
     };
   });
-  const rest = [...byNode.keys()].flatMap(take);
-  return { sizes: pattern.sizes.map((size) => size.label), pieces, findings: rest };
+  const findingsLeft = [...byNode.keys()].flatMap(rest);
+  return { sizes: pattern.sizes.map((size) => size.label), pieces, findings: findingsLeft };
 }
+
+const NO_FINDINGS: readonly Finding[] = [];
 
 /** Nodes that findings of a block name: its own, and the two rows of a shaping. */
 function nodesOf(block: Block): readonly string[] {
   return block.type === 'shaping' ? [block.id, block.shaped.id, block.even.id] : [block.id];
 }
 
+/** A row as it was last listed, and what it was listed from besides its block. */
+interface Listed {
+  readonly terms: Pattern['terms'];
+  readonly units: Pattern['units'];
+  /** Only where the row has figures. */
+  readonly sheet: Sheet | null;
+  readonly form: ReturnType<typeof formOf>;
+  readonly findings: readonly Finding[];
+  readonly row: LedgerRow;
+}
+
+const listed = new WeakMap<BlockStudy, Listed>();
+
+/** The row of a block; after an edit almost every row is the one of before. */
 function rowOf(
   block: BlockStudy,
   piece: PieceStudy,
   study: Study,
-  texts: (node: string) => FilledText | null,
-  take: (node: string) => readonly LedgerFinding[],
+  take: (node: string) => readonly Finding[],
 ): LedgerRow | null {
-  if (block.block.type === 'prose' || block.block.type === 'heading' || block.block.type === 'photo')
-    return null;
-  const unworked = formOf(piece.piece.blocks, block.block) === 'round' ? 'Rnd –' : 'Row –';
+  const own = block.block;
+  if (own.type === 'prose' || own.type === 'heading' || own.type === 'photo') return null;
+  const { terms, units } = study.pattern;
+  const form = formOf(piece.piece.blocks, own);
+  const hasFigures = own.type === 'shaping' || (own.type === 'row' && own.text.figures.length > 0);
+  const sheet = hasFigures ? study.sheet : null;
+  const findings = nodesOf(own).flatMap(take);
+  const before = listed.get(block);
+  if (
+    before !== undefined &&
+    before.terms === terms &&
+    before.units === units &&
+    before.sheet === sheet &&
+    before.form === form &&
+    before.findings.length === findings.length &&
+    before.findings.every((finding, i) => finding === findings[i])
+  )
+    return before.row;
+  const row = madeRow(block, piece, study, findings);
+  listed.set(block, { terms, units, sheet, form, findings, row });
+  return row;
+}
+
+function madeRow(
+  block: BlockStudy,
+  piece: PieceStudy,
+  study: Study,
+  findings: readonly Finding[],
+): LedgerRow {
+  const own = block.block;
+  const unworked = formOf(piece.piece.blocks, own) === 'round' ? 'Rnd –' : 'Row –';
   const label = blockLabel(piece, block) ?? { text: unworked, side: null };
   const sizes = block.sizes.length;
   const byKind: Record<string, number[]> = {};
@@ -110,15 +163,22 @@ function rowOf(
       byKind[name][i]! += n;
     }
   });
+  const fill = (text: FigureText) => filledText(text, study.sheet, study.pattern);
+  const words = own.type === 'row' ? fill(own.text) : null;
   return {
-    node: block.block.id,
+    node: own.id,
     label: label.text,
     side: label.side,
     counts: block.sizes.map((size) => size?.tally.stitches ?? null),
     byKind,
     spaces: block.sizes.map((size) => size?.tally.spaces ?? null),
-    text: block.block.type === 'row' ? (texts(block.block.id)?.text ?? null) : null,
-    findings: nodesOf(block.block).flatMap(take),
+    text: words?.text ?? null,
+    findings: findings.map((finding) => {
+      const { node } = finding.where;
+      if (own.type !== 'shaping') return placed(finding, words);
+      const shown = [own.shaped, own.even].find(({ id }) => id === node);
+      return placed(finding, shown === undefined ? null : fill(shown.text));
+    }),
   };
 }
 

@@ -217,9 +217,19 @@ function askedBy(piece: Piece, sheet: Sheet, at: At): Asked {
   });
 }
 
+const turning = new WeakMap<RowTree, boolean>();
+
+function rowWorksTurningChain(tree: RowTree): boolean {
+  const known = turning.get(tree);
+  if (known !== undefined) return known;
+  const works = worksTurningChain(tree.items);
+  turning.set(tree, works);
+  return works;
+}
+
 function envsFor(pattern: Pattern, readings: Readings, trees: readonly RowTree[]): readonly Env[] {
   const conventions = [...conventionsIn(trees), ...readings.conventions];
-  const turningChainWorked = trees.some((tree) => worksTurningChain(tree.items));
+  const turningChainWorked = trees.some(rowWorksTurningChain);
   const key = `${pattern.sizes.length}|${turningChainWorked}`;
   let known = envs.get(readings.definitions);
   if (known === undefined) {

@@ -205,14 +205,22 @@ function namesIn(definitions: readonly Definition[]): ReadonlyMap<string, Defini
 /** What rows themselves settle for the rows after them: "(counts as dc here and throughout)". */
 export function conventionsIn(rows: readonly RowTree[]): readonly Convention[] {
   const found: Convention[] = [];
-  for (const row of rows) {
-    for (const item of row.items) {
-      if (item.type === 'chain' && item.counts !== null) {
-        found.push({ from: item.from, to: item.to, chains: item.amount, counts: item.counts });
-      }
-    }
-  }
+  for (const row of rows) for (const convention of conventionsOfRow(row)) found.push(convention);
   return found;
+}
+
+const inRow = new WeakMap<RowTree, readonly Convention[]>();
+
+function conventionsOfRow(row: RowTree): readonly Convention[] {
+  const known = inRow.get(row);
+  if (known !== undefined) return known;
+  const made = row.items.flatMap((item): readonly Convention[] =>
+    item.type === 'chain' && item.counts !== null
+      ? [{ from: item.from, to: item.to, chains: item.amount, counts: item.counts }]
+      : [],
+  );
+  inRow.set(row, made);
+  return made;
 }
 
 /** Does some row work into the top of a turning chain? Then turning chains count in this piece. */

@@ -1,4 +1,5 @@
 /** Letters that look like an abbreviation stand in a text, and neither the trade's list nor the pattern explains them. */
+import type { Pattern } from '../../document/pattern.ts';
 import { quoted } from '../../findings/phrases.ts';
 import { abbreviationsIn } from '../../notation/abbreviations.ts';
 import type { Study } from '../../study/index.ts';
@@ -64,19 +65,29 @@ function unreadIn(study: Study): ReadonlyMap<string, readonly { from: number; to
   return spans;
 }
 
-function candidates({ text, used, own }: TextUse, study: Study): readonly Unexplained[] {
-  const { terms, abbreviations } = study.pattern;
+const byUse = new WeakMap<
+  TextUse,
+  { readonly explained: Pattern['abbreviations']; readonly found: readonly Unexplained[] }
+>();
+
+/** What a text writes that may want explaining. What a text uses is of one text in one system of terms. */
+function candidates(use: TextUse, { terms, abbreviations }: Pattern): readonly Unexplained[] {
+  const before = byUse.get(use);
+  if (before?.explained === abbreviations) return before.found;
+  const { text, used, own } = use;
   const place = (words: string, from: number): Unexplained => ({
     words,
     at: { node: text.node, text: text.text, from, to: from + words.length },
   });
-  const unlisted = used.flatMap((use) => {
-    const as = typeof use === 'string' ? use : use.as;
-    if (own.has(as) || abbreviationList([use], terms, abbreviations).length > 0) return [];
+  const unlisted = used.flatMap((each) => {
+    const as = typeof each === 'string' ? each : each.as;
+    if (own.has(as) || abbreviationList([each], terms, abbreviations).length > 0) return [];
     const from = text.text.toLowerCase().indexOf(as.toLowerCase());
     return from < 0 ? [] : [place(as, from)];
   });
-  return [...unlisted, ...shortWords(text.text, terms).map(({ words, from }) => place(words, from))];
+  const found = [...unlisted, ...shortWords(text.text, terms).map(({ words, from }) => place(words, from))];
+  byUse.set(use, { explained: abbreviations, found });
+  return found;
 }
 
 /** Letters in a text that look like an abbreviation that the trade does not know. Under: the terms. */
@@ -102,18 +113,18 @@ export const abbreviationNotExplained: Rule = {
   example: null,
   sample: { abbreviation: 'BOR' },
   check: (study) => {
+    const all = usesOf(study.pattern).flatMap((use) => candidates(use, study.pattern));
+    if (all.length === 0) return [];
     const explained = explainedBy(study);
     const unread = unreadIn(study);
     const told = new Set<string>();
-    return usesOf(study.pattern).flatMap((use) =>
-      candidates(use, study).flatMap(({ words, at }) => {
-        const key = words.toLowerCase().replace(/s$/u, '');
-        const { node, from = 0, to = 0 } = at;
-        const inUnread = unread.get(node ?? '')?.some((span) => span.from < to && from < span.to) ?? false;
-        if (told.has(key) || explained.has(words.toLowerCase()) || explained.has(key) || inUnread) return [];
-        told.add(key);
-        return [found(abbreviationNotExplained, study, at, { abbreviation: words })];
-      }),
-    );
+    return all.flatMap(({ words, at }) => {
+      const key = words.toLowerCase().replace(/s$/u, '');
+      const { node, from = 0, to = 0 } = at;
+      const inUnread = unread.get(node ?? '')?.some((span) => span.from < to && from < span.to) ?? false;
+      if (told.has(key) || explained.has(words.toLowerCase()) || explained.has(key) || inUnread) return [];
+      told.add(key);
+      return [found(abbreviationNotExplained, study, at, { abbreviation: words })];
+    });
   },
 };

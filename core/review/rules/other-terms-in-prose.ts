@@ -3,6 +3,7 @@ import { quote, text } from '../../findings/phrases.ts';
 import { termText } from '../../notation/term-tokens.ts';
 import type { Terms } from '../../trade/stitches.ts';
 import { onlyIn } from '../../trade/terms.ts';
+import { remembered } from '../remember.ts';
 import { found, type Rule } from '../rule.ts';
 import { textsOf } from '../texts.ts';
 
@@ -30,7 +31,8 @@ const ONLY: Readonly<Record<Terms, ReadonlyMap<string, string>>> = {
 const MARKET: Readonly<Record<Terms, string>> = { us: 'US', uk: 'UK' };
 
 /** Places of words that only `terms` has. A line that names both markets compares them, and is left alone. */
-function placesOf(prose: string, terms: Terms): readonly { from: number; to: number }[] {
+const placesOf = remembered((prose, under): readonly { from: number; to: number }[] => {
+  const terms: Terms = under === 'us' ? 'us' : 'uk';
   const source = termText(prose, 'prose');
   const places: { from: number; to: number }[] = [];
   for (let at = 0; at < source.tokens.length; ) {
@@ -50,7 +52,7 @@ function placesOf(prose: string, terms: Terms): readonly { from: number; to: num
     at += taken;
   }
   return places;
-}
+});
 
 export const otherTermsInProse: Rule = {
   code: 'other-terms-in-prose',
