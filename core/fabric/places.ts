@@ -246,7 +246,20 @@ function together(p: Progress, i: number): boolean {
 function isGap(p: Progress, i: number): boolean {
   p.spent += 1;
   const site = p.below[i]!;
-  return site.kind !== 'turning' && (site.kind === 'space' || !together(p, i));
+  return site.kind !== 'turning' && (site.kind === 'space' || !together(p, i) || isWhole(p));
+}
+
+const whole = new WeakMap<readonly Site[], boolean>();
+
+/** Was all of the row below made in one place, a ring? Then its stitches are no group, and all of them part. */
+function isWhole(p: Progress): boolean {
+  let known = whole.get(p.below);
+  if (known === undefined) {
+    const alone = p.below.filter((site) => !site.more).length;
+    known = alone <= 1 && p.below.every((site) => site.kind === 'stitch');
+    whole.set(p.below, known);
+  }
+  return known;
 }
 
 /** Does the gap lie between two groups, not between a group and the stitch at the edge? */

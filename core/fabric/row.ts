@@ -163,6 +163,13 @@ function goesRound(row: RowTree, below: Fabric | null, items: readonly Item[]): 
   const kind = row.label?.kind;
   const joins = items.some((item) => item.type === 'join' && !item.not);
   if (kind === 'round') return true;
+  const turns = items.some((item) => item.type === 'turn' && !item.not);
+  if (row.label?.short === true && !turns) {
+    // Toy makers number their rounds R1, R2: begun in a ring or round a chain, and never turned.
+    if (ringPlace(items) || items.some((item) => item.type === 'ring' || item.type === 'other-side'))
+      return true;
+    if (below !== null && (below.form === 'joined' || below.form === 'spiral')) return true;
+  }
   if (kind === 'row')
     return joins && !items.some((item, i) => item.type === 'join' && items.slice(i + 1).some(isWork));
   if (below !== null && (below.form === 'joined' || below.form === 'spiral') && !below.ring) return true;

@@ -6,11 +6,11 @@
  * Usual table: sc 1 no, hdc 2 either, dc 3 yes, tr 4 yes (published; sources differ only on hdc, see
  * resources/trade/stitch-geometry.json). A longer chain is the stitch and a space.
  */
-import type { CountsAs, Item, Place } from '../notation/tree.ts';
+import type { CountsAs, Item, Place, StitchRef } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Carried } from './fabric.ts';
-import { namesOf } from './kinds.ts';
+import { GATHERED, namesOf } from './kinds.ts';
 
 /** What the words of a row show about its turning chain. */
 export interface Evidence {
@@ -133,10 +133,15 @@ function conventionFor(n: number, base: BaseStitch, env: Env, figures: Figures):
   return found;
 }
 
+/** A cluster, a popcorn …: a chain alone is never one. */
+function isGathered(stitch: StitchRef | null): boolean {
+  return stitch !== null && GATHERED.has(stitch.form);
+}
+
 function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: Figures): Decision {
   if (said.kind === 'nothing') return { counts: false, base, space: 0, assumed: false };
   // "Ch 3, dc2tog in ring (counts as dc3tog)": the chain is part of the stitch that follows.
-  if (said.kind === 'stitch' && (said.stitch?.together ?? 1) > 1)
+  if (said.kind === 'stitch' && ((said.stitch?.together ?? 1) > 1 || isGathered(said.stitch)))
     return { counts: false, base, space: 0, assumed: false };
   if (said.kind === 'space') return { counts: false, base, space: n, assumed: false };
   const named = said.stitch?.base ?? base;

@@ -376,7 +376,8 @@ export function readCountsAs(c: Cursor): CountsAs | null {
     }
     c.eatAny(['a', 'an', 'the', 'your', 'one']);
     if (c.eat('#th') || c.eat('first') || c.eat('beg') || c.eat('one') || c.peek()?.value === 1) {
-      if (c.peek()?.kind === 'number') c.at++;
+      // "first 2-dc cl" names a cluster of two.
+      if (c.peek()?.kind === 'number' && c.word(1) !== '-') c.at++;
     }
     c.eatAny(['a', 'one']);
     const space = c.attempt(() => {

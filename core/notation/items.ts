@@ -33,7 +33,7 @@ import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
 import { readSkip } from './skips.ts';
 import { suggestion } from './suggestions.ts';
-import type { Amount, CountsAs, Item, Place, Work } from './tree.ts';
+import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { readWork } from './work.ts';
 
@@ -123,6 +123,17 @@ export function attachSaid(c: Cursor, items: Item[]): void {
   const counts = c.said.pop();
   if (!counts) return;
   c.said.length = 0;
+  const made = gatheredWork(items, counts);
+  if (made !== null) {
+    items.splice(-2, 2, made);
+    const chain = items.findIndex((item) => item.type === 'chain');
+    const begins = items[chain];
+    if (begins?.type === 'chain' && begins.counts === null) {
+      const span = { from: begins.to, to: begins.to };
+      items[chain] = { ...begins, counts: { kind: 'nothing', throughout: false, ...span } };
+    }
+    return;
+  }
   for (let i = items.length - 1; i >= 0 && i >= items.length - 4; i--) {
     const item = items[i]!;
     // Right behind it, the bracket becomes part of the item; further off only its meaning does.
@@ -153,6 +164,23 @@ export function attachSaid(c: Cursor, items: Item[]): void {
       return;
     }
   }
+}
+
+const GATHERED: readonly StitchForm[] = ['cluster', 'bobble', 'popcorn', 'puff'];
+
+/** "Ch 3, dc2tog in same st (counts as first cluster)": the stitch behind the beginning chain is one with it. */
+function gatheredWork(items: readonly Item[], counts: CountsAs): Item | null {
+  const work = items.at(-2);
+  if (items.at(-1)?.type !== 'aside' || work?.type !== 'work' || items.at(-3)?.type !== 'chain') return null;
+  if (counts.kind !== 'stitch' || counts.stitch === null || counts.chains !== null) return null;
+  if (!GATHERED.includes(counts.stitch.form)) return null;
+  const { from, to } = work.stitch;
+  return {
+    ...work,
+    stitch: { ...counts.stitch, from, to },
+    amount: { kind: 'one', value: 1, from, to: from },
+    to: counts.to,
+  };
 }
 
 function withCounts(places: readonly Place[], at: number, counts: CountsAs): Place[] {

@@ -412,6 +412,7 @@ export function readLabel(c: Cursor): Label | null {
       ...(read.rows ? { rows: read.rows } : {}),
       ...(title ? { title } : {}),
       ...(read.part ? { part: true as const } : {}),
+      ...(read.short ? { short: true as const } : {}),
       side: side ?? read.side,
       ...span,
     };
@@ -423,6 +424,7 @@ interface Head {
   readonly numbers: RowNumbers | null;
   readonly rows?: Amount | null;
   readonly part?: boolean;
+  readonly short?: boolean;
   readonly side: 'RS' | 'WS' | null;
   /** True when only a colon or stop behind it makes it a label. */
   readonly needsEnd: boolean;
@@ -520,7 +522,7 @@ function readShort(c: Cursor): Head | null {
     c.at++;
     const numbers = readNumbers(c);
     // "R1 6 sc in MR": a capital R with its number needs no colon.
-    return numbers ? { kind: 'row', numbers, side: null, needsEnd: token.text !== 'R' } : null;
+    return numbers ? { kind: 'row', numbers, short: true, side: null, needsEnd: token.text !== 'R' } : null;
   });
 }
 

@@ -146,6 +146,8 @@ const STOPPED = new Set(
 );
 const LOOPED = /^(?:(sc|dc|hdc|htr|tr|dtr|ss)(blo|flo)|(blo?|flo?)(sc|hdc|htr|dc|tr))$/iu;
 const GOES_ON = /\.(?=\s*(?:\p{Ll}|[,;:)\]]))/uy;
+/** "w/", "w/ sl st". */
+const WITH = /w\/(?![a-z]*\/)/iuy;
 const PLURAL = /\(s\)/iy;
 const ORDINAL = /(\d{1,9})(?:st|nd|rd|th)(?!\p{L})/iuy;
 const NUMBER = /\d+(?:\.\d+)?/uy;
@@ -240,6 +242,11 @@ export function lex(text: string): Token[] {
       const written = acronym[0].slice(0, -1);
       push('word', at + written.length, canonical(written.replaceAll('.', '')), 0);
       if (match(GOES_ON, text, at)) at++;
+      continue;
+    }
+    const short = match(WITH, text, at);
+    if (short) {
+      push('word', at + short[0].length, 'with', 0);
       continue;
     }
     const word = match(WORD, text, at);

@@ -25,6 +25,8 @@ const COUNT_WORDS = [
 /** "– 24 sts", "= 24", ". 24 (26, 28) sc" at the end of the row: a count behind a separator. */
 export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
   if (items.length === 0 && c.counts.length === 0) return false;
+  // "(1 sc - 1 inc) x 6": inside a repeat a dash parts stitches.
+  if (c.depth > 0 && c.word() === '-') return false;
   return (
     c.attempt(() => {
       const sign = c.word();

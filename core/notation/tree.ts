@@ -429,6 +429,8 @@ export interface Label extends Span {
   readonly rows?: Amount;
   /** "Dec Row", "Row 5 (Inc Row)": what the row is called, in short words. */
   readonly title?: string;
+  /** "R5": a row or a round, which the work shows. */
+  readonly short?: true;
   /** "Crown Rnd 1": counted among the rows of the part it names. */
   readonly part?: true;
   readonly side: 'RS' | 'WS' | null;

@@ -246,6 +246,9 @@ export function readFastenOff(c: Cursor): Item[] | null {
   if (
     c.eatAny([
       'fasten off',
+      'inv finish',
+      'inv fasten off',
+      'fasten off invisibly',
       'finish off',
       'end off',
       'bind off',

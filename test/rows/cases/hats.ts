@@ -755,4 +755,141 @@ export const hats: readonly RowCase[] = [
     ),
     counts: [12, 24, 32],
   },
+  {
+    name: 'hat wrong: decreases do not divide one size',
+    terms: 'us',
+    text: lines(
+      'Ch 72 (80, 90), join.',
+      'Rnd 1: Ch 1, sc in each ch around, join. 72 (80, 90) sc',
+      'Rnd 2: Ch 1, *sc in next 6 sc, sc2tog; rep from * around, join. 63 (70, 79) sc',
+    ),
+    counts: [null, [72, 80, 90], null],
+    findings: [
+      { row: 2, code: 'repeat-does-not-fit' },
+      { row: 2, code: 'stated-count-wrong' },
+    ],
+  },
+  {
+    name: 'hat wrong: stated in one size only',
+    terms: 'us',
+    text: lines(
+      'Ch 72 (80, 88), join.',
+      'Rnd 1: Ch 1, sc in each ch around, join. 72 (80, 88) sc',
+      'Rnd 2: Ch 1, *sc in next 6 sc, sc2tog; rep from * around, join. 63 (70, 78) sc',
+    ),
+    counts: [null, [72, 80, 88], [63, 70, 77]],
+    findings: [{ row: 2, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'hat wrong: ch count off vs stated',
+    terms: 'us',
+    text: lines(
+      'Ch 60, join to form ring.',
+      'Rnd 1: Ch 2 (counts as hdc), hdc in each ch around, join in top of ch-2. (61 hdc)',
+    ),
+    counts: [null, 60],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'hat wrong: marker count',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 10 dc in magic ring, join. (10 dc)',
+      'Rnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each of next 8 sts, join. (20 dc)',
+    ),
+    counts: [10, 18],
+    findings: [
+      { row: 1, code: 'stitches-left-unworked' },
+      { row: 1, code: 'stated-count-wrong' },
+    ],
+  },
+  {
+    name: 'hat wrong: post rib odd in size',
+    terms: 'us',
+    text: lines(
+      'Ch 45 (50), join.',
+      'Rnd 1: Ch 3 (counts as dc), dc in each ch around, join. 45 (50) dc',
+      'Rnd 2: Ch 2, *FPdc around next st, BPdc around next st; rep from * around, join.',
+    ),
+    counts: [null, [45, 50], null],
+    findings: [{ row: 2, code: 'repeat-does-not-fit' }],
+  },
+  {
+    name: 'unread words',
+    terms: 'us',
+    text: lines('Rnd 1: 6 sc in magic ring. (6)', 'Rnd 2: Frob 2 sc in each st around. (12)'),
+    counts: [6, 12],
+    read: [true, false],
+    findings: [{ row: 1, code: 'word-not-read' }],
+  },
+  {
+    name: 'unread typo',
+    terms: 'us',
+    text: lines('Rnd 1: 6 sc in magic ring. (6)', 'Rnd 2: 2 scc in each st around. (12)'),
+    counts: [6, null],
+    read: [true, false],
+    findings: [
+      { row: 1, code: 'word-not-read' },
+      { row: 1, code: 'stated-count-wrong' },
+    ],
+  },
+  {
+    name: 'terms mix UK in US',
+    terms: 'us',
+    text: lines('Rnd 1: 6 sc in magic ring. (6)', 'Rnd 2: 2 htr in each st around. (12)'),
+    counts: [6, 12],
+    findings: [{ row: 1, code: 'other-terms' }],
+  },
+  {
+    name: 'yarn over multiple joins',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: With MC, ch 1, 10 sc in magic ring, sl st in first sc, drop MC. (10 sc)',
+      'Rnd 2: With CC1, ch 1, 2 sc in each st around, sl st in first sc, drop CC1. (20 sc)',
+      'Rnd 3: With MC, ch 1, [sc in next st, 2 sc in next st] around, sl st in first sc. Cut MC. (30 sc)',
+    ),
+    counts: [10, 20, 30],
+  },
+  {
+    name: 'hat with "hdc inc" words',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 8 hdc in magic ring. sl st to first st. 8 hdc',
+      'Rnd 2: ch 1, hdc inc in each st. sl st to first st. 16 hdc',
+      'Rnd 3: ch 1, *hdc in next st, hdc inc in next st* repeat around. sl st to first st. 24 hdc',
+      'Rnd 4: ch 1, *hdc in next 2 sts, hdc inc in next st* repeat around. sl st to first st. 32 hdc',
+      'Rnd 5: ch 1, hdc in each st. sl st to first st. 32 hdc',
+    ),
+    counts: [8, 16, 24, 32, 32],
+  },
+  {
+    name: 'hat UK dtr',
+    terms: 'uk',
+    text: lines(
+      'Round 1: 4 ch (counts as 1 dtr), 15 dtr in magic ring, ss to top of 4 ch. (16 dtr)',
+      'Round 2: 4 ch, 1 dtr in same place, 2 dtr in each dtr to end, ss to top of 4 ch. (32 dtr)',
+    ),
+    counts: [16, 32],
+  },
+  {
+    name: 'cowl v-stitch joined UK',
+    terms: 'uk',
+    text: lines(
+      'Make 48 ch, ss to join.',
+      'Round 1: 4 ch (counts as 1 tr, 1 ch), 1 tr in same ch, miss 2 ch, *(1 tr, 1 ch, 1 tr) in next ch, miss 2 ch; rep from * to end, ss to 3rd of 4 ch. (16 V-sts)',
+      'Round 2: ss in 1-ch sp, 4 ch, 1 tr in same sp, *(1 tr, 1 ch, 1 tr) in next 1-ch sp; rep from * to end, ss to 3rd of 4 ch. (16 V-sts)',
+    ),
+    counts: [null, 32, 32],
+    spaces: [null, 16, 16],
+  },
+  {
+    name: 'cowl UK pretty multi size',
+    terms: 'uk',
+    text: lines(
+      'Make 80 (90:100) ch, ss to join.',
+      'Round 1: 1 ch, 1 dc in each ch to end, ss to first dc. 80 (90:100) dc',
+      'Round 2: 1 ch, *1 dc in each of next 9 dc, 2 dc in next dc; rep from * to end, ss to first dc. 88 (99:110) dc',
+    ),
+    counts: [null, [80, 90, 100], [88, 99, 110]],
+  },
 ];

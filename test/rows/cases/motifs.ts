@@ -128,6 +128,18 @@ export const motifs: readonly RowCase[] = [
     counts: [33, null],
   },
   {
+    name: 'layered flower with sps behind',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, (sc in ring, ch 3) 6 times; join with sl st in first sc. (6 ch-3 sps)',
+      'Rnd 2: Ch 1, (sc, hdc, dc, hdc, sc) in each ch-3 sp around; join. (6 petals)',
+      'Rnd 3: Ch 1, working behind petals, *sc around post of next sc on rnd 1, ch 4; rep from * around; join. (6 ch-4 sps)',
+      'Rnd 4: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each ch-4 sp around; join. (6 petals)',
+    ),
+    counts: [6, 30, 6, 42],
+    spaces: [6, null, 6, null],
+  },
+  {
     name: 'square with post stitches',
     terms: 'us',
     text: lines(
@@ -499,5 +511,293 @@ export const motifs: readonly RowCase[] = [
     ),
     counts: [6, 30, null, 42],
     spaces: [6, null, 6, null],
+  },
+  {
+    name: 'square wrong count of dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3, 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2, join in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Ch 3, dc in next 2 dc, *(2 dc, ch 2, 2 dc) in ch-2 sp, dc in next 3 dc; rep from * 2 more times, (2 dc, ch 2, 2 dc) in last ch-2 sp, join. (32 dc, 4 ch-2 sps)',
+    ),
+    counts: [12, 28],
+    spaces: [4, 4],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'square wrong dc between',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3, 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2, join in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Ch 3, dc in next 3 dc, *(2 dc, ch 2, 2 dc) in ch-2 sp, dc in next 3 dc; rep from * around, join.',
+    ),
+    counts: [12, null],
+    spaces: [4, null],
+    findings: [
+      {
+        row: 1,
+        code: [
+          'stitches-passed-over',
+          'place-does-not-exist',
+          'repeat-does-not-fit',
+          'stitches-left-unworked',
+        ],
+      },
+    ],
+  },
+  {
+    name: 'doily loops of which the last spans no stitch',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 16 sc in magic ring, join. (16 sc)',
+      'Rnd 2: Ch 1, sc in first sc, *ch 4, sk 2 sc, sc in next sc; rep from * around, ch 4, join.',
+    ),
+    counts: [16, 6],
+    spaces: [null, 6],
+  },
+  {
+    name: 'doily wrong name of loop',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 16 sc in magic ring, join. (16 sc)',
+      'Rnd 2: Ch 1, sc in first sc, *ch 4, sk next sc, sc in next sc; rep from * around to last sc, ch 4, sk last sc, join. (8 ch-4 sps)',
+      'Rnd 3: Ch 1, (sc, hdc, dc, hdc, sc) in each ch-5 sp around, join.',
+    ),
+    counts: [16, 8, null],
+    spaces: [null, 8, null],
+    findings: [{ row: 2, code: 'place-does-not-exist' }],
+  },
+  {
+    name: 'granny square joined corner hdc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 4 (counts as dc and ch 1), [3 dc in ring, ch 1] 3 times in magic ring, 2 dc in ring, join with sl st in 3rd ch of beg ch-4. (12 dc, 4 ch-1 sps)',
+      'Rnd 2: Sl st in ch-1 sp, ch 4, 3 dc in same sp, *ch 1, (3 dc, ch 1, 3 dc) in next ch-1 sp; rep from * 2 times more, ch 1, 2 dc in first ch-1 sp, join with sl st in 3rd ch of beg ch-4. (24 dc, 8 ch-1 sps)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 8],
+  },
+  {
+    name: 'granny rectangle',
+    terms: 'us',
+    text: lines(
+      'Ch 12.',
+      'Rnd 1: (2 dc, ch 2, 3 dc) in 4th ch from hook, ch 1, sk 3 ch, 3 dc in next ch, ch 1, sk 3 ch, (3 dc, ch 2, 3 dc, ch 2, 3 dc) in last ch; working along other side, ch 1, sk 3 ch, 3 dc in next ch, ch 1, sk 3 ch, 3 dc in same ch as first group, ch 2, join with sl st in top of beg ch.',
+    ),
+    counts: [12, null],
+  },
+  {
+    name: 'granny half hexagon flat turned',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 4 (counts as dc, ch 1), (2 dc, ch 1) 3 times in magic ring, dc in ring, turn. (8 dc, 4 ch-1 sps)',
+    ),
+    counts: [8],
+    spaces: [4],
+  },
+  {
+    name: 'circle hdc with ch1 joins in first st',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 hdc into magic ring; join to first hdc with sl st. (12)',
+      'Rnd 2: Ch 1, 2 hdc into same st and each st around; join to first hdc with sl st. (24)',
+      'Rnd 3: Ch 1, hdc into same st, 2 hdc into next st, *hdc into next st, 2 hdc into next st; repeat from * around; join to first hdc with sl st. (36)',
+    ),
+    counts: [12, 24, 36],
+  },
+  {
+    name: 'leaf UK both sides',
+    terms: 'uk',
+    text: lines(
+      'Make 12 ch.',
+      'Round 1: 1 dc into 2nd ch from hook, 1 htr into next ch, 1 tr into each of next 6 ch, 1 htr into next ch, 1 dc into next ch, 3 dc into last ch, working along other side of ch, 1 dc into next ch, 1 htr into next ch, 1 tr into each of next 6 ch, 1 htr into next ch, 1 dc into next ch, ss into first dc.',
+    ),
+    counts: [12, 23],
+  },
+  {
+    name: 'circle variants: st at base of beg ch',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, dc in st at base of ch-3, 2 dc in each st around; join in 3rd ch of beg ch-3. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: same st as beg ch',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, 1 dc in same st as beg ch-3, *2 dc in next st; rep from * around; slip stitch into the top of the beginning chain 3. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: joining st',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, dc in joining st, 2 dc in next 11 sts, join to 3rd chain. (24 dc)',
+    ),
+    counts: [12, 24],
+    findings: [{ row: 1, code: 'each-not-said' }],
+  },
+  {
+    name: 'circle variants: two dc in every dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, dc in first dc, two dc in every dc around, close with sl st. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: sl st into top of initial chain',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, 2 dc in next dc, (1 dc in next dc, 2 dc in next dc) repeat around, sl st into top of initial chain. (18 dc)',
+    ),
+    counts: [12, 18],
+  },
+  {
+    name: 'circle variants: standing dc counts as first',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Standing dc in same st, dc in same st, 2 dc in each of next 11 dc, join in top of first dc. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: ch 2 in place of ch 3',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 2 (counts as dc), dc in same st, 2 dc in each st around, join in top of ch-2. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: chainless start',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Work a chainless starting dc in first st, dc in same st, 2 dc in each rem st, join. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: 2 dc in ea',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: ch 3, dc in same, 2 dc in ea dc, join w/ sl st to top of ch 3. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: spoke chain',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 5 (counts as dc, ch 2), *dc in next dc, ch 2; rep from * 10 times more, sl st in 3rd ch of ch-5. (12 dc, 12 ch-2 sps)',
+    ),
+    counts: [12, 12],
+    spaces: [null, 12],
+  },
+  {
+    name: 'circle variants: sc, ch 1 between',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: Ch 1, sc in same st, ch 1, *sc in next st, ch 1; rep from * around; join. (12 sc, 12 ch-1 sps)',
+    ),
+    counts: [12, 12],
+    spaces: [null, 12],
+  },
+  {
+    name: 'circle variants: dc in spaces between dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Sl st in sp between ch-3 and next dc, ch 3, dc in same sp, 2 dc in each sp between dc around; join. (24 dc)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: third loop',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: Ch 1, 2 hdc in each st around; join. (24 hdc)',
+      'Rnd 3: Ch 1, working in 3rd loop, hdc in each st around; join. (24 hdc)',
+    ),
+    counts: [12, 24, 24],
+  },
+  {
+    name: 'circle variants: petals of 5 dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: *Sk next sc, 5 dc in next sc, sk next sc, sl st in next sc; rep from * around. (3 petals)',
+    ),
+    counts: [12, 18],
+  },
+  {
+    name: 'circle variants: sl st between petals, ch 3 petals',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: *Ch 3, 2 dc in same sc, 2 dc in next sc, ch 3, sl st in same sc, sl st in next sc; rep from * 5 more times.',
+    ),
+    counts: [12, null],
+  },
+  {
+    name: 'circle variants: crossed dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, dc in joining sl st of previous rnd, *sk next dc, dc in next dc, dc in skipped dc; rep from * 4 times more, sk 1 dc; join.',
+    ),
+    counts: [12, null],
+  },
+  {
+    name: 'circle variants: FPdc inc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc throughout), 11 dc in magic ring; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 3, FPdc around same st, *dc in next st, FPdc around same st; rep from * around; join. (24 sts)',
+    ),
+    counts: [12, 24],
+  },
+  {
+    name: 'circle variants: bead of cluster 3-dc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: Ch 3, dc2tog in same st (counts as 3-dc cl), ch 3, *sk next st, 3-dc cl in next st, ch 3; rep from * around, sk last st; join with sl st in top of first cl. (6 cls, 6 ch-3 sps)',
+    ),
+    counts: [12, 6],
+    spaces: [null, 6],
+  },
+  {
+    name: 'circle variants: (cl, ch 2) in every st',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 1, 12 sc in magic ring; join with sl st in first sc. (12 sc)',
+      'Rnd 2: Ch 2, dc in same st (counts as first 2-dc cl), ch 2, (2-dc cl in next st, ch 2) 11 times; join. (12 clusters)',
+    ),
+    counts: [12, 12],
+    spaces: [null, 12],
+  },
+  {
+    name: 'circle variants: puffs UK',
+    terms: 'uk',
+    text: lines(
+      'Rnd 1: 1 ch, 10 dc in magic ring, ss in first dc. (10 dc)',
+      'Rnd 2: 2 ch, *puff st in next dc, 2 ch; rep from * to end, ss in top of first puff. (10 puffs, 10 2-ch sps)',
+    ),
+    counts: [10, 10],
+    spaces: [null, 10],
   },
 ];
