@@ -1,0 +1,11 @@
+/** Why a kind of finding matters, from the catalogue and the rules of the technical edit. */
+import { CATALOGUE } from '../../core/findings/index.ts';
+import { RULES } from '../../core/review/rules.ts';
+
+const reasons: ReadonlyMap<string, string> = new Map(
+  [...CATALOGUE, ...RULES].map(({ code, reason }) => [code, reason]),
+);
+
+export function reasonOf(code: string): string | null {
+  return reasons.get(code) ?? null;
+}
