@@ -149,6 +149,18 @@ export function fitOpen(
       if (ok) return accept(from.passes);
     }
   }
+  if (last?.kind === 'ending' && last.replaces !== true && !p.sparing) {
+    // "ending with sc in 3rd ch of ch-6" may stand for the end of the last pass: so it does where a space
+    // would otherwise be left out.
+    for (const from of candidates) {
+      for (const { way, partial } of endings(p, item as Repeat, body!)) {
+        p.sparing = true;
+        const ok = attempt(from, way, partial);
+        p.sparing = false;
+        if (ok) return accept(from.passes + partial);
+      }
+    }
+  }
   for (const from of candidates) {
     if (last === null) {
       if (from.passes === 0 && body !== null && candidates.length > 1) continue;

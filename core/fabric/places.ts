@@ -144,6 +144,11 @@ export function missing(
   return null;
 }
 
+/** Would going on to `to` leave out spaces, in a trial where every space is to be used? */
+function leavesSpaces(p: Progress, to: number): boolean {
+  return p.sparing && p.usedSpace && p.below.slice(p.pos, to).some((site) => site.kind === 'space');
+}
+
 /** The turning chain of the row before, reached over spaces. */
 export function takeTurningChain(p: Progress, span: Span): number | null {
   p.uncover();
@@ -168,6 +173,7 @@ export function takeTurningChain(p: Progress, span: Span): number | null {
     });
     return null;
   }
+  if (leavesSpaces(p, i)) return null;
   // From the last space or shell on, the edge is next, whatever lies between.
   if (!p.unsaid && !passOver(p, p.pos, i, undefined, span)) return null;
   p.advance(i);

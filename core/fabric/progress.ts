@@ -97,6 +97,8 @@ export class Progress {
   trials = 0;
   /** In this trial even a row that goes from space to space passes over nothing unsaid. */
   strict = false;
+  /** In this trial a row that works into spaces leaves none of them out on the way to the edge. */
+  sparing = false;
   /** Stitches passed over without a word are told and do not make a trial fail. */
   lenient = false;
   muted = 0;

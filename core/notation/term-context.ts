@@ -22,7 +22,7 @@ const LEADS_IN = set(
 
 /** A ladder word before these describes the thing, it does not name a stitch. */
 const THINGS = set(
-  'strand strands row rows round rounds yarn yarns thread thickness size sizes color colors colour colours loop loops knot knots point points pointed border knitting knit time times check layer layers length width fold breasted needle needles hook hooks ply sided ended motif motifs skein skeins ball balls bed buttonhole buttonholes rib ribbing edge edges side sides cuff cuffs page pages piece pieces chain chains decrease crochet clef clefs voice voices part parts recorder line lines staff stave note notes space spaces bind cast breast size ended back lock locked wrap number digit digits colored coloured sheet spaced weight bar bars',
+  'strand strands row rows round rounds yarn yarns thread thickness size sizes color colors colour colours loop loops knot knots point points pointed border knitting knit time times check layer layers length width fold breasted needle needles hook hooks ply sided ended motif motifs skein skeins ball balls bed buttonhole buttonholes rib ribbing edge edges side sides cuff cuffs page pages piece pieces chain chains decrease decreases increase increases dec decs inc incs crochet clef clefs voice voices part parts recorder line lines staff stave note notes space spaces bind cast breast size ended back lock locked wrap number digit digits colored coloured sheet spaced weight bar bars',
 );
 
 /** Verbs' objects: "double the yarn", "double it". */
@@ -66,6 +66,14 @@ function sharesCrochet(source: TermText, at: number): boolean {
     if (!LADDER_WORDS.has(next.word)) return false;
   }
   return false;
+}
+
+/** "A double decrease": how many stitches it takes away, in either terms. */
+export function shapesTwice(source: TermText, at: number, last: number): boolean {
+  return (
+    /^(?:single|double|triple)$/.test(source.tokens[at]!.word) &&
+    /^(?:dec|inc)/.test(source.tokens[last + 1]?.word ?? '')
+  );
 }
 
 /** A word alone that names a stitch in some texts: "double", "trebles", "single". */

@@ -15,6 +15,7 @@ import {
   judgeSpelling,
   judgeWeight,
   judgeYarnOver,
+  shapesTwice,
   type Verdict,
 } from './term-context.ts';
 import { abbreviated, compoundAt, likeCase, named } from './term-spelling.ts';
@@ -198,7 +199,9 @@ function stitchMatch(job: Job, at: number, count: number, key: string, phrase: S
   const whole = compoundAt(source, at, last);
   const row = source.lines[tokens[0]!.line]!.row;
   const verdict =
-    phrase.style === 'bare' && !whole ? judgeBare(source, at, row) : judgeName(source, last, key);
+    phrase.style === 'bare' && (!whole || shapesTwice(source, at, last))
+      ? judgeBare(source, at, row)
+      : judgeName(source, last, key);
   const separators = tokens.slice(1).map((token, index) => source.text.slice(tokens[index]!.to, token.from));
   const replacement =
     phrase.style === 'abbr'

@@ -35,6 +35,22 @@ describe('the published ladder and compounds (UK shop’s guide, translation cha
   });
 });
 
+describe('how many a decrease takes away is the same word in both terms (common practice, no source)', () => {
+  it.each([
+    'Work a double decrease at the neck.',
+    'a single increase at each end',
+    'the double decreases lie one over the other',
+  ])('%s', (words) => {
+    expect(text('us', words)).toBe(words);
+    expect(text('uk', words)).toBe(words);
+  });
+
+  it('while a decrease that names its stitch is converted', () => {
+    expect(text('us', 'a double crochet decrease')).toBe('a treble decrease');
+    expect(text('uk', 'a treble decrease')).toBe('a double crochet decrease');
+  });
+});
+
 describe('forms of writing (common practice, no source)', () => {
   it.each([
     // capitals

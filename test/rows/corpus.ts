@@ -19,6 +19,7 @@ import { motifs } from './cases/motifs.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
 import { posts } from './cases/posts.ts';
+import { proofs } from './cases/proofs.ts';
 import { repeats } from './cases/repeats.ts';
 import { ripples } from './cases/ripples.ts';
 import { rounds } from './cases/rounds.ts';
@@ -63,6 +64,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   garments,
   wardrobe,
   workroom,
+  proofs,
   toys,
   dolls,
   motifs,
