@@ -3,7 +3,7 @@
  * everything after it use exactly what is left; it is found by working the passes, then trying what follows
  * from each moment, the most passes first. When none comes out even, the finding tells by how much.
  */
-import type { Again, Group, Item, Repeat, Stop, Work } from '../notation/tree.ts';
+import type { Again, Group, Item, Place, Repeat, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
 import { missing } from './places.ts';
@@ -176,6 +176,13 @@ export function fitOpen(
 
   // Nothing comes out even: work it as far as it goes, and say by how much it misses.
   const best = candidates[0] ?? tried[tried.length - 1]!;
+  const unmet = passes === 0 && item.type === 'repeat' && top ? unmetSpace(p, item) : null;
+  if (unmet !== null) {
+    replay(0);
+    missing(p, unmet, unmet.nouns[0], 1, 0);
+    p.misfit = true;
+    return then();
+  }
   const misses = body === null ? null : shortfall(p, item, rest, before, used, limit);
   if (misses === null || misses.fits) {
     const from = (misses === null ? null : tried.find((t) => t.passes === misses.passes)) ?? best;
@@ -245,6 +252,18 @@ function reportUnmet(p: Progress, works: readonly (Work | Group)[]): void {
     const there = spot !== null ? spot >= 0 : place.kind === 'across' && p.seek(place.nouns) >= 0;
     if (!there && noun !== undefined) missing(p, place, noun, 1, 0);
   }
+}
+
+/** The space that a repeat which cannot be worked even once goes into, when the row below has none such. */
+function unmetSpace(p: Progress, item: Repeat): Extract<Place, { kind: 'next' }> | null {
+  for (const inner of item.items) {
+    if (inner.type !== 'work' && inner.type !== 'group') continue;
+    const place = inner.places[0];
+    const noun = place?.kind === 'next' ? place.nouns[0] : undefined;
+    if (place?.kind !== 'next' || noun?.kind !== 'space' || p.seek(place.nouns, 0) >= 0) continue;
+    return place;
+  }
+  return null;
 }
 
 interface Limit {

@@ -115,9 +115,12 @@ function checkPart(
   const besideUnits = stated.parts.some(({ noun }) => noun?.kind === 'named' && isUnit(noun.stitch));
   const besideGroups = stated.parts.some((other) => other.noun?.kind === 'between');
   if ((besideUnits || besideGroups) && noun !== null && noun.base !== null) {
-    let n = 0;
-    for (const [id, count] of besideUnits ? of.loose : of.single) if (baseOf(id) === noun.base) n += count;
-    if (n === said) return null;
+    // A shell written out in the row is a group to the engine.
+    for (const outside of besideUnits ? [of.loose, of.single] : [of.single]) {
+      let n = 0;
+      for (const [id, count] of outside) if (baseOf(id) === noun.base) n += count;
+      if (n === said) return null;
+    }
   }
   if (numbers === null) return null;
   // "(10 V-sts, 10 ch-1 sps)": beside units, spaces are those between them.

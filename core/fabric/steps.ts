@@ -178,7 +178,9 @@ function chosenAcross(items: readonly Item[]): readonly Step[] {
       works.length > 1 &&
       new Set(kinds).size === kinds.length &&
       works[0]!.places[0]!.kind === 'across' &&
-      kinds.some((kind) => kind.startsWith('sp') || kind === 'ch')
+      // "dc in each tr and tr in each dc": the first to its end would leave nothing for the second.
+      (kinds.some((kind) => kind.startsWith('sp') || kind === 'ch') ||
+        kinds.every((kind) => kind !== 'st' && kind !== 'spot'))
     ) {
       out.push({ type: 'choice', from: first.from, to: works[works.length - 1]!.to, works });
       i += works.length - 1;

@@ -322,7 +322,10 @@ function readEvery(c: Cursor): number | null {
       c.eat('rem');
       return 1;
     }
-    if (c.eatAny(['all of the', 'all the', 'all', 'the rem', 'rem', 'both'])) return 1;
+    if (
+      c.eatAny(['each of the rem', 'each of rem', 'all of the', 'all the', 'all', 'the rem', 'rem', 'both'])
+    )
+      return 1;
     return null;
   });
 }
@@ -351,7 +354,19 @@ export function readNext(c: Cursor): Bare | null {
       if (
         every ||
         other ||
-        !c.eatAny(['all of the', 'all the', 'all of', 'all', 'both', 'each of', 'the rem', 'rem', 'center'])
+        !c.eatAny([
+          'all of the',
+          'all the',
+          'all of',
+          'all',
+          'both',
+          'each of the rem',
+          'each of rem',
+          'each of',
+          'the rem',
+          'rem',
+          'center',
+        ])
       )
         return null;
       return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
@@ -360,7 +375,7 @@ export function readNext(c: Cursor): Bare | null {
       const some = c.attempt(() => {
         if (!c.eat('each of')) return null;
         c.eat('the');
-        return true;
+        return c.is('rem') ? null : true;
       });
       if (!some) return null;
     }

@@ -23,6 +23,7 @@ import { proofs } from './cases/proofs.ts';
 import { repeats } from './cases/repeats.ts';
 import { ripples } from './cases/ripples.ts';
 import { rounds } from './cases/rounds.ts';
+import { samplers } from './cases/samplers.ts';
 import { shaping } from './cases/shaping.ts';
 import { shells } from './cases/shells.ts';
 import { shortRows } from './cases/shortRows.ts';
@@ -65,6 +66,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   wardrobe,
   workroom,
   proofs,
+  samplers,
   toys,
   dolls,
   motifs,
