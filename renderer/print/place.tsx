@@ -48,7 +48,7 @@ export function PrintPlace() {
       <h2 className="unseen">{PLACE_WORDS.print}</h2>
       <aside className="print-choices">
         <fieldset className="choices">
-          <legend>{printWords.choices}</legend>
+          <legend className="unseen">{printWords.choices}</legend>
           <label className="field">
             <span>{printWords.terms}</span>
             <select value={terms} onChange={(event) => desk.read({ terms: event.target.value as Terms })}>

@@ -111,9 +111,11 @@ function Item({ finding, group }: { readonly finding: Finding; readonly group: F
       studio.tell(reviewWords.fixed);
     }
   };
+  const place = placeFor(group.part, finding);
+  // What concerns the whole pattern is in no one place of the manuscript.
+  const leads = finding.where.node !== null || place !== 'write';
   const go = () => {
     const { node, from, to } = finding.where;
-    const place = placeFor(group.part, finding);
     if (node === null) studio.go(place);
     else studio.goTo(node, from, to, place);
   };
@@ -136,9 +138,11 @@ function Item({ finding, group }: { readonly finding: Finding; readonly group: F
         </details>
       )}
       <div className="review-buttons">
-        <button type="button" aria-label={reviewWords.goTo(message)} onClick={go}>
-          {reviewWords.go}
-        </button>
+        {leads && (
+          <button type="button" aria-label={reviewWords.goTo(message)} onClick={go}>
+            {reviewWords.go}
+          </button>
+        )}
         {finding.fix !== null && (
           <button type="button" onClick={fix}>
             {say(finding.fix.label)}

@@ -8,6 +8,8 @@ export function Strips() {
   const terms = useDeskView((view) => view.reading.terms);
   const file = useDeskView((view) => view.file);
   const trouble = useStudioView((view) => view.journalTrouble);
+  // Print has the terms among its choices; nothing is written there.
+  const isWritten = useStudioView((view) => view.place !== 'print');
   return (
     <>
       {trouble !== null && (
@@ -17,7 +19,7 @@ export function Strips() {
       )}
       {file?.heldElsewhere && <p className="strip">{shellWords.heldElsewhere}</p>}
       {file?.readOnly && !file.heldElsewhere && <p className="strip">{shellWords.readOnly}</p>}
-      {terms !== own && (
+      {isWritten && terms !== own && (
         <p className="strip">
           <span>{shellWords.readingOther(terms, own)}</span>
           <button type="button" onClick={() => desk.read({ terms: own })}>

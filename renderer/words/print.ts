@@ -3,7 +3,7 @@ import type { Edition, Paper } from '../../core/print/style.ts';
 
 export const printWords = {
   pages: 'Pages as they will be printed',
-  choices: 'Show',
+  choices: 'Pages to show',
   terms: 'Terms',
   paper: 'Paper',
   edition: 'Edition',
