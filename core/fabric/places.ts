@@ -339,6 +339,10 @@ export function takeInUnit(
     }
     if (at >= 0) break;
   }
+  if (at < 0 && ref !== null) {
+    const pair = nextRun(p, from);
+    if (pair !== null) return insideUnit(p, place, span, pair.at, pair.of, again);
+  }
   if (at < 0) {
     // A repeat may hold its places in a plain run: "3rd ch of next ch-5 sp".
     const i = again ? p.seek([unit], 0) : p.seek([unit], from);
@@ -348,7 +352,30 @@ export function takeInUnit(
     if (p.intoSpace) p.usedSpace = true;
     return i;
   }
-  const of = p.below[at]!.unit!.of;
+  return insideUnit(p, place, span, at, p.below[at]!.unit!.of, again);
+}
+
+/** The next stitches made in one place: a unit that the row below makes without naming it. */
+function nextRun(p: Progress, from: number): { at: number; of: number } | null {
+  for (let i = from + 1; i < p.below.length; i++) {
+    p.spent += 1;
+    if (!together(p, i)) continue;
+    let end = i + 1;
+    while (end < p.below.length && together(p, end)) end += 1;
+    return { at: i - 1, of: end - i + 1 };
+  }
+  return null;
+}
+
+/** The site that the words mean inside the unit of `of` sites from `at` on. */
+function insideUnit(
+  p: Progress,
+  place: Extract<Place, { kind: 'of-unit' }>,
+  span: Span,
+  at: number,
+  of: number,
+  again: boolean,
+): number | null {
   const end = Math.min(at + of, p.below.length);
   const inside: number[] = [];
   for (let i = at; i < end; i++) if (p.isAt(i, [place.noun])) inside.push(i);

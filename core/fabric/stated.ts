@@ -70,6 +70,7 @@ function right(
   env: Env,
   figures: Figures,
   alone: boolean,
+  soleSpace: boolean,
 ): readonly number[] | null {
   if (noun === null || noun.kind === 'stitch') {
     // Some houses count every chain, or every chain-space, as a stitch.
@@ -84,7 +85,8 @@ function right(
       const chains = noun.chains === null ? null : amountOf(noun.chains, env, figures);
       if (chains === null) return [of.spaces];
       const n = of.spacesOf.get(chains) ?? 0;
-      return n === of.spaces ? [n] : [n, of.spaces];
+      // Beside other spaces each is counted for itself.
+      return n === of.spaces || !soleSpace ? [n] : [n, of.spaces];
     }
     default:
       return null;
@@ -109,7 +111,8 @@ function checkPart(
 ): Fact | null {
   const said = amountOf(part.amount, env, figures);
   if (said === null) return null;
-  const numbers = right(part.noun, of, env, figures, stated.parts.length === 1);
+  const soleSpace = stated.parts.filter((other) => other.noun?.kind === 'space').length < 2;
+  const numbers = right(part.noun, of, env, figures, stated.parts.length === 1, soleSpace);
   // "(4 shells, 2 dc)": beside units, stitches are those outside them.
   const noun = part.noun?.kind === 'named' && !isUnit(part.noun.stitch) ? part.noun.stitch : null;
   const besideUnits = stated.parts.some(({ noun }) => noun?.kind === 'named' && isUnit(noun.stitch));
@@ -161,13 +164,15 @@ export function checkStated(
   const facts: Fact[] = [];
   for (const count of stated) {
     const apart = count.parts.some((part) => part.noun?.kind === 'turning-chain');
+    const wrong: { readonly part: CountPart; readonly fact: Fact }[] = [];
     for (const part of count.parts) {
       const fact = checkPart(part, count, of, apart, env, figures);
-      if (fact !== null) {
-        facts.push(fact);
-        break;
-      }
+      if (fact !== null) wrong.push({ part, fact });
     }
+    // One wrong number is told of the whole count, several each at its own words.
+    const several = wrong.length > 1;
+    for (const { part, fact } of wrong)
+      facts.push(several ? { ...fact, from: part.from, to: part.to } : fact);
   }
   return facts;
 }

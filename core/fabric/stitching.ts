@@ -194,7 +194,7 @@ export function fromHook(p: Progress, item: Work, per: number, k: number): boole
     item.stitch.base,
     place,
     item,
-    !isUnit(item.stitch),
+    !isUnit(item.stitch) && per === 1,
     item.stitch.form === 'extended',
   );
   if (index === null) return p.trials === 0;

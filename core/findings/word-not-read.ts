@@ -10,6 +10,8 @@ export const wordNotRead: FindingKind = {
   message: (facts) => {
     const { data } = facts[0]!.fact;
     const near = text(data, 'suggestion');
+    if (data.expected === 'place')
+      return `${quoted(data, 'words')} is not understood; the row is worked as if it said "${near}", one letter away`;
     const what = `${quoted(data, 'words')} is not understood here, where a stitch or an instruction is expected`;
     return near === '' ? `${what}; the row is worked without it` : `${what}; is "${near}" meant?`;
   },

@@ -70,6 +70,25 @@ function readPlus(c: Cursor, amount: Amount): Amount {
   return sum ?? amount;
 }
 
+/** "an even number, e.g. 20", "a multiple of 6 plus 4 (for example 40)": the number that stands for all. */
+function readAnyNumber(c: Cursor): void {
+  c.attempt(() => {
+    if (
+      !c.eatAny(['a multiple', 'any multiple', 'multiple']) &&
+      !(c.pass('an', 'any', 'a').eatAny(['even', 'odd', 'number']) && c.pass('number'))
+    )
+      return null;
+    for (let n = 0; n < 14 && !c.done; n++) {
+      if (c.eatAny(['e.g.', 'eg', 'e . g', 'for example', 'such as', 'say', 'example', 'for instance'])) {
+        c.eatAny([',', ':', '.']);
+        return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+      }
+      c.at++;
+    }
+    return null;
+  });
+}
+
 /** Both together, size by size; null where a number is not known here. */
 function added(a: Amount, b: Amount, to: number): Amount | null {
   if (b.kind !== 'one') return null;
@@ -89,6 +108,7 @@ export function readChain(c: Cursor): Chain | null {
       if (!amount) return null;
       c.eatAny(['chs', 'ch', 'sts']);
     } else if (c.eatAny(['ch', 'chs'])) {
+      readAnyNumber(c);
       if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
       if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
       amount = readAmount(c, true, true);

@@ -8,6 +8,7 @@ import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { type Lexicon, lexiconOf } from './lexicon.ts';
+import { mended } from './mistyped.ts';
 import { settle } from './spans.ts';
 import type { Item, Label, Place, RowTree, SizeFilter } from './tree.ts';
 
@@ -26,9 +27,32 @@ export function cursorOver(
 
 /**
  * Reads the row that the cursor holds, from its position to its end. `above`: sizes that a line before it
- * named for it; its span is then outside the row's.
+ * named for it; its span is then outside the row's. A mistyped word of a place is read as the word meant, and
+ * told.
  */
 export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = null): RowTree {
+  const { at, end, sizes } = c;
+  const first = readOnce(c, label, above);
+  if (first.read) return first;
+  const better = mended(c.tokens.slice(0, end), first, (tokens) => {
+    const again = new Cursor(c.text, tokens, c.lexicon, sizes);
+    again.at = at;
+    return readOnce(again, label, above);
+  });
+  if (better === null) return first;
+  const told = better.mistyped.map(({ token, meant }): Fact => {
+    const { from, to } = token;
+    return {
+      code: 'word-not-read',
+      from,
+      to,
+      data: { words: token.text, expected: 'place', suggestion: meant },
+    };
+  });
+  return { ...better.reading, read: false, facts: [...told, ...better.reading.facts] };
+}
+
+function readOnce(c: Cursor, label: boolean, above: SizeFilter | null = null): RowTree {
   const start = c.at;
   const first = c.peek();
   let filter = readSizeFilter(c);

@@ -53,7 +53,7 @@ const PLAIN_WORDS = [
 ];
 
 /** True when one letter more, less, other, or two neighbours exchanged makes `a` into `b`. */
-function oneEdit(a: string, b: string): boolean {
+export function oneEdit(a: string, b: string): boolean {
   if (a === b || Math.abs(a.length - b.length) > 1) return false;
   let head = 0;
   while (head < a.length && head < b.length && a[head] === b[head]) head++;

@@ -391,4 +391,32 @@ export const foundations: readonly RowCase[] = [
       [60, 66, 72],
     ],
   },
+  {
+    name: 'a number that stands for any even one',
+    terms: 'us',
+    text: lines(
+      'Ch an even number, e.g. 20.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (19 sc)',
+    ),
+    counts: [20, 19],
+  },
+  {
+    name: 'a number that stands for any of a multiple UK',
+    terms: 'uk',
+    text: lines(
+      'Make a ch any multiple of 6 plus 4, for example 22.',
+      'Row 1: 1 dc in 2nd ch from hook and in each ch to end. (21 dc)',
+    ),
+    counts: [22, 21],
+  },
+  {
+    name: 'two stitches in the 5th chain leave no chain in doubt',
+    terms: 'us',
+    text: lines(
+      'Ch 20.',
+      'Row 1: 2 dc in 5th ch from hook, *sk 2 ch, 2 dc in next ch; rep from * across. (13 dc)',
+    ),
+    // 4 chains are a dc; chain 5, then every 3rd up to 20: 6 places of 2
+    counts: [20, 13],
+  },
 ];

@@ -264,4 +264,17 @@ export const shells: readonly RowCase[] = [
     spaces: [0, 0, 1, 2, 3, 2],
     source: 'common practice, no source: corner-to-corner in blocks of a chain and three stitches',
   },
+  {
+    name: 'between the two stitches of a V that has no chain and no name of its own in the row below',
+    terms: 'us',
+    text: lines(
+      'V-st: 2 dc in same st.',
+      'Ch 14.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (13 sc)',
+      'Row 2: Ch 3 (counts as dc), sk 1 st, *2 dc in next st, sk 1 st; rep from * across, ending dc in last st, turn. (12 dc)',
+      'Row 3: Ch 3 (counts as dc), *2 dc between the 2 dc of next V-st; rep from * across, dc in top of tch, turn. (12 dc)',
+    ),
+    // 1 + 5 * 2 + 1
+    counts: [14, 13, 12, 12],
+  },
 ];

@@ -932,4 +932,40 @@ export const wrong: readonly RowCase[] = [
     spaces: [0, 0, 6],
     findings: [{ row: 2, code: 'definition-assumed', severity: 'note', words: 'V-st' }],
   },
+  {
+    name: 'letters slipped in the words of places: each told at its word, the rest worked',
+    terms: 'us',
+    text: lines(
+      'Ch 11.',
+      'Row 1: Sc in 2nd ch from hok and in each ch across, turn. (10 sc)',
+      'Row 2: Ch 1, sc in nxt st, sc in each st acros, turn. (10 sc)',
+      'Row 3: Ch 1, sc in frist st, sc in eahc st to lst st, sc in last st, turn. (10 sc)',
+    ),
+    counts: [11, 10, 10, 10],
+    read: [true, false, false, false],
+    findings: [
+      { row: 1, code: 'word-not-read', words: 'hok', saying: ['"hook"'] },
+      { row: 2, code: 'word-not-read', words: 'nxt', saying: ['"next"'] },
+      { row: 2, code: 'word-not-read', words: 'acros', saying: ['"across"'] },
+      { row: 3, code: 'word-not-read', words: 'frist', saying: ['"first"'] },
+      { row: 3, code: 'word-not-read', words: 'eahc', saying: ['"each"'] },
+      { row: 3, code: 'word-not-read', words: 'lst', saying: ['"last"'] },
+    ],
+  },
+  {
+    name: 'each wrong number of a count is told at its own words',
+    terms: 'us',
+    text: lines(
+      'Ch 13.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (12 sc)',
+      'Row 2: Ch 3 (counts as dc), dc in next st, ch 1, sk 1, dc in next 2 sts, ch 2, sk 2, dc in last 5 sts, turn. (4 dc, 3 ch-1 sps, 2 ch-2 sps)',
+    ),
+    // 2 + 2 + 5 dc, 1 of each space
+    counts: [13, 12, 9],
+    findings: [
+      { row: 2, code: 'stated-count-wrong', words: '4 dc', saying: ['4', '9'] },
+      { row: 2, code: 'stated-count-wrong', words: '3 ch-1 sps', saying: ['3', '1'] },
+      { row: 2, code: 'stated-count-wrong', words: '2 ch-2 sps', saying: ['2', '1'] },
+    ],
+  },
 ];
