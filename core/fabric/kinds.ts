@@ -62,6 +62,8 @@ export interface Meeting {
   readonly backwards: boolean;
   /** The row below is of blocks, each beginning with a chain that is its edge stitch and its space at once. */
   blocks: boolean;
+  /** The row below has no space at all. */
+  readonly spaceless: boolean;
 }
 
 /** Are all spaces of the row the chains that begin a block, behind the slip stitch that joins it on? */
@@ -133,6 +135,7 @@ export function matches(
       return site.kind === 'chain' || site.kind === 'space';
     case 'space':
       if (site.kind === 'ring') return true;
+      if (noun.loop && meeting.spaceless) return site.kind === 'stitch' || (bare && site.kind === 'chain');
       if (meeting.blocks && site.kind === 'stitch' && site.turning)
         return chains === null || site.chains === chains;
       return site.kind === 'space' && (chains === null || site.chains === chains || site.turning);

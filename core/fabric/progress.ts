@@ -142,7 +142,12 @@ export class Progress {
     backwards = false,
   ) {
     this.below = below.slice();
-    this.meeting = { nameOf: (ref) => this.nameOf(ref), backwards, blocks: ofBlocks(below) };
+    this.meeting = {
+      nameOf: (ref) => this.nameOf(ref),
+      backwards,
+      blocks: ofBlocks(below),
+      spaceless: below.every((site) => site.kind !== 'space'),
+    };
   }
 
   amount(of: Amount): number | null {

@@ -160,7 +160,9 @@ export function one(p: Progress, item: Step): boolean {
         if (p.pending > 0) p.pending += height(item.stitch.base);
         else if (item.place?.kind === 'turning-chain') p.pending = height(item.stitch.base) + 1;
         // The joining slip stitch stands on the round's first stitch.
-        if (item.place?.kind === 'same') p.onJoin = true;
+        const { place } = item;
+        if (place?.kind === 'same' || (place?.kind === 'first' && place.noun.kind === 'chain'))
+          p.onJoin = true;
       }
       p.closeSpace();
       return true;

@@ -53,6 +53,8 @@ const CLOSES = [
   'to join rnd',
   'to join the rnd',
   'to join',
+  'to close lp',
+  'to close the lp',
   'to close rnd',
   'to close the rnd',
   'to close',
@@ -67,8 +69,6 @@ const CLOSES = [
   'to make last sp',
   'for last lp',
   'for last sp',
-  'to close lp',
-  'to close the lp',
 ];
 
 /** "to 3rd ch" (the third), "to 3 ch" (the chain as a whole, null); undefined where no such chain is named. */
@@ -77,6 +77,11 @@ function chainNumber(place: Place): Amount | null | undefined {
   if (place.kind !== 'next' || place.implied || place.amount.kind !== 'one') return undefined;
   const chains = place.nouns.length === 1 && place.nouns[0]!.kind === 'chain' && place.amount.value > 1;
   return chains ? null : undefined;
+}
+
+/** Do the words behind a stitch say that it closes the round, or its last loop? */
+export function closes(c: Cursor): boolean {
+  return c.isAny(CLOSES);
 }
 
 /** The stitch that closes the round, if `work` (just read) is one; `chained`: a chain stands before it. */

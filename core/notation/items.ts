@@ -5,7 +5,7 @@
 import { readBracket, readRepBracket } from './brackets.ts';
 import { withChainsBetween } from './chain-between.ts';
 import { readChain, readRingClose, readYarnRing } from './chains.ts';
-import { asJoin } from './closing.ts';
+import { asJoin, closes } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readElsewhere } from './elsewhere.ts';
 import type { Token } from './lexer.ts';
@@ -296,7 +296,8 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const place = work.places[0]!;
   if (last?.type === 'chain' && work.places.length === 1) {
     // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
-    if (place.kind === 'first' && place.noun.kind === 'chain') return [onOwnChain(work, place, null)];
+    if (place.kind === 'first' && place.noun.kind === 'chain' && !(c.round && closes(c)))
+      return [onOwnChain(work, place, null)];
     const working = c.definition || before.some((item) => !BEFORE_WORK.includes(item.type));
     if (place.kind === 'from-hook' && work.stitch.base === 'slip' && working) {
       return [onOwnChain(work, place, place.nth)];

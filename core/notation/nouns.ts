@@ -226,7 +226,11 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       return { kind: 'between', groups: true, ...c.span(start) };
     if (between) return { kind: 'between', ...c.span(start) };
     const space = readSpace(c);
-    if (space) return { kind: 'space', chains: space.chains, ...c.span(start) };
+    if (space) {
+      const alone =
+        space.chains === null && c.at === start + 1 && ['lp', 'lps'].includes(c.tokens[start]!.word);
+      return { kind: 'space', chains: space.chains, ...(alone ? { loop: true } : {}), ...c.span(start) };
+    }
     if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };
     // A name of the pattern may begin with "st" or "ch"; names go first.
     const named = c.lexicon.names.size > 0 ? readStitch(c) : null;

@@ -61,7 +61,8 @@ export type Noun = Span &
     | { readonly kind: 'stitch' } // any stitch: "st", or no noun at all
     | { readonly kind: 'named'; readonly stitch: StitchRef } // "dc", "sc2tog", "fpdc", "picot", "shell", "cluster"
     | { readonly kind: 'chain' } // one chain: "ch"
-    | { readonly kind: 'space'; readonly chains: Amount | null } // "sp", "lp", "ch-2 sp" (chains = 2)
+    /** "sp", "ch-2 sp" (chains = 2), "lp"; `loop`: older books say "each loop" of plain stitches too. */
+    | { readonly kind: 'space'; readonly chains: Amount | null; readonly loop?: true }
     /** The gap between two stitches: "sp between sts"; `groups`: between two groups made in one place each. */
     | { readonly kind: 'between'; readonly groups?: true }
     | { readonly kind: 'row-end' }

@@ -247,4 +247,27 @@ export const mesh: readonly RowCase[] = [
     ),
     spaces: [null, 6],
   },
+  {
+    name: 'solid row over a mesh, the ending after the last space',
+    terms: 'us',
+    text: lines(
+      'Ch 24.',
+      'Row 1: Sc in 2nd ch from hook and each ch. (23 sc)',
+      'Row 2: Ch 4 (counts as dc, ch 1), sk next st, dc in next st, *ch 1, sk 1, dc in next st; rep from * to within last 2 sts, ch 1, sk 1, dc in last st. (12 dc, 11 ch-1 sps)',
+      'Row 3: Ch 1, sc in first dc, *sc in ch-1 sp, sc in next dc; rep from * ending with 1 sc in 3rd ch of turning ch. (23 sc)',
+    ),
+    // 12 dc and 11 spaces: the last pass is short by the dc that the turning chain is
+    counts: [24, 23, 12, 23],
+  },
+  {
+    name: 'last loop closed by a dc in the first chain',
+    terms: 'us',
+    text: lines(
+      'Ch 10, join with sl st to form a ring.',
+      'Rnd 1: Ch 3 (counts as dc), 15 dc in ring, ss to top of beg ch-3. (16 dc)',
+      'Rnd 2: *Ch 5, sk 1, sc in next st; rep from * 6 more times, ch 2, dc in first ch to close the loop. (8 lps)',
+    ),
+    counts: [10, 16, null],
+    spaces: [0, 0, 8],
+  },
 ];

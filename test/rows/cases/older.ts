@@ -106,4 +106,14 @@ export const older: readonly RowCase[] = [
     ),
     counts: [null, 8, 16, 24],
   },
+  {
+    name: 'each loop of a plain row is its stitches UK',
+    terms: 'uk',
+    text: lines(
+      '40 ch.',
+      '1st row: 1 dc in 2nd ch from hook, 1 dc in each ch to end. (39 dc)',
+      '2nd row: 1 ch to turn, 1 double into each loop, taking up the back loop. (39 dc)',
+    ),
+    counts: [40, 39, 39],
+  },
 ];

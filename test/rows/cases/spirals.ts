@@ -213,4 +213,14 @@ export const spirals: readonly RowCase[] = [
     ),
     counts: [5, 10, 10, 8],
   },
+  {
+    name: 'increases told alone: the stitches between are plain',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: Inc in every 3rd st. (16)',
+    ),
+    counts: [6, 12, 16],
+  },
 ];
