@@ -78,6 +78,8 @@ const KNOWN = new Set(WORDS.flatMap((word) => [word, canonical(word)]));
 /** Words tried for one that is mistyped, and readings of one row. */
 const MOST_TRIED = 4;
 const MOST_READINGS = 16;
+/** A longer row is no maker's, and is not read again. */
+const MOST_TOKENS = 300;
 
 /** A word read as another: where it stands and what it was read as. */
 export interface Mistyped {
@@ -87,7 +89,7 @@ export interface Mistyped {
 
 /** Words of places one edit away, the likeliest first: letters exchanged or doubled, then any one letter. */
 function near(word: string): readonly string[] {
-  if (word.length < 2 || word.length > 12 || KNOWN.has(word)) return [];
+  if (word.length < 3 || word.length > 12 || KNOWN.has(word)) return [];
   const letters = (of: string) => [...of].sort().join('');
   const single = word.replace(/(.)\1/u, '$1');
   const rank = (meant: string) =>
@@ -109,15 +111,17 @@ function unread(facts: readonly Fact[]): number {
 export function mended<Reading extends { readonly facts: readonly Fact[] }>(
   tokens: readonly Token[],
   first: Reading,
+  isStitch: (word: string) => boolean,
   read: (tokens: readonly Token[]) => Reading,
 ): { readonly reading: Reading; readonly mistyped: readonly Mistyped[] } | null {
+  if (tokens.length > MOST_TOKENS) return null;
   let best = first;
   let now = tokens;
   const mistyped: Mistyped[] = [];
   let readings = 0;
   for (let i = 0; i < tokens.length && readings < MOST_READINGS; i++) {
     const token = tokens[i]!;
-    if (token.kind !== 'word') continue;
+    if (token.kind !== 'word' || isStitch(token.word)) continue;
     const doubtful = best.facts.some(
       (fact) => fact.code === 'word-not-read' && token.from >= fact.from && token.to <= fact.to,
     );

@@ -34,7 +34,8 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
   const { at, end, sizes } = c;
   const first = readOnce(c, label, above);
   if (first.read) return first;
-  const better = mended(c.tokens.slice(0, end), first, (tokens) => {
+  const isStitch = (word: string) => c.lexicon.bases.has(word);
+  const better = mended(c.tokens.slice(0, end), first, isStitch, (tokens) => {
     const again = new Cursor(c.text, tokens, c.lexicon, sizes);
     again.at = at;
     return readOnce(again, label, above);
