@@ -13,7 +13,7 @@ import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
-import { cautionsOf } from '../../core/review/index.ts';
+import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { type Disk, type DiskError, diskError, localDisk, whileSaving } from './disk.ts';
@@ -189,13 +189,11 @@ export interface PrintedPages {
 /** Makes booklets of one pattern. What could not be printed as it stands gathers in `troubles`. */
 class Press {
   readonly #study: Study;
-  readonly #cautions: ReturnType<typeof cautionsOf>;
   readonly #resources: Resources;
   readonly #troubles: Troubles;
 
   constructor(study: Study, media: Pictures) {
     this.#study = study;
-    this.#cautions = cautionsOf(study);
     this.#resources = { fonts: fontsIn(fontsFolder()), picture: (name) => media.get(name)?.bytes ?? null };
     this.#troubles = new Troubles(study.pattern);
   }
@@ -211,7 +209,7 @@ class Press {
     signal: AbortSignal | undefined,
   ): Promise<PrintedPages> {
     const { terms, paper, edition, size } = choice;
-    const cautions = this.#cautions;
+    const cautions = size === null ? cautionsOf(this.#study) : cautionsForSize(this.#study, size);
     const { booklet, facts } = bookletOf(this.#study, { terms, sizes: size ?? 'all', cautions });
     const layout = layOut(booklet, { paper, edition }, this.#resources);
     this.#troubles.add(facts, layout.facts);

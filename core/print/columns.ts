@@ -50,7 +50,7 @@ export function planOf(table: Table, desk: Desk): Plan {
 }
 
 /** How far a column of numbers is widened so that its table ends with the text. */
-const FILLS = 1.4;
+const FILLS = 1.75;
 
 export const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 

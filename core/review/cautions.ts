@@ -135,12 +135,12 @@ function mostStitches({ pattern, pieces }: Study): number {
   return Math.max(0, ...totals);
 }
 
-/** What the conditions of cautions are asked of. */
-export function profileOf(study: Study): Profile {
+/** What the conditions of cautions are asked of: the whole pattern, or an edition of some of its sizes alone. */
+export function profileOf(study: Study, sizes: readonly Size[] = study.pattern.sizes): Profile {
   const { pattern } = study;
   const mentions = mentionsOf(pattern);
   return {
-    youngest: youngestAge(pattern.sizes),
+    youngest: youngestAge(sizes),
     garment: [pattern.about.garment, pattern.about.title].join(' '),
     cord: mentions.some(({ thing }) => thing === 'cord'),
     smallPart: mentions.some(({ thing }) => thing === 'small-part'),
@@ -159,4 +159,10 @@ export function cautionsOf(study: Study): readonly Caution[] {
   const cautions = cautionsFor(profileOf(study));
   known.set(study, cautions);
   return cautions;
+}
+
+/** The cautions to print in an edition of one size alone: a hat for an adult says nothing of babies. */
+export function cautionsForSize(study: Study, size: string): readonly Caution[] {
+  const own = study.pattern.sizes.find(({ id }) => id === size);
+  return own === undefined ? cautionsOf(study) : cautionsFor(profileOf(study, [own]));
 }

@@ -1,4 +1,4 @@
-export { cautionsOf } from './cautions.ts';
+export { cautionsForSize, cautionsOf } from './cautions.ts';
 export { review } from './review.ts';
 export type { Rule } from './rule.ts';
 export { RULES } from './rules.ts';

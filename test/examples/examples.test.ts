@@ -10,7 +10,7 @@ import { readContainer } from '../../core/document/container.ts';
 import type { FigureText, Pattern, RowBlock } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
 import { translate } from '../../core/notation/translate.ts';
-import { review } from '../../core/review/index.ts';
+import { cautionsForSize, review } from '../../core/review/index.ts';
 import { rowBlocks, study } from '../../core/study/index.ts';
 import { ledgerOf } from '../../core/study/ledger.ts';
 import { measurementsOf } from '../../core/study/measurements.ts';
@@ -227,6 +227,12 @@ describe('the hat', () => {
       expect(Math.abs(around[i]! - published.circumferenceIn[row]! * 2.54)).toBeLessThan(2.5);
       expect(Math.abs(depth[i]! - published.crownToBrowIn[row]! * 2.54)).toBeLessThan(0.5);
     });
+  });
+
+  test('has the caution for babies in the edition of a baby’s size, not in that of an adult’s', () => {
+    const titles = (size: string) => cautionsForSize(studyOf(name), size).map(({ title }) => title);
+    expect(titles('size-newborn')).toEqual(['Hats for babies']);
+    expect(titles('size-adult')).toEqual([]);
   });
 
   test('carries its caution for babies', () => {
