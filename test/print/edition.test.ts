@@ -257,7 +257,7 @@ describe('numbers in the facts about the pattern', () => {
 
   // 588.4 m ÷ 180 m a ball = 3.27: four balls; 588.4 m = 643.5 yd (1 yd = 0.9144 m), up to the next 5.
   it('tells amounts of yarn in metres, yards and whole balls', () => {
-    expect(printed('us', { terms: 'uk', sizes: 'm' })).toContain('Amount: 590~m / 645~yd, 4~balls');
+    expect(printed('us', { terms: 'uk', sizes: 'm' })).toContain('Amount: 590~m~/ 645~yd, 4~balls');
   });
 
   it.each([

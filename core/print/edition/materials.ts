@@ -115,7 +115,7 @@ function bothLengths(
   one: (value: Rational, unit: 'm' | 'yd') => string,
 ): string {
   const words = [one(metres, 'm'), one(metresToYards(metres), 'yd')];
-  return (reader.units === 'metric' ? words : words.reverse()).join(' / ');
+  return (reader.units === 'metric' ? words : words.reverse()).join('\u00A0/ ');
 }
 
 /** Whole balls for so many metres; null when a ball's length is not known. */
@@ -131,7 +131,7 @@ function amountWords(yarn: Yarn, metres: number, reader: Reader): string | null 
   if (exact === null) return null;
   const both = [formatYarnLength(exact, 'metric'), formatYarnLength(exact, 'imperial')];
   const length = (reader.units === 'metric' ? both : both.reverse())
-    .join(' / ')
+    .join('\u00A0/ ')
     .replace(/ (?=m|yd)/gu, '\u00A0');
   const balls = ballsFor(yarn, metres);
   return balls === null ? length : `${length}, ${balls}\u00A0${balls === 1 ? 'ball' : 'balls'}`;
@@ -265,7 +265,7 @@ function stretchWords(stretch: NonNullable<Gauge['stretch']>, reader: Reader): s
   if (lies === null || worn === null) return '';
   const both = (length: Length) => {
     const words = [`${numberIn(length, 'cm')} cm`, `${numberIn(length, 'in')} in`];
-    return (reader.units === 'metric' ? words : words.reverse()).join(' / ');
+    return (reader.units === 'metric' ? words : words.reverse()).join('\u00A0/ ');
   };
   return `The fabric stretches: ${both(lies)} lying flat is worn at ${both(worn)}`;
 }

@@ -171,7 +171,7 @@ function easeWords(ease: readonly (Length | null)[], reader: Reader): Words | nu
     return `${from === to ? from : `${from} to ${to}`}\u00A0${unit}`;
   };
   const both = reader.units === 'metric' ? ['cm', 'in'] : ['in', 'cm'];
-  return [plain(both.map((unit) => inUnit(unit as 'cm' | 'in')).join(' / '))];
+  return [plain(both.map((unit) => inUnit(unit as 'cm' | 'in')).join('\u00A0/ '))];
 }
 
 /** The place of the schematics: after the numbers that they show. */
