@@ -2,6 +2,8 @@
 
 import type { EditorView } from 'prosemirror-view';
 import { useMemo, useRef, useState } from 'react';
+import { PasteNoteStrip } from '../clipboard/note.tsx';
+import { FindBar } from '../find/bar.tsx';
 import { Ledger } from '../ledger/ledger.tsx';
 import { Manuscript } from './manuscript.tsx';
 import { Popups } from './popups.ts';
@@ -11,11 +13,15 @@ export function WritePlace() {
   const [editor, setEditor] = useState<EditorView | null>(null);
   const sheet = useRef<HTMLDivElement>(null);
   return (
-    <div className="write">
-      <div className="sheet" ref={sheet}>
-        <Manuscript popups={popups} onEditor={setEditor} />
-        {editor !== null && <Ledger editor={editor} />}
+    <>
+      {editor !== null && <FindBar editor={editor} />}
+      <PasteNoteStrip />
+      <div className="write">
+        <div className="sheet" ref={sheet}>
+          <Manuscript popups={popups} onEditor={setEditor} />
+          {editor !== null && <Ledger editor={editor} />}
+        </div>
       </div>
-    </div>
+    </>
   );
 }

@@ -1,10 +1,18 @@
 /** The plugins of the manuscript's editor, in the order in which they answer. */
 import type { Plugin } from 'prosemirror-state';
+import { clipboard } from '../clipboard/plugin.ts';
+import { find } from '../find/plugin.ts';
 import type { Studio } from '../shell/studio.ts';
 import { findingMarks } from './findings/marks.ts';
 import { guard } from './guard.ts';
 import { manuscriptKeys } from './keys.ts';
 
 export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
-  return [guard(), findingMarks(() => studio.view().desk), ...manuscriptKeys(studio)];
+  return [
+    guard(),
+    findingMarks(() => studio.view().desk),
+    ...manuscriptKeys(studio),
+    clipboard(studio),
+    find(),
+  ];
 }

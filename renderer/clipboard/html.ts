@@ -1,0 +1,107 @@
+/**
+ * The words of a piece of HTML, as programs put it on the clipboard: paragraphs, lists and tables as lines of
+ * text. Looks, scripts and what is hidden are passed over. It reads a document that was parsed aside, in which
+ * nothing runs and nothing is fetched.
+ */
+import { type Passage, passageOfText, plainCharacters } from './passage.ts';
+import { textOfTable } from './table.ts';
+
+const BLOCKS = new Set(
+  'address article aside blockquote dd div dl dt fieldset figcaption figure footer h1 h2 h3 h4 h5 h6 header hr li main nav ol p pre section table ul'.split(
+    ' ',
+  ),
+);
+const PASSED_OVER = new Set(
+  'head style script template title meta link object iframe svg img del'.split(' '),
+);
+
+/** Text as the reader of the page sees it, marked: "\n" breaks a line, "\n\n" parts paragraphs. */
+class Writer {
+  #text = '';
+
+  words(text: string, isPre: boolean): void {
+    const plain = isPre ? text : text.replace(/[ \t\r\n\f]+/g, ' ');
+    this.#text += /\n$/.test(this.#text) && !isPre ? plain.replace(/^ /, '') : plain;
+  }
+
+  /** Begins a new line, unless one has just begun. */
+  line(): void {
+    this.#text = this.#text.replace(/ +$/, '');
+    if (this.#text !== '' && !this.#text.endsWith('\n')) this.#text += '\n';
+  }
+
+  /** A break that the maker made. */
+  break(): void {
+    this.#text = `${this.#text.replace(/ +$/, '')}\n`;
+  }
+
+  get text(): string {
+    return this.#text;
+  }
+}
+
+const isHidden = (element: Element): boolean =>
+  /display\s*:\s*none|mso-hide\s*:\s*all/i.test(element.getAttribute('style') ?? '');
+
+function write(node: Node, out: Writer, isPre: boolean): void {
+  for (const child of node.childNodes) {
+    if (child.nodeType === Node.TEXT_NODE) {
+      out.words(child.textContent ?? '', isPre);
+      continue;
+    }
+    if (child.nodeType !== Node.ELEMENT_NODE) continue;
+    const element = child as Element;
+    const name = element.localName.toLowerCase();
+    if (PASSED_OVER.has(name) || isHidden(element)) continue;
+    if (name === 'br') {
+      out.break();
+      continue;
+    }
+    if (name === 'table') {
+      out.line();
+      out.words(textOfTable(cellsOf(element)), true);
+      out.break();
+      continue;
+    }
+    const isBlock = BLOCKS.has(name);
+    if (isBlock) out.line();
+    if (name === 'li' && element.parentElement?.localName === 'ol')
+      out.words(`${numberOf(element)}. `, false);
+    const style = element.getAttribute('style') ?? '';
+    write(element, out, isPre || name === 'pre' || /white-space\s*:\s*pre(?!-line)/i.test(style));
+    if (isBlock) out.line();
+  }
+}
+
+function numberOf(item: Element): number {
+  const list = item.parentElement!;
+  const items = [...list.children].filter((other) => other.localName === 'li');
+  return Number(list.getAttribute('start') ?? 1) + items.indexOf(item);
+}
+
+function cellsOf(table: Element): readonly (readonly string[])[] {
+  return [...table.querySelectorAll('tr')].map((row) =>
+    [...row.children]
+      .filter(({ localName }) => localName === 'td' || localName === 'th')
+      .map((cell) => {
+        const out = new Writer();
+        write(cell, out, false);
+        return out.text;
+      }),
+  );
+}
+
+/** The passage in a piece of HTML. */
+export function passageOfHtml(html: string): Passage {
+  // Programs mark what was copied; what stands around it is not meant.
+  const fragment = /<!--StartFragment-->([\s\S]*)<!--EndFragment-->/i.exec(html)?.[1] ?? html;
+  const parsed = new DOMParser().parseFromString(fragment, 'text/html');
+  const out = new Writer();
+  write(parsed.body, out, false);
+  return passageOfText(plainCharacters(out.text));
+}
+
+/** Whether HTML has more to say than its plain text: paragraphs, lists, tables. */
+export function isStructured(html: string): boolean {
+  return /<(?:p|div|li|h[1-6]|table|br)\b/i.test(html);
+}

@@ -1,0 +1,100 @@
+/**
+ * A passage that is to be pasted, as lines of plain text, whatever program it came from. What was left out on the
+ * way (page numbers, running heads) is told, so that nothing goes missing in silence.
+ */
+
+export interface Passage {
+  /** Lines end with "\n"; a blank line stands between paragraphs that are apart. */
+  readonly text: string;
+  /** Lines that only numbered or headed pages. */
+  readonly leftOut: readonly string[];
+}
+
+/** Presentation forms of Latin ligatures (Unicode, Alphabetic Presentation Forms), as PDFs carry them. */
+const LIGATURES: Readonly<Record<string, string>> = {
+  '\uFB00': 'ff',
+  '\uFB01': 'fi',
+  '\uFB02': 'fl',
+  '\uFB03': 'ffi',
+  '\uFB04': 'ffl',
+  '\uFB05': 'st',
+  '\uFB06': 'st',
+};
+
+/** Signs that lists are set with, before a line's words. An asterisk is not one: it begins repeats. */
+const BULLET = /^[\u2022\u2023\u25AA\u25CF\u25E6\u2043\u00B7\uF0B7\uF0A7]\s+/u;
+
+/** Plain characters: ligatures opened, invisible signs taken out, every kind of space a space. */
+export function plainCharacters(text: string): string {
+  return text
+    .replace(/\r\n?|\u2028|\u2029/g, '\n')
+    .replace(/[\uFB00-\uFB06]/g, (sign) => LIGATURES[sign] ?? sign)
+    .replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
+    .replace(/[\u00A0\u2000-\u200A\u202F\u205F\u3000\t\v]/g, ' ');
+}
+
+const pageNumber = (line: string): number | null => {
+  const found =
+    /^(?:page|p\.)?\s*(\d{1,4})(?:\s*(?:of|\/)\s*\d{1,4})?$/iu.exec(line) ??
+    /^[-–—]\s*(\d{1,4})\s*[-–—]$/u.exec(line);
+  return found === null ? null : Number(found[1]);
+};
+const surelyPage = (line: string): boolean =>
+  /^(?:page|p\.)\s*\d{1,4}|^\d{1,4}\s*(?:of|\/)\s*\d{1,4}$|^[-–—]\s*\d{1,4}\s*[-–—]$/iu.test(line);
+
+/**
+ * Indexes of lines that only number pages: those that say so, and bare numbers that stand at a page break or go
+ * up by one from each to the next.
+ */
+function pageLines(lines: readonly string[], atBreak: ReadonlySet<number>): ReadonlySet<number> {
+  const found = new Set<number>();
+  const bare: { at: number; number: number }[] = [];
+  lines.forEach((line, at) => {
+    const number = pageNumber(line.trim());
+    if (number === null) return;
+    if (surelyPage(line.trim()) || atBreak.has(at)) found.add(at);
+    bare.push({ at, number });
+  });
+  const climbs =
+    bare.length > 1 && bare.every(({ number }, i) => i === 0 || number === bare[i - 1]!.number + 1);
+  if (climbs) for (const { at } of bare) found.add(at);
+  return found;
+}
+
+/** Plain text as it comes from a reader of PDFs, a letter, a text file. */
+export function passageOfText(raw: string): Passage {
+  const pages = plainCharacters(raw).split('\f');
+  const lines: string[] = [];
+  const atBreak = new Set<number>();
+  const edges = new Map<string, number[]>();
+  for (const page of pages) {
+    const own = page.split('\n').map((line) => line.replace(/\s+$/u, '').replace(BULLET, ''));
+    const filled = own.flatMap((line, i) => (line.trim() === '' ? [] : [lines.length + i]));
+    if (pages.length > 1) {
+      for (const at of new Set([filled[0], filled.at(-1)])) {
+        if (at === undefined) continue;
+        atBreak.add(at);
+        const words = own[at - lines.length]!.trim().replace(/\d+/g, '#');
+        edges.set(words, [...(edges.get(words) ?? []), at]);
+      }
+    }
+    lines.push(...own);
+  }
+  const out = new Set(pageLines(lines, atBreak));
+  // The same words at the edge of three pages or more are a running head or foot.
+  for (const places of edges.values()) if (places.length > 2) for (const at of places) out.add(at);
+  // A row that went on over the page goes on in the next line: the gap goes with the number.
+  const kept: string[] = [];
+  lines.forEach((line, at) => {
+    if (out.has(at)) return;
+    const besideNumber = line.trim() === '' && (out.has(at - 1) || out.has(at + 1));
+    if (!besideNumber) kept.push(line);
+  });
+  return {
+    text: kept
+      .join('\n')
+      .replace(/^\n+|\n+$/g, '')
+      .replace(/\n{3,}/g, '\n\n'),
+    leftOut: [...out].sort((a, b) => a - b).map((at) => lines[at]!.trim()),
+  };
+}

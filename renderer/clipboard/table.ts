@@ -1,0 +1,83 @@
+/**
+ * Rows of a pattern from a table: a spreadsheet's cells, or a table of a word processor. A column of labels, one of
+ * words and columns of counts become written rows; any other table keeps its words, cell after cell.
+ */
+import { plainCharacters } from './passage.ts';
+
+const LABEL = /^(?:rows?|rnds?|rounds?|r)?\s*\d+(?:\s*[-–]\s*\d+)?(?:\s*\((?:rs|ws)\))?\s*[.:)]?$/iu;
+const COUNT = /^[([]?\s*\d+(?:\s*\([\d\s,–-]+\))?\s*(?:\p{L}[\p{L}-]*\.?)?\s*[)\]]?$/u;
+const HEAD = {
+  label: /^(?:rows?|rnds?|rounds?)(?:\s*(?:no\.?|number|#))?$/iu,
+  count: /^(?:sts?|stitch(?:es)?|counts?|totals?|stitch count)\.?$/iu,
+};
+
+/** Cells of a spreadsheet's plain text: tabs between cells; a cell in quotes may hold line breaks. */
+export function cellsOfTabs(text: string): readonly (readonly string[])[] {
+  const rows: string[][] = [[]];
+  let cell = '';
+  let quoted = false;
+  const source = text.replace(/\r\n?/g, '\n').replace(/\n$/, '');
+  for (let i = 0; i < source.length; i++) {
+    const sign = source[i]!;
+    if (quoted) {
+      if (sign === '"' && source[i + 1] === '"') {
+        cell += '"';
+        i += 1;
+      } else if (sign === '"') quoted = false;
+      else cell += sign;
+    } else if (sign === '"' && cell === '') quoted = true;
+    else if (sign === '\t' || sign === '\n') {
+      rows.at(-1)!.push(cell);
+      cell = '';
+      if (sign === '\n') rows.push([]);
+    } else cell += sign;
+  }
+  rows.at(-1)!.push(cell);
+  return rows;
+}
+
+/** Whether plain text is a table: several lines, most of them with as many tabs as the first. */
+export function isTabbed(text: string): boolean {
+  const lines = text.replace(/\n$/, '').split(/\r?\n/);
+  const tabs = lines[0]!.split('\t').length - 1;
+  return tabs > 0 && lines.filter((line) => line.split('\t').length - 1 === tabs).length * 2 > lines.length;
+}
+
+/** A table as lines of text, one for each of its rows. */
+export function textOfTable(cells: readonly (readonly string[])[]): string {
+  const rows = cells.map((row) => row.map((cell) => plainCharacters(cell).replace(/\s+/g, ' ').trim()));
+  const [head] = rows;
+  const isRound = head !== undefined && /^(?:rnds?|rounds?)/iu.test(head[0] ?? '');
+  const isHead = head !== undefined && HEAD.label.test(head[0] ?? '');
+  const sizes = isHead ? sizesIn(head) : null;
+  const lines = rows.flatMap((row, index) => (isHead && index === 0 ? [] : [lineOf(row, isRound)]));
+  return [...(sizes === null ? [] : [sizes]), ...lines].join('\n');
+}
+
+/** A head such as "Row | Instruction | S | M | L" names the sizes of the counts below. */
+function sizesIn(head: readonly string[]): string | null {
+  const labels = head.slice(2).filter((label) => label !== '');
+  if (labels.length < 2 || labels.some((label) => HEAD.count.test(label))) return null;
+  return `Sizes: ${labels[0]} (${labels.slice(1).join(', ')})`;
+}
+
+function lineOf(row: readonly string[], isRound: boolean): string {
+  const [first = '', ...others] = row;
+  if (!LABEL.test(first)) return row.filter((cell) => cell !== '').join(' ');
+  let words = others.filter((cell) => cell !== '');
+  const counts: string[] = [];
+  while (words.length > 1 && COUNT.test(words.at(-1)!)) {
+    counts.unshift(words.at(-1)!);
+    words = words.slice(0, -1);
+  }
+  const bare = /^\d/.test(first);
+  const label = `${bare ? (isRound ? 'Rnd ' : 'Row ') : ''}${first.replace(first.includes('(') ? /\s*[.:]$/ : /\s*[.:)]$/, '')}`;
+  const [one, ...rest] = counts.map((count) => count.replace(/^[([]\s*|\s*[)\]]$/g, ''));
+  const count =
+    one === undefined
+      ? ''
+      : rest.length === 0
+        ? ` (${counts[0]!.replace(/^[([]\s*/, '').replace(/^(\d[^()]*)\)$/, '$1')})`
+        : ` – ${one} (${rest.join(', ')})`;
+  return `${label}: ${words.join(' ')}${count}`;
+}

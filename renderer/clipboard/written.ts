@@ -1,0 +1,332 @@
+/**
+ * From a passage to what a pattern is made of: pieces, rows, repeats, paragraphs. Typed labels and typed counts
+ * are found here, with their places; what becomes of the counts is decided when the rows have been worked. All
+ * words of the passage come out again: what the reader passes over is a paragraph.
+ */
+import type { Span } from '../../core/finding.ts';
+import { readText } from '../../core/notation/index.ts';
+import type { Amount, CountPart, Item, Label, RowTree, SizeFilter } from '../../core/notation/tree.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
+import { isTradeWord } from '../spelling/trade-words.ts';
+
+export type RowForm = 'row' | 'round' | 'foundation';
+
+export interface PastedRow {
+  readonly kind: 'row';
+  readonly text: string;
+  readonly form: RowForm;
+  readonly title: string | null;
+  /** Labels of the sizes that work it; null = all. */
+  readonly sizes: readonly string[] | null;
+  /** Number of its first row as typed; null when it had none. */
+  readonly number: number | null;
+  /** Where the typed count at its end stands, with what leads to it; null when it has none that can be checked. */
+  readonly count: { readonly from: number; readonly to: number } | null;
+}
+
+export type PastedBlock =
+  | PastedRow
+  /** Rows of these typed numbers, worked again for so many rows. */
+  | {
+      readonly kind: 'repeat';
+      readonly first: number;
+      readonly last: number;
+      readonly rows: number;
+      readonly number: number | null;
+      readonly sizes: readonly string[] | null;
+      /** The words, for when there are no such rows. */
+      readonly text: string;
+    }
+  | { readonly kind: 'prose' | 'heading'; readonly text: string };
+
+export interface PastedPiece {
+  /** Its heading; null for what stands before any. */
+  readonly name: string | null;
+  readonly make: number;
+  readonly blocks: readonly PastedBlock[];
+}
+
+export interface Written {
+  readonly pieces: readonly PastedPiece[];
+  readonly specials: readonly {
+    readonly name: string;
+    readonly abbreviation: string;
+    readonly text: string;
+  }[];
+  /** Sentences that settle something for all rows. */
+  readonly notes: readonly string[];
+}
+
+/** Lines that name a part of a pattern, not a piece. */
+const SECTION =
+  /^(?:special st|stitch guide|abbreviation|pattern note|notes?$|material|gauge|tension|instruction|finishing|sizes?$|yarn|hook|notion|suppl|measurement|terms)/iu;
+
+/** Headings of stitches and notes, which a pattern keeps in lists of their own. */
+const MOVED = /^(?:special st|stitch guide|pattern note|notes?\b)/iu;
+
+interface Part {
+  readonly from: number;
+  readonly to: number;
+  readonly make: (() => readonly PastedBlock[]) | { readonly piece: string } | null;
+}
+
+/** Words of a passage over several lines as one line. A word parted at a line's end is put together again. */
+export function oneLine(text: string): string {
+  return text
+    .replace(/(\p{L}+)-\s*\n\s*(\p{Ll}+)/gu, (_, before: string, after: string) =>
+      isTradeWord(before) && isTradeWord(after) ? `${before}-${after}` : `${before}${after}`,
+    )
+    .replace(/(\d|\p{L})-\s*\n\s*/gu, '$1-')
+    .replace(/\s*\n\s*/g, ' ')
+    .replace(/\s{2,}/g, ' ')
+    .trim();
+}
+
+/** What a passage is read with. */
+export interface PassageOptions {
+  readonly terms: Terms;
+  /** Names of the pattern's own stitches, as the reader takes them. */
+  readonly names: readonly string[];
+  /** Labels of the pattern's sizes. */
+  readonly sizes: readonly string[];
+}
+
+/** Reads a passage. */
+export function readPassage(text: string, { terms, names, sizes }: PassageOptions): Written {
+  const tree = readText(text, { terms, names, ...(sizes.length > 1 ? { sizes: sizes.length } : {}) });
+  const parts: Part[] = [];
+  const specials: Written['specials'][number][] = [];
+  const notes: string[] = [];
+  let form: RowForm = 'row';
+  for (const piece of tree.pieces) {
+    if (piece.heading !== null)
+      parts.push({ from: piece.heading.from, to: piece.heading.to, make: { piece: piece.heading.text } });
+    for (const { from, to, names } of piece.definitions) {
+      specials.push(specialOf(oneLine(text.slice(from, to)), names));
+      parts.push({ from, to, make: null });
+    }
+    for (const { from, to } of piece.conventions) {
+      notes.push(oneLine(text.slice(from, to)));
+      parts.push({ from, to, make: null });
+    }
+    for (const row of piece.rows) {
+      form = formOf(row, form);
+      const own = form;
+      const only = sizesOf(row.only, sizes);
+      parts.push({ from: row.from, to: row.to, make: () => blocksOf(row, text, own, only) });
+      if (row.only !== null && only !== null && !isWithin(row.only, row))
+        parts.push({ from: row.only.from, to: row.only.to, make: null });
+    }
+  }
+  return { pieces: assembled(parts, text), specials, notes };
+}
+
+/** Parts in order, with all the words between them as paragraphs. */
+function assembled(parts: readonly Part[], text: string): readonly PastedPiece[] {
+  const pieces: { name: string | null; make: number; blocks: PastedBlock[] }[] = [];
+  const piece = () => {
+    if (pieces.length === 0) pieces.push({ name: null, make: 1, blocks: [] });
+    return pieces.at(-1)!;
+  };
+  let at = 0;
+  const between = (to: number): void => {
+    for (const words of paragraphs(text.slice(at, to)))
+      piece().blocks.push({
+        kind: SECTION.test(words) && words.length < 40 ? 'heading' : 'prose',
+        text: words,
+      });
+  };
+  for (const { from, to, make } of [...parts].sort((a, b) => a.from - b.from || a.to - b.to)) {
+    if (from < at) continue; // the same size line stands above several rows
+    between(from);
+    at = to;
+    if (make === null) continue;
+    if (typeof make === 'function') piece().blocks.push(...make());
+    else {
+      const times = /[([,]?\s*\bmake\s+(\d+)\b\s*[)\]]?/iu.exec(make.piece);
+      const name = times === null ? make.piece : make.piece.replace(times[0], '').trim();
+      pieces.push({ name: oneLine(name), make: times === null ? 1 : Number(times[1]), blocks: [] });
+    }
+  }
+  between(text.length);
+  // What stood under these headings has gone to lists of its own.
+  const isLeft = ({ kind, text: words }: PastedBlock, i: number, all: readonly PastedBlock[]) =>
+    kind === 'heading' && MOVED.test(words) && (all[i + 1]?.kind ?? 'heading') === 'heading';
+  return pieces.map(({ blocks, ...piece }) => ({
+    ...piece,
+    blocks: blocks.filter((block, i) => !isLeft(block, i, blocks)),
+  }));
+}
+
+/** Paragraphs of running text: a line that does not end a sentence goes on in the next. */
+function paragraphs(text: string): readonly string[] {
+  const found: string[] = [];
+  for (const group of text.split(/\n\s*\n/)) {
+    let open = '';
+    for (const line of group.split('\n')) {
+      // The stop, colon or dash behind a label or a definition belongs to it.
+      const words = line.trim().replace(/^[.:;,\s]+/u, '');
+      if (words === '') continue;
+      const goesOn = open.length > 40 && !/[.!?:;)\]”"]$/u.test(open);
+      if (open !== '' && !goesOn) found.push(oneLine(open));
+      open = open !== '' && goesOn ? `${open}\n${words}` : words;
+    }
+    if (open !== '') found.push(oneLine(open));
+  }
+  return found;
+}
+
+function specialOf(words: string, names: readonly string[]): Written['specials'][number] {
+  const at = /\s*(?::|=|\s[-–—]\s)\s*/u.exec(words);
+  const head = at === null ? (names[0] ?? '') : words.slice(0, at.index);
+  const text = at === null ? words : words.slice(at.index + at[0].length);
+  const both = /^(.*?)\s*[([](.+?)[)\]]$/u.exec(head);
+  return { name: both?.[1] ?? head, abbreviation: both?.[2] ?? '', text };
+}
+
+const MAKES_START: readonly Item['type'][] = ['chain', 'ring', 'aside', 'colour', 'turn'];
+
+function formOf({ label, items }: RowTree, before: RowForm): RowForm {
+  if (label?.kind === 'round') return 'round';
+  if (label?.kind === 'foundation') return 'foundation';
+  if (label?.kind === 'row' || label?.kind === 'set-up' || label?.kind === 'numbered')
+    return label.kind === 'numbered' && before === 'round' ? 'round' : 'row';
+  if (label === null && items.some(({ type }) => type === 'chain' || type === 'ring')) {
+    if (items.every(({ type }) => MAKES_START.includes(type))) return 'foundation';
+  }
+  return before === 'foundation' ? 'row' : before;
+}
+
+const plain = (amount: Amount): number | null => (amount.kind === 'one' ? amount.value : null);
+
+/** First and last row of a label, when it says so in one number for all sizes; null when it says it otherwise. */
+function rangeOf(label: Label | null): { readonly first: number | null; readonly rows: number } | null {
+  if (label === null) return { first: null, rows: 1 };
+  if (label.numbers === null) {
+    const rows = label.rows === undefined ? 1 : plain(label.rows);
+    return rows === null ? null : { first: null, rows };
+  }
+  if (label.numbers.kind === 'one') {
+    const first = plain(label.numbers.number);
+    return first === null ? null : { first, rows: 1 };
+  }
+  if (label.numbers.kind === 'range') {
+    const [first, last] = [plain(label.numbers.first), plain(label.numbers.last)];
+    return first === null || last === null || last < first ? null : { first, rows: last - first + 1 };
+  }
+  return null;
+}
+
+/** A label's short title ("Dec") as it was written. */
+function titleOf(label: Label | null, text: string): string | null {
+  if (label?.kind === 'set-up') return 'Set-up';
+  const title = label?.title;
+  if (label === null || title === undefined || title === '') return null;
+  const words = text.slice(label.from, label.to);
+  const at = words.toLowerCase().indexOf(title.toLowerCase());
+  const written = at === -1 ? title : words.slice(at, at + title.length);
+  return written.charAt(0).toUpperCase() + written.slice(1);
+}
+
+const isWithin = (inner: Span, outer: Span): boolean => inner.from >= outer.from && inner.to <= outer.to;
+
+function blocksOf(
+  row: RowTree,
+  text: string,
+  form: RowForm,
+  sizes: readonly string[] | null,
+): readonly PastedBlock[] {
+  const range = rangeOf(row.label);
+  const inside = row.only !== null && isWithin(row.only, row);
+  const whole = oneLine(text.slice(row.from, row.to));
+  // A label that says more than a block can ("Rows 2, 4 and 6") stays in the words, where the reader asks about it.
+  const startAt =
+    range === null
+      ? row.from
+      : Math.max(row.label?.to ?? row.from, inside && sizes !== null ? row.only!.to : row.from);
+  const lead = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
+  const from = startAt + (startAt > row.from ? (lead?.[0].length ?? 0) : 0);
+  const written = text.slice(from, row.to);
+  const again = repeatOf(row, range, sizes, whole);
+  if (again !== null) return [again];
+  const count = countOf(row, text, from);
+  const body = oneLine(written);
+  const kept = count === null ? body : oneLine(text.slice(from, count));
+  const first: PastedRow = {
+    kind: 'row',
+    text: body,
+    form,
+    title: titleOf(range === null ? null : row.label, text),
+    sizes,
+    number: range?.first ?? null,
+    count: count === null || !body.startsWith(kept) ? null : { from: kept.length, to: body.length },
+  };
+  if (range === null || range.rows === 1) return [first];
+  const next = range.first === null ? null : range.first + 1;
+  return [
+    first,
+    {
+      kind: 'repeat',
+      first: range.first ?? Number.NaN,
+      last: range.first ?? Number.NaN,
+      rows: range.rows - 1,
+      number: next,
+      sizes,
+      text: '',
+    },
+  ];
+}
+
+/** "Rows 4–9: rep Rows 2 and 3" as a repeat; null when the words ask for more than that. */
+function repeatOf(
+  row: RowTree,
+  range: ReturnType<typeof rangeOf>,
+  sizes: readonly string[] | null,
+  text: string,
+): PastedBlock | null {
+  const [item, ...others] = row.items.filter(({ type }) => type !== 'aside');
+  if (range?.first == null || item?.type !== 'rows-again' || others.length > 0 || row.counts.length > 0)
+    return null;
+  const { rows, times, every, until, left, endingWith } = item;
+  if (times !== null || every !== undefined || until !== null || left !== null || endingWith !== null)
+    return null;
+  const numbers =
+    rows.kind === 'numbers' ? [rows.first, rows.last] : rows.kind === 'list' ? rows.numbers : [];
+  const listed = numbers.map(plain);
+  if (listed.length === 0 || listed.some((n) => n === null)) return null;
+  const known = listed as readonly number[];
+  const climbs = rows.kind === 'numbers' || known.every((n, i) => i === 0 || n === known[i - 1]! + 1);
+  if (!climbs) return null;
+  return {
+    kind: 'repeat',
+    first: known[0]!,
+    last: known.at(-1)!,
+    rows: range.rows,
+    number: range.first,
+    sizes,
+    text,
+  };
+}
+
+/** The pattern's labels of the sizes that a row is for; null for all, and when it names one that is not there. */
+function sizesOf(only: SizeFilter | null, sizes: readonly string[]): readonly string[] | null {
+  if (only === null) return null;
+  const named = only.labels.map((label) => sizes.find((own) => own.toLowerCase() === label.toLowerCase()));
+  if (named.some((label) => label === undefined)) return null;
+  return only.except ? sizes.filter((label) => !named.includes(label)) : (named as readonly string[]);
+}
+
+/** Things whose number the engine can always check. */
+function canBeChecked({ noun }: CountPart): boolean {
+  if (noun === null || noun.kind === 'stitch' || noun.kind === 'chain' || noun.kind === 'space') return true;
+  return noun.kind === 'named' && noun.stitch.form === 'plain' && noun.stitch.together === 1;
+}
+
+/** Where the count at a row's end begins, with the sign that leads to it; null when there is none to check. */
+function countOf(row: RowTree, text: string, from: number): number | null {
+  const count = row.counts.at(-1);
+  if (count === undefined || !count.parts.every(canBeChecked)) return null;
+  if (/[^\s.;)\]]/u.test(text.slice(count.to, row.to))) return null;
+  const before = text.slice(from, count.from).replace(/[\s\-–—:;,=]+$/u, '');
+  return from + before.length;
+}

@@ -1,0 +1,27 @@
+/** Words of the trade: every word of its names and abbreviations, in both markets. From the trade's own tables. */
+import { tradeWords } from '../../core/trade/abbreviations.ts';
+import { modifierTerms, stitchTerms, wordTerms } from '../../core/trade/terms.ts';
+
+/** Letters and figures of a text as words, in lower case: "hdc2tog" is one. */
+export function wordsIn(text: string): readonly string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’][\p{L}]+)?/gu) ?? [];
+}
+
+const words: ReadonlySet<string> = new Set(
+  [
+    ...[...stitchTerms, ...modifierTerms].flatMap(({ us, uk }) =>
+      [us, uk].flatMap(({ name, abbr, alt = [] }) => [name, abbr, ...alt]),
+    ),
+    ...wordTerms.flatMap(({ pairs, alsoUs = [], alsoUk = [] }) => [
+      ...pairs.flatMap(({ us, uk }) => [us, uk]),
+      ...[...alsoUs, ...alsoUk].map(([met]) => met),
+    ]),
+    ...Object.keys(tradeWords),
+  ].flatMap(wordsIn),
+);
+
+/** Whether a word is one of the trade's, in the singular or with a plural's s. */
+export function isTradeWord(word: string): boolean {
+  const lower = word.toLowerCase();
+  return words.has(lower) || (lower.endsWith('s') && words.has(lower.slice(0, -1)));
+}
