@@ -41,7 +41,7 @@ class Writer {
 }
 
 const isHidden = (element: Element): boolean =>
-  /display\s*:\s*none|mso-hide\s*:\s*all/i.test(element.getAttribute('style') ?? '');
+  /display\s*:\s*none|mso-hide\s*:\s*all/i.test(element.getAttribute('data-style') ?? '');
 
 function write(node: Node, out: Writer, isPre: boolean): void {
   for (const child of node.childNodes) {
@@ -67,7 +67,7 @@ function write(node: Node, out: Writer, isPre: boolean): void {
     if (isBlock) out.line();
     if (name === 'li' && element.parentElement?.localName === 'ol')
       out.words(`${numberOf(element)}. `, false);
-    const style = element.getAttribute('style') ?? '';
+    const style = element.getAttribute('data-style') ?? '';
     write(element, out, isPre || name === 'pre' || /white-space\s*:\s*pre(?!-line)/i.test(style));
     if (isBlock) out.line();
   }
@@ -95,7 +95,11 @@ function cellsOf(table: Element): readonly (readonly string[])[] {
 export function passageOfHtml(html: string): Passage {
   // Programs mark what was copied; what stands around it is not meant.
   const fragment = /<!--StartFragment-->([\s\S]*)<!--EndFragment-->/i.exec(html)?.[1] ?? html;
-  const parsed = new DOMParser().parseFromString(fragment, 'text/html');
+  // Looks are taken out before the page's policy has to refuse them; what they hide is still known.
+  const bare = fragment
+    .replace(/<style\b[\s\S]*?<\/style\s*>/gi, '')
+    .replace(/(<[a-z][^>]*?)\sstyle(?=\s*=)/gi, '$1 data-style');
+  const parsed = new DOMParser().parseFromString(bare, 'text/html');
   const out = new Writer();
   write(parsed.body, out, false);
   return passageOfText(plainCharacters(out.text));
