@@ -19,6 +19,12 @@ function startOf(place: Place): Place {
   return { kind: 'first', amount: nth, from, to, loop, post, below, noun };
 }
 
+/** "ch 2, sk 3 sts, dc in first sc": a chain behind which nothing but a skip comes. */
+function closesChain(items: readonly Item[], last: number): boolean {
+  const before = items.slice(0, last).findLast((item) => item.type !== 'skip');
+  return before?.type === 'chain';
+}
+
 function joinOf(items: readonly Item[], last: number): Join | null {
   const item = items[last];
   if (item?.type !== 'work' || item.places.length !== 1 || !items.slice(0, last).some(isWork)) return null;
@@ -27,7 +33,7 @@ function joinOf(items: readonly Item[], last: number): Join | null {
   const slip = item.stitch.base === 'slip';
   const closes = slip
     ? atFirst(place) || place.kind === 'turning-chain' || place.kind === 'own-chain'
-    : (atFirst(place) && items[last - 1]?.type === 'chain') || place.kind === 'turning-chain';
+    : (atFirst(place) && closesChain(items, last)) || place.kind === 'turning-chain';
   if (!closes) return null;
   const { from, to, stitch } = item;
   return { type: 'join', not: false, from, to, stitch, place: startOf(place) };

@@ -87,7 +87,9 @@ export function readElsewhere(c: Cursor): Item[] | null {
       if (amount?.kind === 'one' && amount.value > 1) return null;
     }
     c.eat('loosely');
-    if (!c.isAny(['in', 'to', 'through', 'around', 'on', 'under', 'over', 'corresponding', 'with']))
+    if (
+      !c.isAny(['in', 'to', 'through', 'around', 'on', 'under', 'over', 'between', 'corresponding', 'with'])
+    )
       return null;
     const length = placeLength(c);
     if (length === 0) return null;

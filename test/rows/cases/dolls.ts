@@ -704,4 +704,17 @@ export const dolls: readonly RowCase[] = [
     text: lines('R1: 6 sc in MR (6)', 'R2: inc x 6 (12)', 'R3: sc 6, change to white, sc 6 (12)'),
     counts: [6, 12, 12],
   },
+  {
+    name: 'tube: whole rounds again',
+    terms: 'us',
+    text: lines(
+      'Ch 36, join with sl st in first ch.',
+      'Rnd 1: Ch 1, sc in each ch around; join with sl st in first sc. (36 sc)',
+      'Rnd 2: Ch 3 (counts as dc), dc in each sc around; join in top of ch-3.',
+      'Rnd 3: Ch 1, sc in each dc around; join.',
+      'Rnds 4-9: Rep Rnds 2 and 3.',
+      'Rnd 10: Ch 1, (sc2tog) around; join. (18 sc)',
+    ),
+    counts: [null, 36, 36, 36, 36, 18],
+  },
 ];

@@ -800,4 +800,86 @@ export const motifs: readonly RowCase[] = [
     counts: [10, 10],
     spaces: [null, 10],
   },
+  {
+    name: 'granny: last side omitted ch',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to corner ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next corner; rep from * twice more, ch 1; join. (24 dc)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 8],
+  },
+  {
+    name: 'granny: each corner',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same corner, (3 dc, ch 2, 3 dc) in each of next 3 corners; join. (24 dc, 4 ch-2 sps)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 4],
+  },
+  {
+    name: 'granny: without brackets',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to ch-2 sp, ch 3, 2 dc, ch 2, 3 dc in same sp, *ch 1, 3 dc, ch 2, 3 dc in next ch-2 sp; rep from * around, ch 1; join. (24 dc, 4 ch-2 sps, 4 ch-1 sps)',
+    ),
+    counts: [12, 24],
+    spaces: [4, 8],
+  },
+  {
+    name: 'granny: joined to another at two corners',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to ch-2 sp, ch 3, 2 dc in same sp, ch 1, sl st in corner ch-2 sp of adjacent square, ch 1, 3 dc in same sp, sl st between corresponding 3-dc groups of adjacent square, 3 dc in next ch-2 sp, ch 1, sl st in next corner of adjacent square, ch 1, 3 dc in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * once more, ch 1; join.',
+    ),
+    counts: [12, 24],
+    spaces: [4, null],
+  },
+  {
+    name: 'granny: sc edging 3 in corner',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Ch 1, sc in each dc and 3 sc in each ch-2 sp around; join. (24 sc)',
+    ),
+    counts: [12, 24],
+    spaces: [4, null],
+  },
+  {
+    name: 'granny: hdc border picot corner',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Ch 1, hdc in each dc around, (hdc, ch 2, hdc) in each corner sp; join. (20 hdc, 4 ch-2 sps)',
+    ),
+    counts: [12, 20],
+    spaces: [4, 4],
+  },
+  {
+    name: 'granny: wrong corners said',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Ch 1, hdc in each dc around, (hdc, ch 2, hdc) in each corner sp; join. (20 hdc, 6 ch-2 sps)',
+    ),
+    counts: [12, 20],
+    spaces: [4, 4],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'granny: wrong twice more',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Sl st to corner ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next corner; rep from * 3 times more, ch 1; join.',
+    ),
+    counts: [12, null],
+    spaces: [4, null],
+    findings: [{ row: 1, code: 'place-does-not-exist' }],
+  },
 ];
