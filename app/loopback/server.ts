@@ -10,12 +10,13 @@ import type { AddressInfo } from 'node:net';
 import type { Folders } from '../host/folders.ts';
 import { FRAME_TYPE, packFrame, unpackFrame } from '../host/frame.ts';
 import { BadCall, callExport, callHost, callPrint, isShortCall } from '../services/calls.ts';
+import { PAGE_HEADERS } from '../services/page-policy.ts';
+import { type Page, pagesIn } from '../services/pages.ts';
 import type { StudioHost, WindowShell } from '../services/studio-host.ts';
 import type { StudioServices } from '../services/studio-services.ts';
 import { bodyLimit, readBody } from './body.ts';
 import { callFolders, isFolderCall } from './folder-calls.ts';
 import {
-  ANSWER_HEADERS,
   CALLS_PATH,
   type GuardedRequest,
   type Refused,
@@ -24,7 +25,6 @@ import {
   refusedPage,
   windowOf,
 } from './guard.ts';
-import { type Page, pagesIn } from './pages.ts';
 import { Windows } from './windows.ts';
 
 export interface LoopbackOptions {
@@ -124,7 +124,7 @@ class LoopbackServer implements Loopback {
   }
 
   async #answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    for (const [name, value] of Object.entries(ANSWER_HEADERS)) response.setHeader(name, value);
+    for (const [name, value] of Object.entries(PAGE_HEADERS)) response.setHeader(name, value);
     const { method = '', headers } = request;
     const path = (request.url ?? '').split('?')[0]!;
     const head: GuardedRequest = { method, path, headers };

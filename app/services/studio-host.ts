@@ -49,6 +49,8 @@ export interface WindowShell {
   openLink(address: string): Promise<boolean>;
   newWindow(): Promise<void>;
   close(answer: 'close' | 'stay'): Promise<void>;
+  /** A pattern was opened or saved: for the system's own list of recent files. */
+  remember?(path: string): void;
 }
 
 export interface StudioHostOptions {
@@ -126,7 +128,7 @@ export class StudioHost implements Host {
   async read(handle: string): Promise<Answer<OpenedFile>> {
     const path = this.#services.handles.path(handle);
     if (path === null) return refused(hostError('unknown-handle'));
-    const { disk, now } = this.#services;
+    const { disk } = this.#services;
     const real = await realPlace(path, disk);
     const outcome = await readStamped(real, disk);
     if (!outcome.ok) return refused(outcome.error);
@@ -135,7 +137,7 @@ export class StudioHost implements Host {
     this.#begin(real, handle, stamp);
     const read = readContainer(bytes);
     if (read.ok) {
-      await this.#services.recent.add({ path, title: titleOf(read.document), time: isoTime(now()) });
+      await this.#remember(path, titleOf(read.document));
     }
     return { ok: true, value: { file: this.#refer(path), bytes, stamp, readOnly, heldElsewhere } };
   }
@@ -148,7 +150,7 @@ export class StudioHost implements Host {
   ): Promise<Answer<SavedFile>> {
     const path = this.#services.handles.path(handle);
     if (path === null) return refused(hostError('unknown-handle'));
-    const { disk, versions, now } = this.#services;
+    const { disk, versions } = this.#services;
     const real = await realPlace(path, disk);
     if (!(await this.#claims.take(fileThing(real)))) return refused(diskError('held-elsewhere', path));
     const outcome = await this.#watching.during(real, async () => {
@@ -157,7 +159,7 @@ export class StudioHost implements Host {
       return saved;
     });
     if (!outcome.ok) return refused(outcome.error);
-    await this.#services.recent.add({ path, title, time: isoTime(now()) });
+    await this.#remember(path, title);
     const notKept = outcome.notKept?.message ?? null;
     return { ok: true, value: { file: this.#refer(path), stamp: outcome.stamp, notKept } };
   }
@@ -313,6 +315,11 @@ export class StudioHost implements Host {
 
   #refer(path: string): FileRef {
     return this.#services.handles.refer(path);
+  }
+
+  async #remember(path: string, title: string): Promise<void> {
+    this.#shell.remember?.(path);
+    await this.#services.recent.add({ path, title, time: isoTime(this.#services.now()) });
   }
 
   #chosen(path: string | null, kind: HandleKind): FileRef | null {

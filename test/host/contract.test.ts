@@ -1,6 +1,10 @@
-/** The one contract of hosts, against those that run here: in the process itself, and over real HTTP. */
+/**
+ * The one contract of hosts, against all there are: in the process itself, over real HTTP, and behind the
+ * desktop's bridge.
+ */
 import { hostContract } from './contract.ts';
-import { loopbackWorld, plainWorld } from './worlds.ts';
+import { bridgedWorld, loopbackWorld, plainWorld } from './worlds.ts';
 
 hostContract('in this process', () => plainWorld());
 hostContract('over HTTP on this machine', () => loopbackWorld());
+hostContract('behind the desktop’s bridge', () => bridgedWorld());

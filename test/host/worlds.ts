@@ -5,6 +5,8 @@
 import fs from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { type MainIpc, passEvents, serveBridge } from '../../app/desktop/main-bridge.ts';
+import { type PageIpc, pageBridge } from '../../app/desktop/page-bridge.ts';
 import type { Folders } from '../../app/host/folders.ts';
 import type { FileRef, Host } from '../../app/host/host.ts';
 import { startLoopback } from '../../app/loopback/server.ts';
@@ -13,6 +15,7 @@ import { FolderService } from '../../app/services/folders.ts';
 import { StudioHost, type WindowShell } from '../../app/services/studio-host.ts';
 import { StudioServices } from '../../app/services/studio-services.ts';
 import type { Chooser } from '../../renderer/host/chooser.ts';
+import { hostOver } from '../../renderer/host/desktop.ts';
 import { enterLoopback, loopbackHost } from '../../renderer/host/loopback.ts';
 
 /** A window as a contract sees it: its host, and a way to say what the maker will choose. */
@@ -117,6 +120,43 @@ export async function plainWorld(options: WorldOptions = {}): Promise<World> {
       for (const host of hosts) await host.dispose();
       await services.close();
       fs.rmSync(places.root, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Electron's two ends as plain objects: values are copied on the way, as they are between processes. */
+function ipcPair() {
+  const answers = new Map<string, Parameters<MainIpc['handle']>[1]>();
+  const listeners = new Map<string, ((event: unknown, ...values: unknown[]) => void)[]>();
+  const send = (channel: string, ...values: unknown[]) => {
+    const copies = values.map((value) => structuredClone(value));
+    for (const listener of listeners.get(channel) ?? []) listener(null, ...copies);
+  };
+  const main: MainIpc = { handle: (channel, answer) => void answers.set(channel, answer) };
+  const page: PageIpc = {
+    invoke: async (channel, ...values) => {
+      const answer = answers.get(channel);
+      if (answer === undefined) throw new Error(`nobody hears ${channel}`);
+      const sender = { address: 'turnchain://studio/index.html', isMainFrame: true };
+      const copies = values.map((value) => structuredClone(value));
+      return structuredClone(await answer({ sender, window: 1, reply: send }, ...copies));
+    },
+    on: (channel, listener) => listeners.set(channel, [...(listeners.get(channel) ?? []), listener]),
+  };
+  return { main, page, send };
+}
+
+/** Hosts behind the desktop's bridge, both its ends, with plain objects for Electron's. */
+export async function bridgedWorld(options: WorldOptions = {}): Promise<World> {
+  const world = await plainWorld(options);
+  return {
+    ...world,
+    window: async (open) => {
+      const plain = await world.window(open);
+      const { main, page, send } = ipcPair();
+      serveBridge(main, (window) => (window === 1 ? (plain.host as StudioHost) : null));
+      passEvents(plain.host as StudioHost, send);
+      return { ...plain, host: hostOver(pageBridge(page)) };
     },
   };
 }

@@ -99,7 +99,8 @@ const RULES: Readonly<
     node: true,
   },
   'app/loopback': { ours: ['core/document', 'app/host', 'app/services'], packages: ['zod'], node: true },
-  'app/start': { ours: ['app/services', 'app/loopback', 'app/desktop'], packages: [], node: true },
+  'app/desktop': { ours: ['app/host', 'app/services'], packages: ['electron', 'zod'], node: true },
+  'app/start': { ours: ['app/services', 'app/loopback'], packages: [], node: true },
   'app/command': {
     ours: ['core', 'app/services', 'resources'],
     packages: ['prosemirror-model', 'string-width'],
