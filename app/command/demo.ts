@@ -1,4 +1,4 @@
-/** What `npm start` does until there is a studio: exports every example, US and UK, and tells where the PDFs are. */
+/** `npm run demo`: exports every example, US and UK, and tells where the PDFs are. */
 import { join, relative } from 'node:path';
 import { examine } from '../services/examine.ts';
 import { exportPattern } from '../services/export.ts';
