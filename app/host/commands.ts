@@ -44,6 +44,14 @@ const entries = [
   { name: 'next-finding', group: 'edit', title: 'Next finding', key: 'F8', also: 'mistake error' },
   { name: 'previous-finding', group: 'edit', title: 'Previous finding', key: 'Shift-F8' },
   { name: 'fix', group: 'edit', title: 'Fix the finding at the caret', key: 'Mod-.', also: 'mend correct' },
+  {
+    name: 'details',
+    group: 'edit',
+    title: 'Details of the row, block or piece…',
+    key: 'Mod-Shift-Enter',
+    also: 'kind sizes repeat seams make starts',
+    inText: true,
+  },
   { name: 'move-up', group: 'edit', title: 'Move the row or piece up', key: 'Alt-ArrowUp', inText: true },
   {
     name: 'move-down',

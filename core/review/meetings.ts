@@ -50,6 +50,16 @@ function settled(piece: Piece, { mine, other }: Meeting): Meeting {
   return { mine: own(mine), other: own(other) };
 }
 
+/** A meeting that a piece names, in every size: what each edge gives of what it has. */
+export function meetingInSizes(study: Study, piece: Piece, meeting: Meeting): Met['sizes'] {
+  const { mine, other } = settled(piece, meeting);
+  return study.pattern.sizes.map((_, size) =>
+    isWorked(study, mine, size) || isWorked(study, other, size)
+      ? { mine: edgeIn(study, mine, size), other: edgeIn(study, other, size) }
+      : null,
+  );
+}
+
 /** Every meeting of the pattern's pieces, in every size. */
 export function meetingsOf(study: Study): readonly Met[] {
   const seen = new Set<string>();
@@ -59,12 +69,7 @@ export function meetingsOf(study: Study): readonly Met[] {
       const key = [keyOf(mine), keyOf(other)].sort().join(' ');
       if (seen.has(key)) return [];
       seen.add(key);
-      const sizes = study.pattern.sizes.map((_, size) =>
-        isWorked(study, mine, size) || isWorked(study, other, size)
-          ? { mine: edgeIn(study, mine, size), other: edgeIn(study, other, size) }
-          : null,
-      );
-      return [{ piece, mine, other, sizes }];
+      return [{ piece, mine, other, sizes: meetingInSizes(study, piece, meeting) }];
     }),
   );
 }

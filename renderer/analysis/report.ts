@@ -42,6 +42,11 @@ export interface PieceReport {
   readonly rows: readonly number[];
   /** Stitches it starts from, where it starts from other pieces. */
   readonly starts: readonly (number | null)[];
+  /** For each seam that the piece names, in order: stitches or rows of its two edges, one number a size. */
+  readonly meets: readonly {
+    readonly mine: readonly (number | null)[];
+    readonly other: readonly (number | null)[];
+  }[];
 }
 
 /** One line of the sizing sheet in one size. */

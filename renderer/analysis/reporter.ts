@@ -13,6 +13,7 @@ import {
   scheduleWords,
   spreadWords,
 } from '../../core/grading/index.ts';
+import { type EdgeInSize, meetingInSizes } from '../../core/review/meetings.ts';
 import { blockLabel } from '../../core/study/labels.ts';
 import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -55,7 +56,13 @@ export class Reporter {
         blocks.set(report.id, report);
         return [report.id];
       });
-      return { id: piece.piece.id, blocks: ids, rows: piece.rows, starts: piece.starts };
+      return {
+        id: piece.piece.id,
+        blocks: ids,
+        rows: piece.rows,
+        starts: piece.starts,
+        meets: meetsOf(piece, study),
+      };
     });
     const figures = this.#figures.changed(study);
     const sizesKey = JSON.stringify(sizes);
@@ -126,6 +133,19 @@ export class Reporter {
     this.#blocks.set(block, { key, report });
     return report;
   }
+}
+
+/** What the edges of a piece's seams give, in every size. */
+function meetsOf({ piece }: PieceStudy, study: Study): PieceReport['meets'] {
+  const given = (edge: EdgeInSize | null) =>
+    edge === null ? null : Math.min(edge.wanted ?? edge.have, edge.have);
+  return piece.meets.map((meeting) => {
+    const sizes = meetingInSizes(study, piece, meeting);
+    return {
+      mine: sizes.map((size) => (size === null ? null : given(size.mine))),
+      other: sizes.map((size) => (size === null ? null : given(size.other))),
+    };
+  });
 }
 
 function sameList<T>(a: readonly T[], b: readonly T[]): boolean {

@@ -121,3 +121,29 @@ export function moveItem(state: EditorState, list: ListName, from: number, to: n
 export function indexIn(document: Node, list: ListName, id: string): number {
   return listAt(document, list).node.children.findIndex((child) => child.attrs.id === id);
 }
+
+/** Takes the node with this id out, wherever it stands: a piece, a special stitch. */
+export function removeNode(state: EditorState, id: string): Transaction {
+  const place = placeOf(state.doc, id);
+  const transaction = begin(state);
+  return place === null ? transaction : transaction.delete(place.pos, place.pos + place.node.nodeSize);
+}
+
+/** What a block of text can be turned into. */
+export type TextBlockKind = 'row' | 'round' | 'foundation' | 'prose' | 'heading';
+
+/** Turns a row, a paragraph or a heading into another of them; its words stay, in a heading without their figures. */
+export function turnBlock(state: EditorState, id: string, kind: TextBlockKind): Transaction {
+  const place = placeOf(state.doc, id);
+  const transaction = begin(state);
+  if (place === null) return transaction;
+  const { node, pos } = place;
+  const isRow = kind === 'row' || kind === 'round' || kind === 'foundation';
+  if (isRow && node.type.name === 'row') return setAt(transaction, place, { form: kind });
+  const type = schema.nodes[isRow ? 'row' : kind];
+  const sizes = kind === 'heading' ? {} : { sizes: node.attrs.sizes ?? null };
+  const plain = node.textContent === '' ? [] : [schema.text(node.textContent)];
+  const content = kind === 'heading' ? plain : node.content;
+  const turned = type.create({ id, ...sizes, ...(isRow ? { form: kind } : {}) }, content);
+  return transaction.replaceWith(pos, pos + node.nodeSize, turned);
+}

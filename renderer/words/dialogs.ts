@@ -82,7 +82,7 @@ export const keyListWords = {
   inText: 'In the manuscript',
   leave: ['Escape, then Tab', 'Leave the manuscript for what comes after it'],
   text: [
-    ['Enter', 'Next row'],
+    ['Enter', 'Next row; on a figure or a repeat, its form'],
     ['Tab', 'Next figure of the row, then the next row'],
     ['Shift+Tab', 'Figure before'],
     ['Escape', 'Close what is open at the caret'],

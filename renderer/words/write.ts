@@ -71,6 +71,7 @@ export const writeWords = {
   },
   withSide: (label: string, side: string | null) => (side === null ? label : `${label} (${side})`),
   changeBlock: (label: string) => `${label}: change`,
+  completion: 'Words that could follow',
   changePiece: 'Change the piece’s details',
   figureEmpty: 'figure',
   figure: (expression: string, value: string | null) =>

@@ -1,5 +1,6 @@
 /** The keys of the manuscript. What each does stands in the commands. */
 import { chainCommands, selectNodeBackward, selectNodeForward } from 'prosemirror-commands';
+import { redo, undo } from 'prosemirror-history';
 import { keymap } from 'prosemirror-keymap';
 import { type Command, Plugin } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
@@ -10,6 +11,7 @@ import { formAt, takesFigure } from './commands/insert.ts';
 import { deleteSelected, joinAfter, joinBefore, splitText } from './commands/lines.ts';
 import { moveItem } from './commands/move.ts';
 import { selectMore } from './commands/select.ts';
+import { openFindingOf, showFinding } from './findings/marks.ts';
 import { popupsOf } from './writing.ts';
 
 /** Opens the form of the figure that is chosen. */
@@ -55,7 +57,11 @@ export function manuscriptKeys(studio: Studio): readonly Plugin[] {
     const go = nextFigure(by);
     return (state, dispatch, view) => !leaves && go(state, dispatch, view);
   };
-  const leave: Command = () => {
+  const leave: Command = (state, dispatch) => {
+    if (openFindingOf(state) !== null) {
+      dispatch?.(showFinding(state.tr, null));
+      return true;
+    }
     leaves = true;
     studio.tell(writeWords.canLeave);
     return true;
@@ -76,6 +82,10 @@ export function manuscriptKeys(studio: Studio): readonly Plugin[] {
     Tab: step(1),
     'Shift-Tab': step(-1),
     Escape: leave,
+    // The editor keeps these keys from the window, so they are its own.
+    'Mod-z': undo,
+    'Mod-Shift-z': redo,
+    'Mod-y': redo,
   });
   const leaving = new Plugin({
     props: {

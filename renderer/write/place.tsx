@@ -1,17 +1,35 @@
 /** The place "Write": the manuscript in one scroller with what stands beside it, and the forms over it. */
-
+import type { Command } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
 import { useMemo, useRef, useState } from 'react';
+import type { CommandName } from '../../app/host/commands.ts';
 import { PasteNoteStrip } from '../clipboard/note.tsx';
+import type { Action } from '../commands/commands.ts';
+import { useLentCommands } from '../commands/context.ts';
 import { FindBar } from '../find/bar.tsx';
 import { Ledger } from '../ledger/ledger.tsx';
+import { useStudio } from '../shell/hooks.ts';
+import type { Studio } from '../shell/studio.ts';
+import { writeWords } from '../words/write.ts';
+import { type BlockKind, insertBlock, insertPiece } from './commands/insert.ts';
+import { moveItem } from './commands/move.ts';
+import { CompletionList } from './completion/list.tsx';
+import { applyFix, findingToFix, goToFinding } from './findings/commands.ts';
+import type { Marked } from './findings/marks.ts';
+import { FindingPanel } from './findings/panel.tsx';
+import { Forms } from './forms/index.tsx';
+import { openFigure, openForm } from './keys.ts';
 import { Manuscript } from './manuscript.tsx';
 import { Popups } from './popups.ts';
+import { useTarget } from './target.ts';
 
 export function WritePlace() {
+  const studio = useStudio();
   const popups = useMemo(() => new Popups(), []);
   const [editor, setEditor] = useState<EditorView | null>(null);
   const sheet = useRef<HTMLDivElement>(null);
+  useLentCommands(useMemo(() => (editor === null ? {} : actionsOf(editor, studio)), [editor, studio]));
+  useTarget(editor);
   return (
     <>
       {editor !== null && <FindBar editor={editor} />}
@@ -20,8 +38,58 @@ export function WritePlace() {
         <div className="sheet" ref={sheet}>
           <Manuscript popups={popups} onEditor={setEditor} />
           {editor !== null && <Ledger editor={editor} />}
+          {editor !== null && <FindingPanel editor={editor} sheet={sheet} />}
+          {editor !== null && <CompletionList editor={editor} sheet={sheet} />}
         </div>
+        {editor !== null && <Forms popups={popups} editor={editor} />}
       </div>
     </>
   );
+}
+
+const BLOCKS: readonly BlockKind[] = ['row', 'round', 'repeat', 'shaping', 'prose', 'heading'];
+
+/** The commands that the manuscript lends while it is on screen. */
+function actionsOf(editor: EditorView, studio: Studio): Partial<Record<CommandName, Action>> {
+  const can = () => editor.editable && !editor.isDestroyed;
+  const run = (command: Command, ready: () => boolean = can): Action => ({
+    ready,
+    run: () => {
+      editor.focus();
+      command(editor.state, editor.dispatch, editor);
+    },
+  });
+  const told = (marked: Marked | null) =>
+    studio.tell(
+      marked === null
+        ? writeWords.finding.none
+        : writeWords.finding.told(marked.finding.severity, marked.finding.message),
+    );
+  const always = () => !editor.isDestroyed;
+  const actions: Partial<Record<CommandName, Action>> = {
+    'next-finding': run(goToFinding(1, told), always),
+    'previous-finding': run(goToFinding(-1, told), always),
+    fix: { ready: can, run: () => fix(editor, studio) },
+    'move-up': run(moveItem(-1)),
+    'move-down': run(moveItem(1)),
+    'insert-figure': run(openFigure),
+    'insert-piece': run(insertPiece),
+    details: run(openForm),
+  };
+  for (const kind of BLOCKS) actions[`insert-${kind}` as CommandName] = run(insertBlock(kind));
+  return actions;
+}
+
+function fix(editor: EditorView, studio: Studio): void {
+  const words = writeWords.finding;
+  const marked = findingToFix(editor.state);
+  if (marked === null) {
+    studio.tell(words.noFix);
+    return;
+  }
+  applyFix(marked, (outcome) => {
+    if (outcome === 'fixed') studio.tell(words.fixed(marked.finding.fix!.label));
+    else studio.tell(outcome === 'changed' ? words.changed : words.noFix);
+  })(editor.state, editor.dispatch);
+  editor.focus();
 }

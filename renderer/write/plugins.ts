@@ -3,14 +3,21 @@ import type { Plugin } from 'prosemirror-state';
 import { clipboard } from '../clipboard/plugin.ts';
 import { find } from '../find/plugin.ts';
 import type { Studio } from '../shell/studio.ts';
+import { completion } from './completion/plugin.ts';
 import { findingMarks } from './findings/marks.ts';
 import { guard } from './guard.ts';
 import { manuscriptKeys } from './keys.ts';
+import { typedLabels } from './labels.ts';
+import { termsOnScreen } from './terms.ts';
 
 export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
+  const desk = () => studio.view().desk;
   return [
     guard(),
-    findingMarks(() => studio.view().desk),
+    completion(),
+    typedLabels(),
+    findingMarks(desk),
+    termsOnScreen(desk),
     ...manuscriptKeys(studio),
     clipboard(studio),
     find(),

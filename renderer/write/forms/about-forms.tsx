@@ -1,0 +1,101 @@
+/** The forms of a special stitch's names and of what the cover tells besides its texts. */
+
+import type { AttributesOf } from '../../../core/document/attributes.ts';
+import { level, levels } from '../../../core/trade/levels.ts';
+import { removeNode, setAttributes, setPart } from '../../desk/edits.ts';
+import { Modal } from '../../parts/modal.tsx';
+import { useDesk, useDeskView } from '../../shell/hooks.ts';
+import { formWords } from '../../words/forms.ts';
+import { Choice, TextField } from './fields.tsx';
+
+export function SpecialForm({ id, onClose }: { readonly id: string; readonly onClose: () => void }) {
+  const desk = useDesk();
+  const special = useDeskView((view) => view.pattern.specials).find((other) => other.id === id);
+  if (special === undefined) return null;
+  const words = formWords.special;
+  const field = (name: 'nameUs' | 'abbrUs' | 'nameUk' | 'abbrUk') => (
+    <TextField
+      label={words[name]}
+      value={special[name]}
+      onGive={(value) =>
+        desk.dispatch(setAttributes<'special'>(desk.view().state, id, { [name]: value.trim() }))
+      }
+    />
+  );
+  return (
+    <Modal
+      title={words.title}
+      onClose={onClose}
+      className="form"
+      buttons={
+        <>
+          <button
+            type="button"
+            onClick={() => {
+              onClose();
+              desk.dispatch(removeNode(desk.view().state, id));
+            }}
+          >
+            {formWords.remove}
+          </button>
+          <button type="button" className="chief" onClick={onClose}>
+            {formWords.done}
+          </button>
+        </>
+      }
+    >
+      <div className="form-line">
+        {field('nameUs')}
+        {field('abbrUs')}
+      </div>
+      <div className="form-line">
+        {field('nameUk')}
+        {field('abbrUk')}
+      </div>
+    </Modal>
+  );
+}
+
+export function CoverForm({ onClose }: { readonly onClose: () => void }) {
+  const desk = useDesk();
+  const about = useDeskView((view) => view.pattern.about);
+  const words = formWords.cover;
+  const set = (attributes: Partial<AttributesOf<'cover'>>) =>
+    desk.dispatch(setPart<'cover'>(desk.view().state, ['cover'], attributes));
+  return (
+    <Modal
+      title={words.title}
+      onClose={onClose}
+      className="form"
+      buttons={
+        <button type="button" className="chief" onClick={onClose}>
+          {formWords.done}
+        </button>
+      }
+    >
+      <TextField label={words.designer} value={about.designer} onGive={(designer) => set({ designer })} />
+      <Choice
+        label={words.level}
+        value={String(about.level)}
+        options={levels.map((item) => [String(item.level), item.name] as const)}
+        onGive={(value) => {
+          const chosen = level(Number(value));
+          if (chosen !== null) set({ level: chosen.level });
+        }}
+      />
+      <TextField label={words.garment} value={about.garment} onGive={(garment) => set({ garment })} />
+      <div className="form-line">
+        <TextField label={words.version} value={about.version} onGive={(version) => set({ version })} />
+        <div className="form-field">
+          <label htmlFor="cover-date">{words.date}</label>
+          <input
+            id="cover-date"
+            type="date"
+            value={about.date}
+            onChange={(event) => set({ date: event.target.value })}
+          />
+        </div>
+      </div>
+    </Modal>
+  );
+}

@@ -1,0 +1,41 @@
+/** Brings words into view that another part of the window asked for: the review, the outline. */
+import { NodeSelection, TextSelection } from 'prosemirror-state';
+import type { EditorView } from 'prosemirror-view';
+import { useEffect, useRef } from 'react';
+import { placeOf } from '../desk/places.ts';
+import { useStudioView } from '../shell/hooks.ts';
+import type { Target } from '../shell/studio.ts';
+
+/** Selects the words of a target, and scrolls to them; nothing when its node is gone. */
+export function goToTarget(editor: EditorView, target: Target): void {
+  const { doc, tr } = editor.state;
+  const found = placeOf(doc, target.node);
+  if (found === null) return;
+  const isPiece = found.node.type.name === 'piece';
+  const node = isPiece ? found.node.child(0) : found.node;
+  const pos = isPiece ? found.pos + 1 : found.pos;
+  if (node.isTextblock) {
+    const end = pos + 1 + node.content.size;
+    const at = (offset: number) => doc.resolve(Math.min(pos + 1 + offset, end));
+    tr.setSelection(TextSelection.between(at(target.from), at(target.to)));
+  } else if (node.isAtom) {
+    tr.setSelection(NodeSelection.create(doc, pos));
+  } else {
+    tr.setSelection(TextSelection.near(doc.resolve(pos + 1)));
+  }
+  editor.dispatch(tr);
+  const dom = editor.nodeDOM(pos);
+  if (dom instanceof Element) dom.scrollIntoView({ block: 'center' });
+  editor.focus();
+}
+
+/** Follows the studio's targets while the editor is on screen; each is followed once. */
+export function useTarget(editor: EditorView | null): void {
+  const target = useStudioView((view) => view.target);
+  const done = useRef(0);
+  useEffect(() => {
+    if (editor === null || target === null || target.serial <= done.current) return;
+    done.current = target.serial;
+    goToTarget(editor, target);
+  }, [editor, target]);
+}
