@@ -58,4 +58,6 @@ function take(view: EditorView, { form, title }: TypedLabel): void {
   if ($from.parent.attrs.form !== form) transaction.setNodeAttribute(row, 'form', form);
   if (title !== null) transaction.setNodeAttribute(row, 'title', title);
   view.dispatch(transaction);
+  // What is typed next is undone by itself.
+  view.dispatch(closeHistory(view.state.tr));
 }

@@ -10,13 +10,13 @@ import { deleteSelected, joinAfter, joinBefore, splitText } from '../../renderer
 import { moveItem } from '../../renderer/write/commands/move.ts';
 import { selectMore } from '../../renderer/write/commands/select.ts';
 import { guard } from '../../renderer/write/guard.ts';
-import { after, notesOf, piecesOf, stateOf } from './written.ts';
+import { notesOf, piecesOf, run, stateOf } from './written.ts';
 
 type Lines = readonly string[];
 
 function each(command: Command, table: readonly (readonly [name: string, before: Lines, after: Lines])[]) {
   test.each(table)('%s', (_, before, expected) => {
-    const state = after(stateOf([before]), command);
+    const state = run(stateOf([before]), command);
     expect(piecesOf(state)).toEqual([expected]);
     // Every row and block has a name of its own.
     const ids: string[] = [];
@@ -45,9 +45,9 @@ describe('Enter', () => {
   ]);
 
   test('in a note begins another note, and none from an empty one', () => {
-    const state = after(stateOf([['row Sc.']], ['One$0']), splitText);
+    const state = run(stateOf([['row Sc.']], ['One$0']), splitText);
     expect(notesOf(state)).toEqual(['One', '$0']);
-    expect(notesOf(after(state, splitText))).toEqual(['One', '$0']);
+    expect(notesOf(run(state, splitText))).toEqual(['One', '$0']);
   });
 });
 
@@ -90,13 +90,13 @@ describe('deleting what is selected', () => {
   test('over two pieces is refused, and nothing changes', () => {
     const state = stateOf([['row A$0.'], ['row B$1.']]);
     refused = 0;
-    expect(after(state, remove).doc).toBe(state.doc);
+    expect(run(state, remove).doc).toBe(state.doc);
     expect(refused).toBe(1);
   });
 
   test('of a repeat takes the repeat', () => {
-    const state = after(stateOf([['row Sc.', 'repeat', 'row $0Dc.']]), joinBefore);
-    expect(piecesOf(after(state, remove))).toEqual([['row Sc.$0', 'row Dc.']]);
+    const state = run(stateOf([['row Sc.', 'repeat', 'row $0Dc.']]), joinBefore);
+    expect(piecesOf(run(state, remove))).toEqual([['row Sc.$0', 'row Dc.']]);
   });
 });
 
@@ -116,7 +116,7 @@ describe('moving', () => {
     const { node, pos } = listAt(state.doc, 'pieces');
     const title = pos + 1 + node.child(0).nodeSize + 2;
     const inTitle = state.apply(state.tr.setSelection(NodeSelection.near(state.doc.resolve(title))));
-    expect(piecesOf(after(inTitle, moveItem(-1)))).toEqual([['row B.'], ['row A.']]);
+    expect(piecesOf(run(inTitle, moveItem(-1)))).toEqual([['row B.'], ['row A.']]);
   });
 });
 
@@ -131,17 +131,14 @@ describe('new blocks', () => {
   each(insertBlock('repeat'), [['is selected', ['row A$0.'], ['row A.', '<repeat>']]]);
 
   test('a repeat begins with the last two rows', () => {
-    const state = after(
-      stateOf([['foundation Ch 9.', 'row A.', 'row B.', 'row C$0.']]),
-      insertBlock('repeat'),
-    );
+    const state = run(stateOf([['foundation Ch 9.', 'row A.', 'row B.', 'row C$0.']]), insertBlock('repeat'));
     const blocks = listAt(state.doc, 'pieces').node.child(0).child(1);
     const made = blocks.lastChild!;
     expect([made.attrs.first, made.attrs.last]).toEqual([blocks.child(2).attrs.id, blocks.child(3).attrs.id]);
   });
 
   test('a piece comes after the caret’s, with an empty first row', () => {
-    const state = after(stateOf([['row A$0.'], ['row B.']]), insertPiece);
+    const state = run(stateOf([['row A$0.'], ['row B.']]), insertPiece);
     expect(piecesOf(state)).toEqual([['row A.'], ['foundation'], ['row B.']]);
     expect(state.selection.$from.parent.type.name).toBe('title');
   });
@@ -151,7 +148,7 @@ describe('figures', () => {
   test('a figure takes the place of a range, with the caret behind it', () => {
     const state = stateOf([['row Ch $0x$1.']]);
     const { from, to } = state.selection;
-    expect(piecesOf(after(state, putFigure(from, to, 'back stitches')))).toEqual([
+    expect(piecesOf(run(state, putFigure(from, to, 'back stitches')))).toEqual([
       ['row Ch [back stitches]$0.'],
     ]);
   });
@@ -160,7 +157,7 @@ describe('figures', () => {
     let state = stateOf([['row $0Ch [a] and [b].', 'row Sc [c].']]);
     const stops: string[] = [];
     for (let i = 0; i < 4; i++) {
-      state = after(state, nextFigure(1));
+      state = run(state, nextFigure(1));
       const { selection } = state;
       stops.push(
         selection instanceof NodeSelection
@@ -169,9 +166,9 @@ describe('figures', () => {
       );
     }
     expect(stops).toEqual(['a', 'b', 'Sc .', 'c']);
-    state = after(state, nextFigure(-1));
+    state = run(state, nextFigure(-1));
     expect(piecesOf(state)[0]![0]).toBe('row Ch [a] and [b].$0');
-    state = after(state, nextFigure(-1));
+    state = run(state, nextFigure(-1));
     expect((state.selection as NodeSelection).node.attrs.expression).toBe('b');
   });
 });
@@ -182,7 +179,7 @@ describe('selecting more', () => {
     const { doc } = state;
     const sizes: string[] = [];
     for (let i = 0; i < 4; i++) {
-      state = after(state, selectMore);
+      state = run(state, selectMore);
       sizes.push(doc.textBetween(state.selection.from, state.selection.to, '|'));
     }
     expect(sizes[0]).toBe('A.');
@@ -210,8 +207,8 @@ describe('the parts with places of their own', () => {
     const { pos, node } = listAt(state.doc, 'lines');
     const formed = state.apply(state.tr.delete(pos + 1, pos + node.nodeSize - 1).setMeta('form', true));
     expect(listAt(formed.doc, 'lines').node.childCount).toBe(0);
-    const undone = after(formed, undo);
+    const undone = run(formed, undo);
     expect(listAt(undone.doc, 'lines').node.eq(node)).toBe(true);
-    expect(listAt(after(undone, redo).doc, 'lines').node.childCount).toBe(0);
+    expect(listAt(run(undone, redo).doc, 'lines').node.childCount).toBe(0);
   });
 });

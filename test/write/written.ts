@@ -14,7 +14,10 @@ import { listAt } from '../../renderer/desk/places.ts';
 const { nodes } = schema;
 
 let serial = 0;
-const id = () => `t${(serial += 1)}`;
+function id(): string {
+  serial += 1;
+  return `t${serial}`;
+}
 
 function content(text: string): readonly Node[] {
   return text
@@ -138,7 +141,7 @@ export function notesOf(state: EditorState): readonly string[] {
 }
 
 /** What a command makes of a state; the same state when it does not apply. */
-export function after(state: EditorState, command: Command): EditorState {
+export function run(state: EditorState, command: Command): EditorState {
   let next = state;
   command(state, (transaction) => {
     next = state.applyTransaction(transaction).state;

@@ -56,6 +56,12 @@ export abstract class DrawnNode implements NodeView, LivePart {
     return mutation.type !== 'selection' && !this.contentDOM.contains(mutation.target);
   }
 
+  /** Keys and clicks on a button beside the text are the button's. */
+  stopEvent(event: Event): boolean {
+    const { target } = event;
+    return target instanceof Element && target.closest('button') !== null;
+  }
+
   destroy(): void {
     this.#leave?.();
   }
