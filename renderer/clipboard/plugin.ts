@@ -13,6 +13,7 @@ import { schema } from '../../core/document/schema.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { normaliseName } from '../../core/notation/index.ts';
 import { freshId } from '../desk/identity.ts';
+import { isPicture, takeFiles } from '../photos/putting.ts';
 import type { Studio } from '../shell/studio.ts';
 import { clipboardWords } from '../words/clipboard.ts';
 import { writeWords } from '../words/write.ts';
@@ -242,13 +243,19 @@ function paste(view: EditorView, data: DataTransfer, studio: Studio): boolean {
     studio.tell(clipboardWords.readOnly);
     return true;
   }
+  // Letters carry renditions of their text as pictures: a picture is meant where there are no words.
+  const pictures = [...data.files].filter(isPicture);
+  if (pictures.length > 0 && data.getData('text/plain') === '') {
+    void takeFiles(view, studio, pictures);
+    return true;
+  }
   const own = ownSlice(data, studio);
   if (own !== null && pasteOwn(view, own, studio)) return true;
   const passage = passageIn(data);
   return passage !== null && pastePassage(view, studio, passage);
 }
 
-/** Words dragged in from another program, put where they are let go. */
+/** Words and photographs dragged in from another program, put where they are let go. */
 function drop(view: EditorView, event: DragEvent, studio: Studio): boolean {
   if (view.dragging !== null || event.dataTransfer === null) return false;
   const at = view.posAtCoords({ left: event.clientX, top: event.clientY });

@@ -8,6 +8,7 @@ import type { Action } from '../commands/commands.ts';
 import { useLentCommands } from '../commands/context.ts';
 import { FindBar } from '../find/bar.tsx';
 import { Ledger } from '../ledger/ledger.tsx';
+import { PhotoCommands } from '../photos/commands.tsx';
 import { useStudio } from '../shell/hooks.ts';
 import type { Studio } from '../shell/studio.ts';
 import { writeWords } from '../words/write.ts';
@@ -34,6 +35,7 @@ export function WritePlace() {
     <>
       {editor !== null && <FindBar editor={editor} />}
       <PasteNoteStrip />
+      {editor !== null && <PhotoCommands editor={editor} />}
       <div className="write">
         <div className="sheet" ref={sheet}>
           <Manuscript popups={popups} onEditor={setEditor} />

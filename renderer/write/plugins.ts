@@ -2,6 +2,7 @@
 import type { Plugin } from 'prosemirror-state';
 import { clipboard } from '../clipboard/plugin.ts';
 import { find } from '../find/plugin.ts';
+import { photographs } from '../photos/plugin.ts';
 import type { Studio } from '../shell/studio.ts';
 import { completion } from './completion/plugin.ts';
 import { findingMarks } from './findings/marks.ts';
@@ -21,5 +22,6 @@ export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
     ...manuscriptKeys(studio),
     clipboard(studio),
     find(),
+    photographs(studio),
   ];
 }

@@ -66,7 +66,6 @@ export function drawings(parts: DrawingParts): Partial<Record<Kind, NodeViewCons
     prose: (node, editor, getPos) => new BetweenView(node, editor, getPos, parts),
     heading: (node, editor, getPos) => new BetweenView(node, editor, getPos, parts),
     figure: (node, editor, getPos) => new FigureView(node, editor, getPos, parts),
-    photo: (node, editor, getPos) => new HiddenView(node, editor, getPos, parts),
   };
   for (const [kind, words] of Object.entries(SECTIONS)) {
     views[kind as Kind] = (node, editor, getPos) =>
