@@ -15,6 +15,7 @@ import { gaugeNotGiven } from './rules/gauge-not-given.ts';
 import { hookNotGiven } from './rules/hook-not-given.ts';
 import { meetingWithoutEdge } from './rules/meeting-without-edge.ts';
 import { otherTermsInProse } from './rules/other-terms-in-prose.ts';
+import { photoNotDescribed } from './rules/photo-not-described.ts';
 import { pieceWithoutRows } from './rules/piece-without-rows.ts';
 import { piecesDoNotMeet } from './rules/pieces-do-not-meet.ts';
 import { rowWithoutWords } from './rules/row-without-words.ts';
@@ -37,6 +38,7 @@ export const RULES: readonly Rule[] = [
   otherTermsInProse,
   pieceWithoutRows,
   rowWithoutWords,
+  photoNotDescribed,
   countDrifts,
   finishedMeasurementOff,
   piecesDoNotMeet,

@@ -49,6 +49,12 @@ const yarn =
   (change: object): Plant =>
   (pattern) => ({ ...pattern, yarns: pattern.yarns.map((each) => ({ ...each, ...change })) });
 
+const photo = (alt: string): Plant =>
+  inBlock('front-2', (block) => [
+    block,
+    { type: 'photo', id: 'front-photo', media: { id: 'q', alt, caption: null } },
+  ]);
+
 const fan: Plant = (pattern) => ({
   ...pattern,
   specials: [
@@ -223,6 +229,20 @@ const planted: readonly Planted[] = [
     code: 'row-without-words',
     node: 'front-2',
     saying: ['Front'],
+  },
+  {
+    name: 'a photograph without a description',
+    plant: photo(' '),
+    code: 'photo-not-described',
+    node: 'front-photo',
+    saying: ['Front'],
+  },
+  {
+    name: 'a cover without a description',
+    plant: about({ cover: { id: 'p', alt: '', caption: 'The vest' } }),
+    code: 'photo-not-described',
+    node: 'cover:title',
+    saying: ['cover'],
   },
 
   {
@@ -413,6 +433,13 @@ const clean: readonly {
       ]),
       inBlock('front-3', () => [repeat('front-3', 'front-2', 'front-21', 'panel rows − 1')]),
       inBlock('back-3', () => [repeat('back-3', 'back-2', 'back-2', 'panel rows − 1')]),
+    ),
+  },
+  {
+    name: 'photographs that are described',
+    plant: all(
+      about({ cover: { id: 'p', alt: 'The vest, worn', caption: null } }),
+      photo('The front, laid flat'),
     ),
   },
   { name: 'a panel within the tolerance', plant: inLine('stitches', { multiple: 4 }) },
