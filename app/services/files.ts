@@ -3,7 +3,6 @@
  * old, synced, and put in its place in one step; whatever fails before that step leaves the old file as it
  * was. No errors are thrown; no dialogs, no recent files, no Electron.
  */
-import { randomBytes } from 'node:crypto';
 import { dirname, join } from 'node:path';
 import type { Node } from 'prosemirror-model';
 import { readContainer, writeContainer } from '../../core/document/container.ts';
@@ -20,6 +19,7 @@ import {
   whileOpening,
   whileSaving,
 } from './disk.ts';
+import { nameBeside, sweep } from './leftovers.ts';
 
 /** A document that cannot be saved, because it could not be opened again. */
 export interface Unsaveable {
@@ -162,13 +162,14 @@ async function syncFolder(folder: string, disk: Disk): Promise<void> {
 async function replace(path: string, bytes: Uint8Array, disk: Disk): Promise<void> {
   const target = await targetOf(path, disk);
   const folder = dirname(target.path);
-  const beside = join(folder, `.turnchain-${randomBytes(8).toString('hex')}.part`);
+  await sweep(folder, disk); // first: what is left there may be what fills the disk
+  const beside = join(folder, nameBeside());
   const handle = await disk.open(beside, 'wx');
   try {
     await writeSynced(handle, bytes, target.mode);
     await disk.rename(beside, target.path);
   } catch (fault) {
-    await disk.unlink(beside).catch(() => undefined); // gone with the disk, or left behind harmlessly
+    await disk.unlink(beside).catch(() => undefined); // gone with the disk, or swept by the next who writes here
     throw fault;
   }
   await syncFolder(folder, disk);

@@ -3,11 +3,13 @@ import fs from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Disk, type DiskHandle, localDisk } from '../../app/services/disk.ts';
+import type { Disk } from '../../app/services/disk.ts';
 import { openPattern, savePattern } from '../../app/services/files.ts';
+import { thisProcess } from '../../app/services/process.ts';
 import { compose } from '../../core/document/compose.ts';
 import { FILE_LIMITS } from '../../core/document/limits.ts';
 import { blank, cover, covered, goodFile, media } from '../document/containers.ts';
+import { broken, failingAt, failingDisk, type Step } from './failing-disk.ts';
 
 let folder: string;
 let path: string;
@@ -19,74 +21,6 @@ beforeEach(() => {
   path = join(folder, 'vest.turnchain');
 });
 afterEach(() => fs.rmSync(folder, { recursive: true, force: true }));
-
-const broken = (code: string) => Object.assign(new Error(code), { code });
-
-type Step =
-  | 'stat'
-  | 'mayWrite'
-  | 'realpath'
-  | 'open'
-  | 'chmod'
-  | 'writeFile'
-  | 'sync'
-  | 'close'
-  | 'rename'
-  | 'unlink';
-
-/** A disk that fails as told. `before` may throw; a write that fails leaves half of its bytes behind. */
-function failingDisk(before: (step: Step, path: string) => void): Disk {
-  const wrap = (handle: DiskHandle, at: string): DiskHandle => ({
-    read: (...values) => handle.read(...values),
-    writeFile: async (bytes) => {
-      try {
-        before('writeFile', at);
-      } catch (fault) {
-        await handle.writeFile(bytes.subarray(0, bytes.length / 2));
-        throw fault;
-      }
-      await handle.writeFile(bytes);
-    },
-    chmod: async (mode) => {
-      before('chmod', at);
-      await handle.chmod(mode);
-    },
-    sync: async () => {
-      before('sync', at);
-      await handle.sync();
-    },
-    close: async () => {
-      await handle.close();
-      before('close', at);
-    },
-  });
-  const step =
-    <T>(name: Step, run: (path: string) => Promise<T>) =>
-    async (at: string): Promise<T> => {
-      before(name, at);
-      return run(at);
-    };
-  return {
-    ...localDisk,
-    stat: step('stat', localDisk.stat),
-    mayWrite: step('mayWrite', localDisk.mayWrite),
-    realpath: step('realpath', localDisk.realpath),
-    unlink: step('unlink', localDisk.unlink),
-    open: async (at, flags) => {
-      before('open', at);
-      return wrap(await localDisk.open(at, flags), at);
-    },
-    rename: async (from, to) => {
-      before('rename', from);
-      await localDisk.rename(from, to);
-    },
-  };
-}
-
-const failingAt = (wanted: Step, code: string) =>
-  failingDisk((step) => {
-    if (step === wanted) throw broken(code);
-  });
 
 describe('saving and opening', () => {
   test('what is saved is what is opened, with its pictures, and nothing is left beside it', async () => {
@@ -232,6 +166,43 @@ describe('saving where it cannot be saved', () => {
   });
 });
 
+describe('what a program left that was ended while it wrote', () => {
+  const left = (name: string, ageMs = 0) => {
+    const at = join(folder, name);
+    fs.writeFileSync(at, 'half');
+    const time = (Date.now() - ageMs) / 1000;
+    fs.utimesSync(at, time, time);
+  };
+  const HOURS = 2 * 60 * 60 * 1000;
+  const me = thisProcess();
+  const boot = me.mark.split('-')[0];
+  const random = '0123456789abcdef';
+
+  test.each([
+    ['of an ended process of this machine', `.turnchain-4194999.${boot}-1.${random}.part`, 0, false],
+    ['of a process whose number another has now', `.turnchain-${me.pid}.${boot}-1.${random}.part`, 0, false],
+    ['of this process', `.turnchain-${me.pid}.${me.mark}.${random}.part`, HOURS, true],
+    ['of a machine that cannot be asked, just now', `.turnchain-1.0abc1234-1.${random}.part`, 0, true],
+    ['of a machine that cannot be asked, long ago', `.turnchain-1.0abc1234-1.${random}.part`, HOURS, false],
+    ['of a system without marks, just now', `.turnchain-4194999.0.${random}.part`, 0, true],
+    ['of a system without marks, long ago', `.turnchain-4194999.0.${random}.part`, HOURS, false],
+    ['of another program', '.turnchain-notes.part', HOURS, true],
+    ['of another program', 'vest.part', HOURS, true],
+  ])('%s: %s', async (_, name, age, stays) => {
+    left(name, age);
+    expect(await savePattern(path, document, media)).toMatchObject({ ok: true });
+    expect(fs.readdirSync(folder).includes(name)).toBe(stays);
+  });
+
+  test('is no reason not to save when it cannot be removed', async () => {
+    left(`.turnchain-4194999.${boot}-1.${random}.part`);
+    expect(await savePattern(path, document, media, failingAt('unlink', 'EACCES'))).toMatchObject({
+      ok: true,
+    });
+    expect(await savePattern(path, document, media, failingAt('list', 'EACCES'))).toMatchObject({ ok: true });
+  });
+});
+
 describe('a disk that fails on the way', () => {
   /** The steps of one save over a file that is there, in order. */
   async function steps(): Promise<readonly Step[]> {
@@ -246,11 +217,12 @@ describe('a disk that fails on the way', () => {
     return seen;
   }
 
-  test('the order is: write beside, sync, close, put in place, sync the folder', async () => {
+  test('the order is: sweep, write beside, sync, close, put in place, sync the folder', async () => {
     expect(await steps()).toEqual([
       'stat',
       'mayWrite',
       'realpath',
+      'list',
       'open',
       'chmod',
       'writeFile',
