@@ -86,6 +86,12 @@ function fault(path: string, before: Before, stamp: string): DiskError | null {
   return null;
 }
 
+/** Why what was there is not among the versions now; null when it is, or when there was nothing. */
+async function putAside(path: string, before: Before, versions: Versions): Promise<FileError | null> {
+  if (before.state === 'there') return versions.keep(path, before.bytes, before.time);
+  return before.state === 'unknown' ? before.error : null;
+}
+
 /**
  * Saves bytes at `path` (a real place) in one step. With a stamp, only over the state that it tells of; null
  * saves over whatever is there. Bytes that could not be opened again are refused.
@@ -108,7 +114,7 @@ export async function saveStamped(
   if (before.state === 'there' && stampOf(before.bytes) === stampNow) {
     return { ok: true, stamp: stampNow, notKept: null };
   }
-  const notKept = before.state === 'there' ? await versions.keep(path, before.bytes, before.time) : null;
+  const notKept = await putAside(path, before, versions);
   const error = await replaceFile(path, bytes, disk);
   return error === null ? { ok: true, stamp: stampNow, notKept } : { ok: false, error };
 }
