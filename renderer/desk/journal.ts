@@ -4,57 +4,65 @@
  */
 import type { Host } from '../../app/host/host.ts';
 import { shownPictures } from '../../core/document/media.ts';
-import type { Desk } from './desk.ts';
+import type { Desk, DeskView } from './desk.ts';
 
 /** After an edit, how long to wait for the next one; and how long an edit waits at the most. In milliseconds. */
 const PAUSE = 400;
 const LONGEST = 1_200;
+/** After a state could not be kept: room is made on a disk without anything being typed. */
+const AGAIN = 5_000;
 
 export class Journal {
   readonly #host: Host;
   readonly #desk: Desk;
   readonly #stop: () => void;
   readonly #given = new Set<string>();
-  #kept: unknown;
+  /** What the host's journal holds; null when nothing. */
+  #held: Pick<DeskView, 'document' | 'file'> | null = null;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #since = 0;
-  #writing: Promise<void> | null = null;
-  /** Why the last state could not be kept; told once for each new reason. */
+  /** Since when something waits to be kept; null while nothing does. */
+  #since: number | null = null;
+  /** What the host is doing for this desk. One thing at a time. */
+  #busy: Promise<void> | null = null;
+  #stopped = false;
+  /** Why the last state could not be kept; null when one was again. */
   readonly #trouble: (message: string | null) => void;
 
   constructor(host: Host, desk: Desk, trouble: (message: string | null) => void) {
     this.#host = host;
     this.#desk = desk;
     this.#trouble = trouble;
-    this.#kept = desk.isUnsaved ? null : desk.view().document;
     this.#stop = desk.subscribe(() => this.#changed());
     this.#changed();
   }
 
   /** Writes what is not written yet, and resolves when it is. */
   async flush(): Promise<void> {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
-    while (this.#writing !== null) await this.#writing;
-    if (this.#desk.view().document === this.#kept) return;
-    this.#writing = this.#write().finally(() => {
-      this.#writing = null;
-    });
-    await this.#writing;
+    this.#rest();
+    while (this.#busy !== null) await this.#busy;
+    if (this.#isBehind()) await this.#do(() => this.#write());
   }
 
-  /** The work is in a file, or given up: the journal lets go of it. */
+  /**
+   * The work is in a file, or given up: the journal lets go of it. What is typed while it waits to do so is new
+   * work, which it keeps.
+   */
   async forget(): Promise<void> {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
-    while (this.#writing !== null) await this.#writing;
-    this.#kept = this.#desk.view().document;
-    this.#given.clear();
-    await this.#host.forget(this.#desk.id);
+    this.#rest();
+    const { document } = this.#desk.view();
+    while (this.#busy !== null) await this.#busy;
+    if (this.#desk.view().document !== document) return;
+    await this.#do(async () => {
+      this.#held = null;
+      this.#given.clear();
+      this.#trouble(null);
+      await this.#host.forget(this.#desk.id);
+    });
   }
 
   stop(): void {
-    clearTimeout(this.#timer);
+    this.#stopped = true;
+    this.#rest();
     this.#stop();
   }
 
@@ -70,21 +78,44 @@ export class Journal {
     }
   }
 
+  /** Whether there is work that neither the file nor the journal holds as it is. */
+  #isBehind(): boolean {
+    const { document, file } = this.#desk.view();
+    // Work that begins from another state of its file than the journal says would look older than the file.
+    const isHeld = this.#held?.document === document && this.#held.file?.stamp === file?.stamp;
+    return this.#desk.isUnsaved && !isHeld;
+  }
+
   #changed(): void {
-    if (this.#desk.view().document === this.#kept) return;
+    if (!this.#isBehind()) return;
     const now = performance.now();
-    if (this.#timer === undefined) this.#since = now;
+    this.#since ??= now;
+    this.#wait(Math.max(0, Math.min(PAUSE, this.#since + LONGEST - now)));
+  }
+
+  #wait(ms: number): void {
     clearTimeout(this.#timer);
-    const wait = Math.max(0, Math.min(PAUSE, this.#since + LONGEST - now));
-    this.#timer = setTimeout(() => void this.flush(), wait);
+    this.#timer = setTimeout(() => void this.flush(), ms);
+  }
+
+  #rest(): void {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    this.#since = null;
+  }
+
+  #do(work: () => Promise<void>): Promise<void> {
+    const done = work();
+    this.#busy = done
+      .catch(() => undefined) // told to whoever asked for it
+      .then(() => {
+        this.#busy = null;
+      });
+    return done;
   }
 
   async #write(): Promise<void> {
     const { document, file, pattern } = this.#desk.view();
-    if (!this.#desk.isUnsaved) {
-      this.#kept = document; // undone back to what the file holds
-      return;
-    }
     try {
       await this.givePictures();
       const answer = await this.#host.keep(this.#desk.id, {
@@ -94,11 +125,11 @@ export class Journal {
         document: document.toJSON(),
       });
       if (!answer.ok) throw new Error(answer.error.message);
-      this.#kept = document;
+      this.#held = { document, file };
       this.#trouble(null);
     } catch (fault) {
-      this.#kept = document; // the next edit tries again; the same state would fail the same way
       this.#trouble(fault instanceof Error ? fault.message : String(fault));
+      if (!this.#stopped && this.#timer === undefined) this.#wait(AGAIN);
     }
   }
 }

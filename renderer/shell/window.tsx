@@ -79,6 +79,14 @@ function Settled() {
     if (inBrowser) window.addEventListener('beforeunload', onLeave);
     return () => window.removeEventListener('beforeunload', onLeave);
   }, [studio]);
+  useEffect(() => {
+    // The clocks of a page that is out of sight run slow: what waits to be kept is kept now.
+    const onHidden = () => {
+      if (document.visibilityState === 'hidden') void studio.journal?.flush();
+    };
+    document.addEventListener('visibilitychange', onHidden);
+    return () => document.removeEventListener('visibilitychange', onHidden);
+  }, [studio]);
   if (desk === null) return <StartScreen />;
   const InFront = PLACES[place];
   return (
