@@ -9,7 +9,7 @@ import { take, takeFirst, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { spaceSite, turningStitch } from './site.ts';
 import { steps } from './steps.ts';
-import { edgeChains, leadBase } from './turning.ts';
+import { edgeChains, leadBase, standsFor } from './turning.ts';
 import { run } from './work.ts';
 
 export function ringPlace(items: readonly Item[]): boolean {
@@ -253,7 +253,7 @@ export function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: R
     p.note('edge-chain-unclear', item, { chain: n + 1, stitch: base, skipped: n, rest: n - height(base) });
   if (edge.assumed)
     p.edgeAssumed = { chains: n, stitch: edge.base, counts: edge.counts, from: row.from, to: row.to };
-  if (edge.counts) p.made.push(turningStitch(edge.base, edge.base, n));
+  if (edge.counts) p.made.push(turningStitch(standsFor(edge), edge.base, n));
   if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
   if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
   p.advance(n - 1);

@@ -84,6 +84,12 @@ export interface Standing {
 /** What a row's own count settled about its turning chain. */
 export type Settling = readonly [row: RowTree, counts: boolean];
 
+/** Is the row numbered otherwise in one size than in another? */
+function variesBySize(numbers: RowNumbers): boolean {
+  const first = numbers.kind === 'one' ? numbers.number : numbers.kind === 'range' ? numbers.first : null;
+  return first?.kind === 'sizes' && new Set(first.values).size > 1;
+}
+
 export class PieceWork {
   fabric: Fabric | null;
   /** Number of the last numbered row. */
@@ -372,7 +378,9 @@ export class PieceWork {
     const again = this.passed === first;
     const afresh = cut || (this.counting !== null && this.counting !== label.kind && first === 1);
     this.counting = label.kind;
-    if (!afresh && !again && first !== this.number + 1 && (this.number > 0 || first < 1)) {
+    // "Row 2 (2, 3):" where the numbers differ by size, one that a size leaves out is a row that it has not.
+    const leavesOut = first > this.number + 1 && variesBySize(numbers);
+    if (!afresh && !again && !leavesOut && first !== this.number + 1 && (this.number > 0 || first < 1)) {
       if (this.history.length > 0) {
         facts.push({
           code: 'row-number-out-of-order',

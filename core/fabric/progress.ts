@@ -128,6 +128,8 @@ export class Progress {
   along = NOWHERE;
   /** First chain of a foundation that was worked into. */
   firstUsed = 0;
+  /** Stitches that the row states at its end, where nothing but one "evenly" without a number makes them. */
+  evenTotal: number | null = null;
   /** How deep in definitions of definitions the work is. */
   depth = 0;
 

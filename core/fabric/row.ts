@@ -22,6 +22,7 @@ import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Carried, type Fabric, fabric, type Opening, ringFabric, type Tally, tally } from './fabric.ts';
 import { withJoin } from './joining.ts';
 import { MOST_STITCHES, Progress } from './progress.ts';
+import { checkHeight } from './rising.ts';
 import { RING_SITE, type Site } from './site.ts';
 import { stand } from './standing.ts';
 import { checkStated } from './stated.ts';
@@ -307,6 +308,7 @@ function attemptRow(
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;
   p.prevailing = evidence.base ?? prevailing(below);
+  p.evenTotal = evenTotal(row, items.slice(i), p);
 
   // What stands before the first stitch.
   let carried = below.carried;
@@ -375,9 +377,22 @@ function attemptRow(
     else stand(p, carried.chains, null, carried, items.slice(i), row);
   }
 
+  const rises = stood || carried !== null || bare || goesBack || usesRing || earlier !== null;
+  if (!rises) checkHeight(p, below, items.slice(i), evidence);
   run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack, onward);
+}
+
+/** What the row states at its end, when a single "sc evenly across" that names no number is all its work. */
+function evenTotal(row: RowTree, items: readonly Item[], p: Progress): number | null {
+  const works = items.filter(isWork);
+  const [only] = works;
+  if (works.length !== 1 || only?.type !== 'work' || only.places[0]?.kind !== 'evenly') return null;
+  const part = row.counts[0]?.parts[0];
+  return part === undefined || (part.noun !== null && !['stitch', 'named'].includes(part.noun.kind))
+    ? null
+    : p.amount(part.amount);
 }
 
 interface Rejoining {

@@ -7,7 +7,7 @@ import type { CountsAs, Item } from '../notation/tree.ts';
 import type { Carried } from './fabric.ts';
 import { NOWHERE, type Progress } from './progress.ts';
 import { type Site, spaceSite, turningChain, turningStitch } from './site.ts';
-import { decide, evidenceOf } from './turning.ts';
+import { decide, evidenceOf, standsFor } from './turning.ts';
 
 /**
  * Puts a turning chain of `n` chains where it stands. `items` are those after it, whose words are weighed;
@@ -53,7 +53,7 @@ export function stand(
   };
   if (decision.counts) {
     const at = onSite();
-    push(turningStitch(decision.base, decision.base, n), at);
+    push(turningStitch(standsFor(decision), decision.base, n), at);
     p.madeAt = at === NOWHERE ? -2 : at;
     if (decision.space > 0) push(spaceSite(decision.space, true), NOWHERE);
   } else if (decision.space > 0) {

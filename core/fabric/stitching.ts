@@ -10,12 +10,15 @@ import { GATHERED, isUnit, stitchId } from './kinds.ts';
 import { nounId } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { picotSite, type Site, spaceSite, stitchSite, turningChain, turningStitch } from './site.ts';
-import { edgeChains } from './turning.ts';
+import { edgeChains, standsFor } from './turning.ts';
 import { definitionOf, expand } from './units.ts';
 
 /** The stitch, made `n` times into the place. */
 export function makeIn(p: Progress, item: Work, place: Place, index: number, n: number): boolean {
   const ref = item.stitch;
+  const post = ref.post ?? place.post;
+  if (post !== null && p.bare && p.below[index]?.kind === 'chain')
+    p.note('post-round-chain', item, { stitch: ref.base ?? p.prevailing });
   const defined = definitionOf(p, ref);
   if (defined !== null) {
     for (let k = 0; k < n; k++) if (!expand(p, ref, defined, index, item)) return false;
@@ -174,7 +177,7 @@ export function standEdge(
   p.edgeAssumed = edge.assumed
     ? { chains: k - 1, stitch: edge.base, counts: edge.counts, from: at.from, to: at.to }
     : null;
-  if (edge.counts) p.made.push(turningStitch(edge.base, edge.base, k - 1));
+  if (edge.counts) p.made.push(turningStitch(standsFor(edge), edge.base, k - 1));
   else if (!p.round && edge.space === 0 && k > 1) p.made.push(turningChain(k - 1));
   if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
   if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
@@ -224,7 +227,12 @@ export function evenly(
       : ref.form === 'dec' || ref.together > 1
         ? -per * (Math.max(2, ref.together) - 1)
         : null;
-  const n = change === null ? per : have + change;
+  const unsaid = change === null && item.amount.from === item.amount.to;
+  const counted = p.made.filter((site) => site.kind === 'stitch').length;
+  const rest = p.evenTotal === null ? null : Math.max(0, p.evenTotal - counted);
+  if (unsaid && rest === null)
+    p.note('number-not-given', item, { stitch: ref.base ?? p.prevailing, taken: have });
+  const n = change !== null ? have + change : unsaid ? (rest ?? have) : per;
   if (n < 0)
     return p.problem('place-does-not-exist', item, {
       noun: nounId(place.nouns[0]),

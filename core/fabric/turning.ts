@@ -16,6 +16,8 @@ import { GATHERED, namesOf } from './kinds.ts';
 export interface Evidence {
   /** Height of the first stitch worked, by which the chain is judged. */
   readonly base: BaseStitch | null;
+  /** That stitch is an extended one, which is a chain taller. */
+  readonly extended: boolean;
   /** The round joins to the top of its beginning chain. */
   readonly joinsChain: boolean;
   /** The round joins to its first stitch, named. */
@@ -33,6 +35,8 @@ export interface Evidence {
 export interface Decision {
   readonly counts: boolean;
   readonly base: BaseStitch;
+  /** The chain stands for an extended stitch. */
+  readonly extended?: true;
   /** Chains of space beside the stitch; with `counts` false, a space that the whole chain makes. */
   readonly space: number;
   /** Nothing in the text says so: the usual table, or less, decided. */
@@ -41,27 +45,38 @@ export interface Decision {
   readonly loosely?: true;
 }
 
+interface Lead {
+  readonly base: BaseStitch;
+  readonly extended: boolean;
+}
+
 /** First height in the items, through groups, repeats and definitions; travelling slip stitches left aside. */
-export function leadBase(items: readonly Item[], env: Env, depth = 0): BaseStitch | null {
+function leadOf(items: readonly Item[], env: Env, depth = 0): Lead | null {
   if (depth > 8) return null;
   for (const item of items) {
     if (item.type === 'work' || (item.type === 'attach' && item.stitch !== null)) {
       const ref = item.stitch!;
-      if (ref.base !== null && ref.base !== 'slip') return ref.base;
+      if (ref.base !== null && ref.base !== 'slip')
+        return { base: ref.base, extended: ref.form === 'extended' };
       if (ref.base === 'slip') continue;
       for (const name of namesOf(ref)) {
         const known = env.names.get(name);
-        const inside = known === undefined ? null : leadBase(known.items, env, depth + 1);
+        const inside = known === undefined ? null : leadOf(known.items, env, depth + 1);
         if (inside !== null) return inside;
       }
       if (ref.form === 'shell' || ref.form === 'v-stitch' || ref.form === 'popcorn' || ref.form === 'bobble')
-        return 't3';
+        return { base: 't3', extended: false };
     } else if (item.type === 'group' || item.type === 'repeat' || item.type === 'again') {
-      const inside = leadBase(item.items, env, depth + 1);
+      const inside = leadOf(item.items, env, depth + 1);
       if (inside !== null) return inside;
     }
   }
   return null;
+}
+
+/** The height of the first stitch in the items, or null. */
+export function leadBase(items: readonly Item[], env: Env): BaseStitch | null {
+  return leadOf(items, env)?.base ?? null;
 }
 
 interface First {
@@ -104,10 +119,12 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   }
   const first = firstPlace(items);
   const at = first?.place.kind;
+  const height = leadOf(items, env);
   const lead = items.find((item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat');
   return {
     firstBegins: lead?.type === 'work' && lead.stitch.beginning,
-    base: leadBase(items, env),
+    base: height?.base ?? null,
+    extended: height?.extended === true,
     joinsChain,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || at === 'first'),
@@ -138,7 +155,22 @@ function isGathered(stitch: StitchRef | null): boolean {
   return stitch !== null && GATHERED.has(stitch.form);
 }
 
-function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: Figures): Decision {
+const EXTENDED = { extended: true } as const;
+
+/** Trade id of the stitch that a counting chain stands for. */
+export function standsFor({ base, extended }: Decision): string {
+  return extended ? `ext.${base}` : base;
+}
+
+function asSaid(
+  said: CountsAs,
+  n: number,
+  base: BaseStitch,
+  env: Env,
+  figures: Figures,
+  /** The row's first stitch is extended: so is a stitch that is not named. */
+  rising: boolean,
+): Decision {
   if (said.kind === 'nothing') return { counts: false, base, space: 0, assumed: false };
   // "Ch 3, dc2tog in ring (counts as dc3tog)": the chain is part of the stitch that follows.
   if (said.kind === 'stitch' && ((said.stitch?.together ?? 1) > 1 || isGathered(said.stitch)))
@@ -147,8 +179,15 @@ function asSaid(said: CountsAs, n: number, base: BaseStitch, env: Env, figures: 
   const named = said.stitch?.base ?? base;
   const chains = said.chains === null ? null : amountOf(said.chains, env, figures);
   // An extended stitch is one chain taller than the plain one.
-  const tall = height(named) + (said.stitch?.form === 'extended' ? 1 : 0);
-  return { counts: true, base: named, space: chains ?? Math.max(0, n - tall), assumed: false };
+  const extended = said.stitch === null ? rising : said.stitch.form === 'extended';
+  const tall = height(named) + (extended ? 1 : 0);
+  return {
+    counts: true,
+    base: named,
+    space: chains ?? Math.max(0, n - tall),
+    assumed: false,
+    ...(extended ? EXTENDED : {}),
+  };
 }
 
 /**
@@ -166,8 +205,10 @@ export function decide(
   forced: boolean | null,
 ): Decision {
   const base = evidence.base ?? 't1';
-  const tall = height(base);
-  if (said !== null) return asSaid(said, n, base, env, figures);
+  const { extended } = evidence;
+  const tall = height(base) + (extended ? 1 : 0);
+  const kind = extended ? EXTENDED : {};
+  if (said !== null) return asSaid(said, n, base, env, figures, extended);
   if (carried?.said === 'nothing') return { counts: false, base, space: 0, assumed: false };
   if (carried?.said === 'stitch') {
     const named = carried.saidBase ?? base;
@@ -180,25 +221,26 @@ export function decide(
   }
   if (evidence.firstBegins && n <= tall) return { counts: false, base, space: 0, assumed: false };
   const convention = conventionFor(n, base, env, figures);
-  if (convention !== null) return asSaid(convention, n, base, env, figures);
+  if (convention !== null) return asSaid(convention, n, base, env, figures, extended);
   const space = n > tall && tall >= 2 ? n - tall : 0;
-  if (forced !== null) return { counts: forced, base, space, assumed: true };
+  if (forced !== null) return { counts: forced, base, space, assumed: true, ...kind };
   if (tall <= 1) {
     // One or two chains are only height; a longer chain before a short stitch is a loop of its own.
-    return { counts: false, base, space: n >= 3 ? n : 0, assumed: false };
+    return { counts: false, base, space: n >= 3 ? n : 0, assumed: false, ...kind };
   }
-  if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false };
+  if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false, ...kind };
   if (evidence.joinsStitch) {
     // Many say "first dc" of a chain that counts as one.
     const loosely = n === tall && tall >= 3 ? ({ loosely: true } as const) : {};
     return { counts: false, base, space: 0, assumed: false, ...loosely };
   }
-  if (n < tall) return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped };
-  if (n > tall) return { counts: true, base, space, assumed: false };
-  if (evidence.firstSkipped) return { counts: true, base, space, assumed: false };
+  if (n < tall)
+    return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped, ...kind };
+  if (n > tall) return { counts: true, base, space, assumed: false, ...kind };
+  if (evidence.firstSkipped) return { counts: true, base, space, assumed: false, ...kind };
   if (evidence.firstSame && !evidence.fan && !round && !env.turningChainWorked)
-    return { counts: false, base, space: 0, assumed: true };
-  return { counts: true, base, space, assumed: tall === 2 || evidence.firstSame };
+    return { counts: false, base, space: 0, assumed: true, ...kind };
+  return { counts: true, base, space, assumed: tall === 2 || evidence.firstSame, ...kind };
 }
 
 /**
@@ -220,12 +262,13 @@ export function edgeChains(
   const n = k - 1;
   const tall = height(base) + (extended ? 1 : 0);
   const rest = n - tall;
+  const kind = extended ? EXTENDED : {};
   if (said !== null && said.kind !== 'stitch') {
     return { counts: false, base, space: said.kind === 'space' ? n : 0, assumed: false, odd: false };
   }
   const convention = said ?? (rest === 0 && n > 1 ? conventionFor(n, base, env, figures) : null);
   if (convention !== null && rest <= 0) {
-    const told = asSaid(convention, n, base, env, figures);
+    const told = asSaid(convention, n, base, env, figures, extended);
     return { ...told, space: rest <= 0 ? 0 : told.space, odd: false };
   }
   if (said?.kind === 'stitch' && (said.chains !== null || tall <= 1)) {
@@ -233,9 +276,11 @@ export function edgeChains(
     const chains = said.chains === null ? null : amountOf(said.chains, env, figures);
     return { counts: true, base: named, space: chains ?? Math.floor(rest / 2), assumed: false, odd: false };
   }
-  if (forced !== null && rest <= 0) return { counts: forced, base, space: 0, assumed: true, odd: false };
-  if (tall <= 1) return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false };
-  if (rest < 0) return { counts: false, base, space: 0, assumed: false, odd: false };
-  if (rest === 0) return { counts: true, base, space: 0, assumed: tall === 2 || round, odd: false };
-  return { counts: true, base, space: Math.floor(rest / 2), assumed: false, odd: rest % 2 === 1 };
+  if (forced !== null && rest <= 0)
+    return { counts: forced, base, space: 0, assumed: true, odd: false, ...kind };
+  if (tall <= 1)
+    return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false, ...kind };
+  if (rest < 0) return { counts: false, base, space: 0, assumed: false, odd: false, ...kind };
+  if (rest === 0) return { counts: true, base, space: 0, assumed: tall === 2 || round, odd: false, ...kind };
+  return { counts: true, base, space: Math.floor(rest / 2), assumed: false, odd: rest % 2 === 1, ...kind };
 }

@@ -50,6 +50,7 @@ import { formulaUnread } from './formula-unread.ts';
 import { gaugeIncomplete } from './gauge-incomplete.ts';
 import { gaugeMissing } from './gauge-missing.ts';
 import { gaugeNoStretch } from './gauge-no-stretch.ts';
+import { heightNotGiven } from './height-not-given.ts';
 import type { FindingKind } from './kind.ts';
 import { labelNotExpected } from './label-not-expected.ts';
 import { lengthNegative } from './length-negative.ts';
@@ -62,10 +63,12 @@ import { lineValueMissing } from './line-value-missing.ts';
 import { markNotFound } from './mark-not-found.ts';
 import { namesNotFollowed } from './names-not-followed.ts';
 import { nothingToWorkInto } from './nothing-to-work-into.ts';
+import { numberNotGiven } from './number-not-given.ts';
 import { numberTooLarge } from './number-too-large.ts';
 import { otherTerms } from './other-terms.ts';
 import { pieceNotKnown } from './piece-not-known.ts';
 import { placeDoesNotExist } from './place-does-not-exist.ts';
+import { postRoundChain } from './post-round-chain.ts';
 import { prosePassedOver } from './prose-passed-over.ts';
 import { repeatBeyondTotal } from './repeat-beyond-total.ts';
 import { repeatDoesNotFit } from './repeat-does-not-fit.ts';
@@ -153,6 +156,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   gaugeIncomplete,
   gaugeMissing,
   gaugeNoStretch,
+  heightNotGiven,
   labelNotExpected,
   lengthNegative,
   lineCircle,
@@ -163,10 +167,12 @@ export const CATALOGUE: readonly FindingKind[] = [
   lineValueMissing,
   markNotFound,
   nothingToWorkInto,
+  numberNotGiven,
   numberTooLarge,
   otherTerms,
   pieceNotKnown,
   placeDoesNotExist,
+  postRoundChain,
   prosePassedOver,
   repeatBeyondTotal,
   repeatDoesNotFit,

@@ -122,7 +122,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   const often = c.attempt(() => {
     c.eatAny([',', ';']);
     const rep = c.eatAny(['rep', 'work']) !== null;
-    c.eatAny([',', 'this', 'these', 'all']);
+    c.eatAny([',', 'this', 'these', 'all', 'alternately', 'by turns', 'in turn']);
     const at = c.at;
     const stop = readStop(c);
     if (stop && !c.isAny(['post', 'next', 'stem'])) {
@@ -229,6 +229,7 @@ function worksBehind(c: Cursor, close: number): boolean {
     found = true;
   else {
     c.at += ahead;
+    c.eatAny(['alternately', 'by turns', 'in turn']);
     const rep = c.eatAny(['rep from', 'rep']);
     if (rep !== 'rep from') {
       const stop = readStop(c);

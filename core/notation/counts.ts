@@ -110,9 +110,12 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
 
 /** "3-dc groups", "V-sts", "ch-2 sps", "incs": the noun of a count. */
 function readCountNoun(c: Cursor): Noun | null {
+  const start = c.at;
+  // "2 edge dc": some of the dc, not all of them.
+  if (c.attempt(() => (c.eatAny(['edge', 'border', 'end', 'outer']) && readNoun(c) ? true : null)))
+    return { kind: 'between', ...c.span(start) };
   const noun = readNoun(c);
   if (noun) return noun;
-  const start = c.at;
   if (c.eatAny(['lps', 'pattern reps', 'reps', 'patt reps'])) return { kind: 'between', ...c.span(start) };
   return null;
 }
@@ -190,6 +193,22 @@ export function readCountParts(c: Cursor): StatedCount | null {
   });
 }
 
+/** "(41, 45 sc)": of two sizes, one number for each and the noun behind the last. */
+function forTwoSizes(c: Cursor, count: StatedCount | null): StatedCount | null {
+  if (c.sizes !== 2 || count?.parts.length !== 2) return count;
+  const [small, large] = count.parts as [CountPart, CountPart];
+  if (small.noun !== null || large.noun === null) return count;
+  if (small.amount.kind !== 'one' || large.amount.kind !== 'one') return count;
+  // "(24, 6 incs)", "(24 = 20 sc …)": the second tells of what the first is made.
+  if (!/^\s*[,:;/-]\s*$/u.test(c.text.slice(small.to, large.from))) return count;
+  if (large.noun.kind !== 'stitch' && (large.noun.kind !== 'named' || large.noun.stitch.form === 'inc'))
+    return count;
+  const span = { from: small.from, to: large.to };
+  const values = [small.amount.value, large.amount.value];
+  const amount: Amount = { kind: 'sizes', values, from: small.from, to: large.amount.to };
+  return { ...count, parts: [{ amount, noun: large.noun, ...span }] };
+}
+
 /** A count in brackets that begins here: "(24 sts)", "[24]", "{22 ch-2 sps}"; the bracket holds nothing else. */
 export function readBracketCount(c: Cursor): StatedCount | null {
   if (!(c.word() in OPENING)) return null;
@@ -210,7 +229,10 @@ export function readBracketCount(c: Cursor): StatedCount | null {
             }
             return { parts: [{ amount, noun: null, ...span }], turningChain: null, ...span };
           })()
-        : c.within(close, () => readCountParts(c));
+        : forTwoSizes(
+            c,
+            c.within(close, () => readCountParts(c)),
+          );
     if (!count) return null;
     c.within(close, () => {
       c.eatAny(['.', ',']);

@@ -2,6 +2,7 @@
  * Reads the body of a row: one item after another, each by the reader that knows it, and what none of them
  * knows as words not read. It never stops before the end and never skips a word in silence.
  */
+import { readAlternately } from './alternately.ts';
 import { readBracket, readRepBracket } from './brackets.ts';
 import { withChainsBetween } from './chain-between.ts';
 import { readChain, readRingClose, readYarnRing } from './chains.ts';
@@ -234,6 +235,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readOtherSide(c) ??
     readSentenceOfProse(c, before) ??
     readTimesBefore(c) ??
+    readAlternately(c, before) ??
     readBareNumber(c, before) ??
     readOpenCount(c, before) ??
     readRepBracket(c, before) ??

@@ -4,7 +4,7 @@
  */
 import type { Cursor } from './cursor.ts';
 import { readAmount } from './numbers.ts';
-import type { Amount, Noun } from './tree.ts';
+import type { Amount, Noun, StitchForm } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const ADJECTIVES = [
@@ -258,6 +258,9 @@ function withSpace(c: Cursor, start: number, stitch: Extract<Noun, { kind: 'name
   return { kind: 'named', stitch, ...c.span(start) };
 }
 
+/** Stitches that "st" means as well. */
+const WORKED: readonly StitchForm[] = ['plain', 'extended', 'inc', 'dec'];
+
 /** "dc", "dc and ch-1 sp", "sc, ch and ch-sp": nouns looked for together. At least one, or null. */
 export function readNouns(c: Cursor, each = false): Noun[] | null {
   const first = readNoun(c);
@@ -266,7 +269,8 @@ export function readNouns(c: Cursor, each = false): Noun[] | null {
   while (nouns.length < 20) {
     const more = c.attempt(() => {
       c.eat(',');
-      if (!c.eatAny(['and', '&', 'or', '/'])) return null;
+      const joined = c.eatAny(['and', '&', 'or', '/']);
+      if (!joined) return null;
       // "each dc and in each ch-1 sp" are looked for together; "next dc and each ch" are two places.
       if (each) {
         c.eatAny(['in each', 'each', 'in']);
@@ -296,6 +300,9 @@ export function readNouns(c: Cursor, each = false): Noun[] | null {
         ])
       )
         return null;
+      // "over next 3 sts and dc3tog": any stitch is looked for already, so the stitch named is the next work.
+      const any = nouns.some((other) => other.kind === 'stitch') && (joined === 'and' || joined === '&');
+      if (any && !each && noun.kind === 'named' && WORKED.includes(noun.stitch.form)) return null;
       return noun;
     });
     if (!more) break;

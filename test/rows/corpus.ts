@@ -33,6 +33,7 @@ import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
 import { typed } from './cases/typed.ts';
 import { unlabelled } from './cases/unlabelled.ts';
+import { unsaid } from './cases/unsaid.ts';
 import { wardrobe } from './cases/wardrobe.ts';
 import { wholeRows } from './cases/wholeRows.ts';
 import { workroom } from './cases/workroom.ts';
@@ -74,6 +75,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   edgings,
   older,
   unlabelled,
+  unsaid,
   typed,
   wrong,
 };
