@@ -1,13 +1,13 @@
 // Bundles the programs that run on Node, so that they start without a compiler: the command line, the start of the
 // studio, the printing thread, the desktop's main process and preload. They are split where a module is loaded on
 // demand: a program that only counts rows does not wait for the PDF writer.
-import { rm } from 'node:fs/promises';
+import { readdir, rm } from 'node:fs/promises';
 import { build } from 'esbuild';
 
-await rm('dist/parts', { recursive: true, force: true });
 const node = { bundle: true, platform: 'node', packages: 'external', logLevel: 'warning' };
-await build({
+const { metafile } = await build({
   ...node,
+  metafile: true,
   entryPoints: {
     turnchain: 'app/command/turnchain.ts',
     start: 'app/start/main.ts',
@@ -21,6 +21,10 @@ await build({
   format: 'esm',
   target: 'node20',
 });
+// Parts of earlier builds go last: a program that runs meanwhile finds its own.
+for (const name of await readdir('dist/parts')) {
+  if (!(`dist/parts/${name}` in metafile.outputs)) await rm(`dist/parts/${name}`);
+}
 // A sandboxed preload is one plain script.
 await build({
   ...node,
