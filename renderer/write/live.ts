@@ -9,11 +9,14 @@ import type { Desk, DeskView } from '../desk/desk.ts';
 /** A drawn part. `refresh` compares for itself and touches the page only where something differs. */
 export interface LivePart {
   refresh(view: DeskView): void;
+  /** Shows something of the pieces as they are written, and so is drawn at every key, not only at a report. */
+  readonly followsPieces?: boolean;
 }
 
 export class LiveParts {
   readonly #desk: Desk;
   readonly #parts = new Set<LivePart>();
+  readonly #followers = new Set<LivePart>();
   readonly #stop: () => void;
   #editor: EditorView | null = null;
   #drawn: DeskView | null = null;
@@ -37,14 +40,19 @@ export class LiveParts {
   /** Adds a part and draws it; the function given back takes it away. */
   add(part: LivePart): () => void {
     this.#parts.add(part);
+    if (part.followsPieces) this.#followers.add(part);
     part.refresh(this.#desk.view());
-    return () => this.#parts.delete(part);
+    return () => {
+      this.#parts.delete(part);
+      this.#followers.delete(part);
+    };
   }
 
   stop(): void {
     this.#stop();
     this.#editor?.dom.removeEventListener('compositionend', this.#composed);
     this.#parts.clear();
+    this.#followers.clear();
   }
 
   #changed(): void {
@@ -54,17 +62,15 @@ export class LiveParts {
     }
     const view = this.#desk.view();
     const drawn = this.#drawn;
-    // What a key changes in the document alone is drawn by the editor itself.
-    const same =
-      drawn !== null &&
-      drawn.report === view.report &&
-      drawn.reading === view.reading &&
-      drawn.pattern.pieces === view.pattern.pieces &&
-      drawn.pattern.specials === view.pattern.specials &&
-      drawn.pattern.sizes === view.pattern.sizes;
     this.#drawn = view;
-    if (same) return;
-    for (const part of this.#parts) part.refresh(view);
+    const isNew = <K extends keyof DeskView>(name: K) => drawn === null || drawn[name] !== view[name];
+    const areNew = (name: 'sizes' | 'specials' | 'pieces') =>
+      drawn === null || drawn.pattern[name] !== view.pattern[name];
+    if (isNew('report') || isNew('reading') || areNew('sizes') || areNew('specials')) {
+      for (const part of this.#parts) part.refresh(view);
+    } else if (areNew('pieces')) {
+      for (const part of this.#followers) part.refresh(view);
+    }
   }
 
   readonly #composed = (): void => {

@@ -48,6 +48,18 @@ const mayType = (desk: Desk): boolean => {
   return reading.terms === pattern.terms;
 };
 
+/**
+ * React looks, at every commit, whether what has the focus is typed in, and if it is walks through all of its text
+ * to remember the selection. The selection is the editor's own; the walk costs more than the key that was typed.
+ */
+function keepFromReact(dom: HTMLElement): void {
+  Object.defineProperty(dom, 'contentEditable', {
+    configurable: true,
+    get: () => 'inherit',
+    set: (value: string) => dom.setAttribute('contenteditable', value),
+  });
+}
+
 function open(host: HTMLElement, desk: Desk, popups: Popups, help: string) {
   const live = new LiveParts(desk);
   const editor = new EditorView(host, {
@@ -70,6 +82,7 @@ function open(host: HTMLElement, desk: Desk, popups: Popups, help: string) {
     const state = desk.show(transaction);
     if (!editor.isDestroyed) editor.updateState(state);
   };
+  keepFromReact(editor.dom);
   lendPopups(editor, popups);
   live.attach(editor);
   desk.attach(take);

@@ -10,6 +10,8 @@ import { type DrawingParts, DrawnNode, type GetPos } from './view.ts';
 export class FigureView extends DrawnNode {
   readonly dom = element('span', 'figure');
   readonly contentDOM?: never;
+  /** What the value on screen was made of. */
+  #drawn: readonly unknown[] = [];
   readonly #value = element('span', 'figure-value');
 
   constructor(node: Node, editor: EditorView, getPos: GetPos, parts: DrawingParts) {
@@ -29,6 +31,9 @@ export class FigureView extends DrawnNode {
   override refresh({ report, reading, pattern }: DeskView): void {
     const expression: string = this.node.attrs.expression;
     const values = report.figures.get(expression);
+    const drawn = [expression, values, reading, report.sizes, pattern.specials];
+    if (drawn.every((part, at) => part === this.#drawn[at])) return;
+    this.#drawn = drawn;
     const words = (size: number): string | null => {
       const value = values?.[size]?.[reading.units] ?? null;
       return value === null ? null : inTerms(value, pattern, reading.terms, 'row');

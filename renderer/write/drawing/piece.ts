@@ -29,6 +29,7 @@ export class BlocksView extends DrawnNode {
   readonly #head: HTMLButtonElement;
   readonly #add: HTMLButtonElement;
   #piece = '';
+  readonly followsPieces = true;
 
   constructor(
     node: Node,

@@ -57,6 +57,8 @@ abstract class LabelledView extends TextView {
   readonly #label: HTMLButtonElement;
   readonly #words = element('span', 'label-words');
   readonly #sizes = element('span', 'label-sizes');
+  /** What the label on screen was made of. */
+  #drawn: readonly unknown[] = [];
 
   constructor(node: Node, editor: EditorView, getPos: GetPos, parts: DrawingParts, kind: string) {
     super(node, editor, getPos, parts, kind);
@@ -75,6 +77,14 @@ abstract class LabelledView extends TextView {
   }
 
   override refresh(view: DeskView): void {
+    const drawn = [
+      this.node.attrs,
+      view.report.blocks.get(this.node.attrs.id),
+      view.pattern.sizes,
+      view.reading,
+    ];
+    if (drawn.every((part, at) => part === this.#drawn[at])) return;
+    this.#drawn = drawn;
     const label = this.labelOf(view);
     const sizes = onlySizes(this.node.attrs.sizes ?? null, view.pattern.sizes) ?? '';
     setWords(this.#words, label);

@@ -19,8 +19,7 @@ export function FindingPanel({
 }) {
   const panel = useRef<HTMLElement>(null);
   const commands = useCommands();
-  const state = useDeskView((view) => view.state);
-  const finding = openFindingOf(state);
+  const finding = useDeskView((view) => openFindingOf(view.state));
   const pattern = useDeskView((view) => view.pattern);
   const reading = useDeskView((view) => view.reading);
   useLayoutEffect(() => {

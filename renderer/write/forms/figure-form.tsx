@@ -37,7 +37,6 @@ export function FigureForm({
     onClose();
     if (expression.trim() !== '')
       putFigure(popup.from, popup.to, expression.trim())(editor.state, editor.dispatch);
-    editor.focus();
   };
   const move = (by: number) => setActive((at) => Math.max(-1, Math.min(found.length - 1, at + by)));
   const option = (at: number) => `${id}-${at}`;
