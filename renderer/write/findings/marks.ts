@@ -161,7 +161,7 @@ class ReportTaker {
     if (view === undefined || this.#editor.isDestroyed) return;
     if (!view.isReportCurrent || key.getState(view.state)?.report === view.report) return;
     if (this.#editor.composing) return;
-    this.#editor.dispatch(view.state.tr.setMeta(key, { report: view.report } satisfies Told));
+    this.#editor.dispatch(takeFindings(view.state.tr, view.report));
   }
 }
 
@@ -199,6 +199,10 @@ export function openFinding(state: HasMarks): Marked | null {
 
 /** Identity of what is open, for views that only want to know whether it changed. */
 export const openFindingOf = (state: HasMarks): Finding | null => key.getState(state)?.open ?? null;
+
+/** Takes a report of the very document that the transaction leads to. */
+export const takeFindings = (transaction: Transaction, report: Report): Transaction =>
+  transaction.setMeta(key, { report } satisfies Told);
 
 /** Opens the panel of a finding, or closes it. */
 export const showFinding = (transaction: Transaction, finding: Finding | null): Transaction =>

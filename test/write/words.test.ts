@@ -1,0 +1,83 @@
+/** What is recognised while typing: labels that go, words that could follow, converted words. */
+import { describe, expect, test } from 'vitest';
+import { blankPattern } from '../../core/outlines/blank.ts';
+import { proposals, typedAt } from '../../renderer/write/completion/words.ts';
+import { labelTyped } from '../../renderer/write/labels.ts';
+import { convertedWords } from '../../renderer/write/terms.ts';
+import { document } from './written.ts';
+
+describe('typed labels', () => {
+  test.each([
+    ['Row 3', { form: 'row', title: null }],
+    ['row 12', { form: 'row', title: null }],
+    ['Rnd 3', { form: 'round', title: null }],
+    ['Round 3', { form: 'round', title: null }],
+    ['Row 3 (RS)', { form: 'row', title: null }],
+    ['Dec Row 5', { form: 'row', title: 'Dec' }],
+    ['Foundation row', { form: 'foundation', title: null }],
+  ])('“%s:” is one', (words, label) => {
+    expect(labelTyped(words)).toEqual(label);
+  });
+
+  test.each(['', 'Ch 1', 'Note', 'Sc in next st', 'Ch 3 (counts as dc)', 'Shell', 'Work as Row 3'])(
+    '“%s:” is none',
+    (words) => {
+      expect(labelTyped(words)).toBeNull();
+    },
+  );
+});
+
+describe('words that could follow', () => {
+  const pattern = {
+    ...blankPattern({ title: 'Test', terms: 'us', units: 'metric', date: '2026-01-01' } as const),
+    specials: [
+      {
+        id: 's',
+        nameUs: 'small fan',
+        nameUk: 'small fan',
+        abbrUs: 'sfan',
+        abbrUk: 'sfan',
+        text: { text: '', figures: [] },
+      },
+    ],
+  };
+  const offered = (before: string, terms: 'us' | 'uk' = 'us') => {
+    const typed = typedAt(before);
+    return typed === null ? [] : proposals(typed, { ...pattern, terms }).map(({ words }) => words);
+  };
+
+  // hdc is a US name and htr a UK one: Craft Yarn Council's list of abbreviations, from memory.
+  test.each([
+    ['Ch 1, hd', 'us', 'hdc'],
+    ['Ch 1, ht', 'uk', 'htr'],
+    ['Ch 1, sf', 'us', 'sfan'],
+    ['small', 'us', 'small fan'],
+    ['Ch 2, =fin', 'us', 'finished bust'],
+    ['Ch 2, =', 'us', 'bust'],
+  ] as const)('“%s” in %s terms: %s', (before, terms, words) => {
+    expect(offered(before, terms)).toContain(words);
+  });
+
+  test.each(['', 'Ch 1, ', 'Ch 1, h', 'dc', '2 dc', 'next st.', 'a=b', 'Ch = ', 'zzq'])(
+    '“%s”: none',
+    (before) => {
+      expect(offered(before)).toEqual([]);
+    },
+  );
+});
+
+describe('converted words', () => {
+  test('are marks over the authored ones; the document is not touched', () => {
+    const doc = document([['row Ch [a], sc in next dc, sk 2 sts.', 'prose Work in single crochet.']]);
+    const shown = convertedWords(doc, 'uk')
+      .find()
+      .map(({ from, to, spec }) => [doc.textBetween(from, to), spec.replacement]);
+    // US sc is UK dc, US dc is UK tr: terms.json and its sources.
+    expect(shown).toEqual([
+      ['sc', 'dc'],
+      ['dc', 'tr'],
+      ['sk', 'miss'],
+      ['single crochet', 'double crochet'],
+    ]);
+  });
+});
