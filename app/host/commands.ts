@@ -62,6 +62,15 @@ const entries = [
   },
 
   {
+    name: 'fill-right',
+    group: 'edit',
+    title: 'Fill the range to the right',
+    key: 'Mod-r',
+    also: 'sizes copy across',
+  },
+  { name: 'fill-down', group: 'edit', title: 'Fill the range down', key: 'Mod-d', also: 'sizes copy lines' },
+
+  {
     name: 'insert-figure',
     group: 'insert',
     title: 'Figure',

@@ -51,6 +51,8 @@ export interface Formula {
   readonly facts: readonly Fact[];
   /** The lines it needs, as they are called, each once, in the order met. */
   readonly names: readonly string[];
+  /** Every place where it names a line: the words of the name alone. */
+  readonly mentions: readonly (Span & { readonly name: string })[];
   /** Whether all of it was understood; only then can it be worked out. */
   readonly read: boolean;
 }
@@ -112,7 +114,7 @@ export function readFormula(text: string, vocabulary: Vocabulary): Formula {
       code: 'formula-too-long',
       data: { length: text.length, limit: LONGEST_FORMULA },
     };
-    return { text, tree: { kind: 'unread', ...whole }, facts: [fact], names: [], read: false };
+    return { text, tree: { kind: 'unread', ...whole }, facts: [fact], names: [], mentions: [], read: false };
   }
   return new Reader(text, vocabulary).read();
 }
@@ -122,7 +124,7 @@ class Reader {
   readonly #vocabulary: Vocabulary;
   readonly #tokens: readonly Token[];
   readonly #facts: Fact[] = [];
-  readonly #names = new Set<string>();
+  readonly #mentions: (Span & { readonly name: string })[] = [];
   #at = 0;
   #depth = 0;
 
@@ -141,7 +143,9 @@ class Reader {
       if (this.#at < this.#tokens.length) tree = this.#leftover(tree);
     }
     const facts = this.#facts;
-    return { text: this.#text, tree, facts, names: [...this.#names], read: facts.length === 0 };
+    const mentions = this.#mentions;
+    const names = [...new Set(mentions.map(({ name }) => name))];
+    return { text: this.#text, tree, facts, names, mentions, read: facts.length === 0 };
   }
 
   /** Sum, and "rounded to …" after it. */
@@ -231,10 +235,7 @@ class Reader {
     const head = token.text.toLowerCase();
     if ((head === 'width' || head === 'length') && this.#word(1) === 'of') return this.#made(0);
     const name = this.#name();
-    if (name) {
-      this.#names.add(name.name);
-      return { kind: 'line', ...name };
-    }
+    if (name) return { kind: 'line', ...name };
     const number = this.#number();
     if (number) return number;
     if (token.kind === 'sign') return token.text === '(' ? this.#bracket() : this.#missingOperand();
@@ -287,7 +288,6 @@ class Reader {
     this.#skipWords('the');
     const name = this.#name();
     if (!name) return this.#tokens[this.#at]?.kind === 'word' ? this.#unknown() : this.#missingOperand();
-    this.#names.add(name.name);
     return { kind: 'made', name: name.name, from: first.from, to: name.to };
   }
 
@@ -311,7 +311,9 @@ class Reader {
     if (!match) return null;
     const from = this.#tokens[this.#at]!.from;
     this.#at = match.end;
-    return { name: match.name, from, to: this.#tokens[match.end - 1]!.to };
+    const found = { name: match.name, from, to: this.#tokens[match.end - 1]!.to };
+    this.#mentions.push(found);
+    return found;
   }
 
   #number(): NumberNode | null {

@@ -4,6 +4,7 @@ export { type Density, densityOf, type Fitted, fitRows, fitStitches, lengthOf, T
 export { type Formula, type FormulaNode, readFormula } from './formula.ts';
 export { formulasOf, type LineValue, type SizeResult } from './lines.ts';
 export { type OrderFact, orderFacts } from './order.ts';
+export { namesLine, renamedIn } from './rename.ts';
 export { evenWords, scheduleWords, sizeList } from './schedule-words.ts';
 export { type Schedule, type SchedulePart, scheduleOf } from './shaping.ts';
 export { gradeSheet, type LineResult, lineNamed, type Sheet } from './sheet.ts';

@@ -4,8 +4,9 @@
  */
 import type { Node } from 'prosemirror-model';
 import type { Step } from 'prosemirror-transform';
+import type { LineRule } from '../../core/document/attributes.ts';
 import { applyChanges, type FromWorker, type ToWorker } from './protocol.ts';
-import { type FigureTrial, NOTHING_KNOWN, type Report } from './report.ts';
+import { type FigureTrial, type LineTrial, NOTHING_KNOWN, type Report } from './report.ts';
 
 /** The part of a Worker that is used, so that tests can run the same code without one. */
 export interface WorkerLike {
@@ -21,6 +22,7 @@ export class Analyst {
   readonly #worker: WorkerLike;
   #document: Node;
   readonly #asked = new Map<number, (trial: FigureTrial) => void>();
+  readonly #askedLines = new Map<number, (trial: LineTrial) => void>();
   #serial = 0;
 
   /** `told` is called after each new report. */
@@ -35,6 +37,11 @@ export class Analyst {
       if (data.kind === 'figure-told') {
         this.#asked.get(data.serial)?.(data.trial);
         this.#asked.delete(data.serial);
+        return;
+      }
+      if (data.kind === 'line-told') {
+        this.#askedLines.get(data.serial)?.(data.trial);
+        this.#askedLines.delete(data.serial);
         return;
       }
       this.report = applyChanges(this.report, data);
@@ -64,6 +71,16 @@ export class Analyst {
     });
   }
 
+  /** What a line would come to by another rule. Never answered after `stop`. */
+  tryLine(id: string, rule: LineRule): Promise<LineTrial> {
+    this.#serial += 1;
+    const serial = this.#serial;
+    return new Promise((answer) => {
+      this.#askedLines.set(serial, answer);
+      this.#worker.postMessage({ kind: 'line-asked', serial, id, rule });
+    });
+  }
+
   /** Whether the report is of the newest state. */
   get isCurrent(): boolean {
     return this.report.version === this.version;
@@ -72,6 +89,7 @@ export class Analyst {
   stop(): void {
     this.#worker.onmessage = null;
     this.#asked.clear();
+    this.#askedLines.clear();
     this.#worker.terminate();
   }
 

@@ -2,12 +2,15 @@
  * What the page and the worker say to each other. Edits cross as ProseMirror steps, so that the worker's copy
  * of the document keeps the identity of all that was not touched; results cross as what changed.
  */
+import type { LineRule } from '../../core/document/attributes.ts';
 import type {
   BlockReport,
   FigureReport,
   FigureTrial,
   FindingReport,
   LineReport,
+  LineTrial,
+  MaterialsReport,
   PieceReport,
   Report,
 } from './report.ts';
@@ -17,13 +20,16 @@ export type ToWorker =
   /** Steps that lead from the version before to `version`. */
   | { readonly kind: 'steps'; readonly version: number; readonly steps: readonly unknown[] }
   /** What would this expression show? Answered with the same serial. */
-  | { readonly kind: 'figure-asked'; readonly serial: number; readonly expression: string };
+  | { readonly kind: 'figure-asked'; readonly serial: number; readonly expression: string }
+  /** What would this line come to by another rule? Answered with the same serial. */
+  | { readonly kind: 'line-asked'; readonly serial: number; readonly id: string; readonly rule: LineRule };
 
 export type FromWorker =
   | ({ readonly kind: 'changes' } & Changes)
   /** The worker's copy is not what the steps were made for: it asks for the whole document. */
   | { readonly kind: 'lost' }
-  | { readonly kind: 'figure-told'; readonly serial: number; readonly trial: FigureTrial };
+  | { readonly kind: 'figure-told'; readonly serial: number; readonly trial: FigureTrial }
+  | { readonly kind: 'line-told'; readonly serial: number; readonly trial: LineTrial };
 
 /** What became different since the last message; a list that is left out is as it was. */
 export interface Changes {
@@ -37,11 +43,13 @@ export interface Changes {
   readonly blocks?: readonly BlockReport[];
   readonly goneBlocks?: readonly string[];
   readonly findings?: readonly FindingReport[];
+  readonly materials?: MaterialsReport;
 }
 
 /** The report after the changes. Untouched parts keep their identity. */
 export function applyChanges(report: Report, changes: Changes): Report {
   let { sizes, lines, figures, pieces, blocks, findings, byNode } = report;
+  const materials = changes.materials ?? report.materials;
   if (changes.sizes) sizes = changes.sizes;
   if (changes.lineOrder || changes.lines) {
     const next = new Map(lines);
@@ -61,7 +69,7 @@ export function applyChanges(report: Report, changes: Changes): Report {
     findings = changes.findings;
     byNode = grouped(findings, byNode);
   }
-  return { version: changes.version, sizes, lines, figures, pieces, blocks, findings, byNode };
+  return { version: changes.version, sizes, lines, figures, pieces, blocks, findings, byNode, materials };
 }
 
 /** Findings by node; a node whose findings say the same keeps its list. */

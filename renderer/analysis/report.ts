@@ -3,6 +3,7 @@
  * enough to cross from the worker to the page. Shapes only. Everything here is derived and none of it is kept.
  */
 import type { Finding } from '../../core/finding.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
 
 /** A length in both systems, ready to show; the exact one stays in the study. */
 export interface BothUnits {
@@ -81,6 +82,25 @@ export interface LineReport {
   readonly cells: readonly CellReport[];
 }
 
+/** What a line would come to by a rule that is still being written. */
+export interface LineTrial {
+  readonly cells: readonly CellReport[];
+  /** What is wrong with it, by its place in the line's formula where it has one. */
+  readonly problems: readonly Finding[];
+}
+
+/** What follows from the materials and from the words of the whole pattern. */
+export interface MaterialsReport {
+  /** The list of abbreviations as it will be printed, in each market's terms. */
+  readonly abbreviations: Readonly<
+    Record<Terms, readonly { readonly abbr: string; readonly meaning: string }[]>
+  >;
+  /** Cautions that the pattern calls for, in printing order, with the rules named and the deferral. */
+  readonly cautions: readonly { readonly title: string; readonly text: string }[];
+  /** Whole balls of each yarn, by its id: one number a size, null where it cannot be told. */
+  readonly balls: Readonly<Record<string, readonly (number | null)[]>>;
+}
+
 /** A finding, and the place of its node among texts without an id ("notes:0", "cover:title"). */
 export type FindingReport = Finding;
 
@@ -97,6 +117,7 @@ export interface Report {
   readonly findings: readonly FindingReport[];
   /** The same by node; null = of the whole pattern. */
   readonly byNode: ReadonlyMap<string | null, readonly FindingReport[]>;
+  readonly materials: MaterialsReport;
 }
 
 /** What is known before the first study is done. */
@@ -109,4 +130,5 @@ export const NOTHING_KNOWN: Report = {
   blocks: new Map(),
   findings: [],
   byNode: new Map(),
+  materials: { abbreviations: { us: [], uk: [] }, cautions: [], balls: {} },
 };

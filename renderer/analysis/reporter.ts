@@ -19,8 +19,16 @@ import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
 import type { Study } from '../../core/study/study.ts';
 import { formatLength, formatNumber, type Length, type Rational, rational } from '../../core/trade/units.ts';
 import { FigureReporter, figureOf } from './figures.ts';
+import { materialsOf } from './materials.ts';
 import type { Changes } from './protocol.ts';
-import type { BlockReport, BothUnits, CellReport, LineReport, PieceReport } from './report.ts';
+import type {
+  BlockReport,
+  BothUnits,
+  CellReport,
+  LineReport,
+  MaterialsReport,
+  PieceReport,
+} from './report.ts';
 
 const both = (length: Length): BothUnits => ({
   metric: formatLength(length, 'metric'),
@@ -39,7 +47,8 @@ export class Reporter {
     pieces: string;
     blocks: ReadonlyMap<string, BlockReport>;
     findings: readonly Finding[];
-  } = { sizes: '', lines: new Map(), pieces: '', blocks: new Map(), findings: [] };
+    materials: MaterialsReport | null;
+  } = { sizes: '', lines: new Map(), pieces: '', blocks: new Map(), findings: [], materials: null };
 
   /** What differs from what was told before. */
   changes(study: Study, findings: readonly Finding[], version: number): Changes {
@@ -72,7 +81,8 @@ export class Reporter {
     const newBlocks = [...blocks.values()].filter((block) => told.blocks.get(block.id) !== block);
     const gone = [...told.blocks.keys()].filter((id) => !blocks.has(id));
     const sameOrder = sameList(lineOrder, [...told.lines.keys()]);
-    this.#told = { sizes: sizesKey, lines, pieces: piecesKey, blocks, findings };
+    const materials = materialsOf(study, told.materials);
+    this.#told = { sizes: sizesKey, lines, pieces: piecesKey, blocks, findings, materials };
     return {
       version,
       ...(sizesKey === told.sizes ? {} : { sizes }),
@@ -83,6 +93,7 @@ export class Reporter {
       ...(newBlocks.length > 0 ? { blocks: newBlocks } : {}),
       ...(gone.length > 0 ? { goneBlocks: gone } : {}),
       ...(sameList(findings, told.findings) ? {} : { findings }),
+      ...(materials === told.materials ? {} : { materials }),
     };
   }
 
@@ -152,7 +163,8 @@ function sameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((value, i) => value === b[i]);
 }
 
-function cellOf(size: SizeResult, result: LineResult, pattern: Pattern): CellReport {
+/** What a line comes to in one size, as it is shown. */
+export function cellOf(size: SizeResult, result: LineResult, pattern: Pattern): CellReport {
   const { value, fitted, waitsFor } = size;
   return {
     value: value === null ? null : wordsOf(value, result, pattern),

@@ -10,7 +10,7 @@ import { review } from '../../core/review/review.ts';
 import { type Study, study } from '../../core/study/study.ts';
 import type { FromWorker, ToWorker } from './protocol.ts';
 import { Reporter } from './reporter.ts';
-import { trialOf } from './trial.ts';
+import { lineTrialOf, trialOf } from './trial.ts';
 
 let document: Node | null = null;
 let version = -1;
@@ -47,6 +47,12 @@ function workSoon(): void {
 self.onmessage = ({ data }: MessageEvent<ToWorker>): void => {
   if (data.kind === 'figure-asked') {
     tryFigure(data.serial, data.expression);
+    return;
+  }
+  if (data.kind === 'line-asked') {
+    if (waiting) work();
+    const { serial, id, rule } = data;
+    if (studied !== null) tell({ kind: 'line-told', serial, trial: lineTrialOf(id, rule, studied) });
     return;
   }
   if (data.kind === 'document') {

@@ -8,13 +8,14 @@ import { history, redo, redoDepth, undo, undoDepth } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import { type Command, EditorState, type Plugin, type Transaction } from 'prosemirror-state';
 import type { FileRef, Stamp } from '../../app/host/host.ts';
+import type { LineRule } from '../../core/document/attributes.ts';
 import type { Picture, Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { Analyst, type WorkerLike } from '../analysis/analyst.ts';
-import type { FigureTrial, Report } from '../analysis/report.ts';
+import type { FigureTrial, LineTrial, Report } from '../analysis/report.ts';
 import { identity } from './identity.ts';
 
 /** The file that the pattern is saved in. */
@@ -159,6 +160,11 @@ export class Desk {
   /** What an expression would show as a figure, before it is one. */
   tryFigure(expression: string): Promise<FigureTrial> {
     return this.#analyst.tryFigure(expression);
+  }
+
+  /** What a line would come to by another rule, before it has it. */
+  tryLine(id: string, rule: LineRule): Promise<LineTrial> {
+    return this.#analyst.tryLine(id, rule);
   }
 
   addPicture(picture: Picture): void {

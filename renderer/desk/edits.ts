@@ -2,6 +2,7 @@
  * Edits that forms and grids make, as functions from a state to a transaction. They name nodes by id, so that an
  * edit finds its node wherever it stands by then; an edit of a node that is gone changes nothing.
  */
+import { closeHistory } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import type { EditorState, Transaction } from 'prosemirror-state';
 import type { Attributed, AttributesOf } from '../../core/document/attributes.ts';
@@ -13,7 +14,8 @@ import { type ListName, listAt, type Placed, partAt, placeOf } from './places.ts
 /** Marks a transaction of a form, which may change what typing in the manuscript may not. */
 export const FORM = 'form';
 
-const begin = (state: EditorState): Transaction => state.tr.setMeta(FORM, true);
+/** A transaction of a form: one step of undoing by itself. */
+export const begin = (state: EditorState): Transaction => closeHistory(state.tr.setMeta(FORM, true));
 
 function setAt(transaction: Transaction, place: Placed | null, attributes: object): Transaction {
   if (place === null) return transaction;

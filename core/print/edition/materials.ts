@@ -4,6 +4,7 @@
  */
 import type { Gauge, Notion, PerSize, Quantity, Yarn } from '../../document/pattern.ts';
 import { sharedList } from '../../study/index.ts';
+import { ballsFor } from '../../trade/balls.ts';
 import { hookLabel } from '../../trade/hooks.ts';
 import {
   displayLength,
@@ -116,14 +117,6 @@ function bothLengths(
 ): string {
   const words = [one(metres, 'm'), one(metresToYards(metres), 'yd')];
   return (reader.units === 'metric' ? words : words.reverse()).join('\u00A0/ ');
-}
-
-/** Whole balls for so many metres; null when a ball's length is not known. */
-export function ballsFor(yarn: Yarn, metres: number): number | null {
-  const need = rational(metres);
-  const ball = yarn.ballMetres === null ? null : rational(yarn.ballMetres);
-  if (need === null || ball === null || ball.compare(0) <= 0 || need.compare(0) < 0) return null;
-  return Number(need.div(ball).ceil().valueOf());
 }
 
 function amountWords(yarn: Yarn, metres: number, reader: Reader): string | null {

@@ -1,0 +1,163 @@
+/**
+ * Fields of forms that hold what is being typed until it is given: at Enter, or when the field is left. Escape
+ * takes it back. What was given is held by the document alone.
+ */
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+
+/** What is typed in a field, following the document; and the handlers that give it or take it back. */
+export function useDraft(value: string, give: (typed: string) => boolean) {
+  const [typed, setTyped] = useState(value);
+  const [isWrong, setWrong] = useState(false);
+  const latest = useRef(value);
+  useEffect(() => {
+    latest.current = value;
+    setTyped(value);
+    setWrong(false);
+  }, [value]);
+  const commit = () => {
+    if (typed === latest.current) return setWrong(false);
+    const isGiven = give(typed);
+    setWrong(!isGiven);
+  };
+  const back = () => {
+    setTyped(latest.current);
+    setWrong(false);
+  };
+  return {
+    isWrong,
+    isDirty: typed !== value,
+    props: {
+      value: typed,
+      onChange: ({ target }: { readonly target: { readonly value: string } }) => setTyped(target.value),
+      onBlur: commit,
+      onKeyDown: (event: KeyboardEvent<HTMLElement>) => {
+        if (event.nativeEvent.isComposing) return;
+        // Undoing what is being typed is the field's; undoing what was given is the desk's.
+        const isUndo = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
+        if (isUndo && typed !== latest.current) event.stopPropagation();
+        else if (event.key === 'Enter') commit();
+        else if (event.key === 'Escape' && typed !== latest.current) {
+          event.stopPropagation();
+          event.preventDefault();
+          back();
+        }
+      },
+    },
+  };
+}
+
+interface Labelled {
+  readonly label: string;
+  /** Told under the field. */
+  readonly note?: string | undefined;
+  readonly className?: string | undefined;
+}
+
+function Field({
+  label,
+  note,
+  className,
+  children,
+}: Labelled & { readonly children: (id: string, note: string | undefined) => ReactNode }) {
+  const id = useId();
+  return (
+    <div className={`field ${className ?? ''}`}>
+      <label htmlFor={id}>{label}</label>
+      {children(id, note === undefined ? undefined : `${id}-note`)}
+      {note !== undefined && (
+        <small id={`${id}-note`} className="quiet">
+          {note}
+        </small>
+      )}
+    </div>
+  );
+}
+
+export interface DraftFieldProps extends Labelled {
+  readonly value: string;
+  /** Takes what was typed; false when it cannot stand there. */
+  readonly onGive: (typed: string) => boolean;
+  /** Told when what was typed cannot stand there. */
+  readonly fault?: string;
+  readonly readOnly?: boolean;
+  readonly hint?: string;
+  readonly numeric?: boolean;
+  readonly list?: string;
+}
+
+/** A line of text, a number or an amount. */
+export function DraftField({
+  label,
+  note,
+  className,
+  value,
+  onGive,
+  fault,
+  readOnly,
+  hint,
+  numeric,
+  list,
+}: DraftFieldProps) {
+  const { props, isWrong } = useDraft(value, onGive);
+  return (
+    <Field label={label} note={isWrong ? fault : note} className={className}>
+      {(id, noteId) => (
+        <input
+          {...props}
+          id={id}
+          aria-describedby={noteId}
+          aria-invalid={isWrong || undefined}
+          placeholder={hint}
+          readOnly={readOnly}
+          list={list}
+          inputMode={numeric ? 'decimal' : undefined}
+          autoComplete="off"
+        />
+      )}
+    </Field>
+  );
+}
+
+export interface ChoiceFieldProps extends Labelled {
+  readonly value: string;
+  readonly options: readonly (readonly [value: string, words: string])[];
+  readonly onGive: (value: string) => void;
+}
+
+export function ChoiceField({ label, note, className, value, options, onGive }: ChoiceFieldProps) {
+  return (
+    <Field label={label} note={note} className={className}>
+      {(id, noteId) => (
+        <select
+          id={id}
+          aria-describedby={noteId}
+          value={value}
+          onChange={({ target }) => onGive(target.value)}
+        >
+          {options.map(([option, words]) => (
+            <option key={option} value={option}>
+              {words}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}
+
+export function CheckField({
+  label,
+  checked,
+  onGive,
+}: {
+  readonly label: string;
+  readonly checked: boolean;
+  readonly onGive: (checked: boolean) => void;
+}) {
+  return (
+    <label className="check-field">
+      <input type="checkbox" checked={checked} onChange={({ target }) => onGive(target.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}
