@@ -37,8 +37,9 @@ function valuesOf(line: Line): readonly Quantity[] {
 }
 
 /**
- * Reads what was typed into a cell; null when it is no amount that the line can hold. A bare number takes the
- * unit that stood there, else the line's, else, where the line needs a unit, the one on screen.
+ * Reads what was typed into a cell; null when it is no amount that the line can hold. A bare number is a length in
+ * the units on screen where the line holds lengths, as the other cells show them; else it is what the cell, or the
+ * line, holds already.
  */
 export function readCell(text: string, line: Line, size: string, units: Units): Quantity | null {
   const quantity = parseQuantity(text);
@@ -46,7 +47,7 @@ export function readCell(text: string, line: Line, size: string, units: Units): 
   if (quantity.unit === '%' && line.kind === 'body') return null;
   if (quantity.unit !== 'none' || quantity.value === 0) return quantity;
   const known = ownQuantity(line, size)?.unit ?? valuesOf(line)[0]?.unit;
-  if (known !== undefined && known !== 'none') return { ...quantity, unit: known };
-  if (line.kind === 'typed') return quantity;
+  if (known === '%') return { ...quantity, unit: known };
+  if (line.kind === 'typed' && (known === undefined || known === 'none')) return quantity;
   return { ...quantity, unit: units === 'metric' ? 'cm' : 'in' };
 }

@@ -56,7 +56,8 @@ const PROGRAMS = [
 ];
 
 export interface Studio {
-  readonly page: Page;
+  /** A window on the studio of this start, at the start screen. */
+  window(): Promise<Page>;
   /** The maker's own folder, which the dialogs of the page begin in. */
   readonly folder: string;
   /** What the page complained of. A test ends by holding that it is empty. */
@@ -93,17 +94,22 @@ export async function openStudio(options: StudioOptions = {}): Promise<Studio> {
     ],
   });
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options.page });
-  const page = await context.newPage();
   const complaints: string[] = [];
-  page.on('pageerror', (fault) => complaints.push(String(fault)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(server.invite());
   return {
-    page,
     folder,
     complaints,
+    window: async () => {
+      const page = await context.newPage();
+      page.setDefaultTimeout(15_000);
+      page.on('pageerror', (fault) => complaints.push(String(fault)));
+      page.on('console', (message) => {
+        // The browser asks for an icon on its own account.
+        if (message.type() === 'error' && !message.location().url.endsWith('/favicon.ico'))
+          complaints.push(`${message.text()} ${message.location().url}`);
+      });
+      await page.goto(server.invite());
+      return page;
+    },
     close: async () => {
       await browser.close();
       await server.close();
@@ -113,14 +119,13 @@ export async function openStudio(options: StudioOptions = {}): Promise<Studio> {
   };
 }
 
-/** A studio with one of the examples open, its study done. */
-export async function openExample(title: RegExp, options: StudioOptions = {}): Promise<Studio> {
-  const studio = await openStudio(options);
-  await studio.page.getByRole('button', { name: title }).first().click();
-  await studio.page
-    .locator('.row .label-words', { hasText: 'Row 2 (' })
-    .or(studio.page.locator('.row .label-words', { hasText: 'Rnd 2' }))
+/** A window with one of the examples open, its study done. */
+export async function exampleIn(studio: Studio, title: RegExp): Promise<Page> {
+  const page = await studio.window();
+  await page.getByRole('button', { name: title }).first().click();
+  await page
+    .locator('.row .label-words', { hasText: /^(Row|Rnd) 2\b/ })
     .first()
     .waitFor();
-  return studio;
+  return page;
 }

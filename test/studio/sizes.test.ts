@@ -1,0 +1,196 @@
+/** The place "Sizes" in a real browser: the grid by keys and mouse, the clipboard, sentences, forms, access. */
+import fs from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { exampleIn, openStudio, type Studio } from './harness.ts';
+
+const axe = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let studio: Studio;
+let page: Page;
+
+beforeAll(async () => {
+  studio = await openStudio({ page: { permissions: ['clipboard-read', 'clipboard-write'] } });
+});
+
+afterAll(async () => {
+  const { complaints } = studio;
+  await studio.close();
+  expect(complaints).toEqual([]);
+});
+
+beforeEach(async () => {
+  page = await exampleIn(studio, /vest/i);
+  await page.getByRole('button', { name: 'cm', exact: true }).click();
+  await page.keyboard.press('Control+2');
+  await cell('bust', 'XS').waitFor();
+});
+
+afterEach(() => page.close());
+
+const grid = () => page.getByRole('grid');
+const rowOf = (line: string) =>
+  grid()
+    .getByRole('row')
+    .filter({ has: page.locator(`th[aria-label^="${line}, "]`) });
+const sizes = () => page.locator('.size-head button > span:first-child').allTextContents();
+const LABELS = ['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X', '6X'];
+const cell = (line: string, size: string) => rowOf(line).getByRole('gridcell').nth(LABELS.indexOf(size));
+const value = (line: string, size: string) => cell(line, size).locator('.cell-value').textContent();
+const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 15_000 });
+const told = () => page.locator('.sizes-foot [role="status"]').textContent();
+const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-cell'));
+
+test('typing over a cell is worked through at once, undone in one step, and cannot hold what is no amount', async () => {
+  const before = await value('panel stitches', 'M');
+  await cell('bust', 'M').click();
+  await page.keyboard.type('110 cm');
+  await page.keyboard.press('Enter');
+  await eventually(() => value('bust', 'M')).toBe('110 cm');
+  await eventually(() => value('panel stitches', 'M')).not.toBe(before);
+  expect(await cell('bust', 'M').textContent()).toContain('typed over the chart');
+  await page.keyboard.press('Control+z');
+  await eventually(() => value('panel stitches', 'M')).toBe(before);
+  await cell('bust', 'M').click();
+  await page.keyboard.type('wide');
+  await page.keyboard.press('Enter');
+  expect(await told()).toContain('“wide” is not an amount');
+  await page.keyboard.press('Escape');
+  expect(await value('bust', 'M')).not.toContain('wide');
+});
+
+test('keys lead through the grid, ranges copy and paste as tables, and fill', async () => {
+  await cell('ease', 'S').click();
+  await page.keyboard.type('10 cm');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('12');
+  await page.keyboard.press('Enter');
+  await eventually(() => value('ease', 'M')).toBe('12 cm');
+  await cell('ease', 'S').click();
+  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Control+c');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('10 cm\t12 cm');
+  await cell('ease', 'L').click();
+  await page.keyboard.press('Control+v');
+  await eventually(() => value('ease', 'XL')).toBe('12 cm');
+  expect(await told()).toBe('2 cells were filled.');
+  await page.evaluate(() => navigator.clipboard.writeText('7 cm\tlots\n1\t2'));
+  await page.keyboard.press('Control+v');
+  await eventually(() => value('ease', 'L')).toBe('7 cm');
+  expect(await value('ease', 'XL')).toBe('12 cm');
+  expect(await told()).toContain('“lots” for ease, XL');
+  await cell('ease', 'L').click();
+  for (let i = 0; i < 2; i++) await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Control+r');
+  await eventually(() => value('ease', '2X')).toBe('7 cm');
+  await page.keyboard.press('Delete');
+  await eventually(() => value('ease', 'XL')).toContain('–');
+  await page.keyboard.press('Control+z');
+  await eventually(() => value('ease', 'XL')).toBe('7 cm');
+});
+
+test('by keyboard alone: from a cell to the line’s head, its fields and back; lines and sizes move', async () => {
+  await cell('bust', 'XS').click();
+  await page.keyboard.press('ArrowLeft');
+  expect(await focused()).toBe('0 -1');
+  await page.keyboard.press('F2');
+  await page.keyboard.press('End');
+  await page.keyboard.type(' girth');
+  await page.keyboard.press('Enter');
+  await eventually(() => rowOf('finished chest').locator('.sentence').textContent()).toContain(
+    'bust girth + ease',
+  );
+  await page.keyboard.press('Escape');
+  expect(await focused()).toBe('0 -1');
+  await page.keyboard.press('Alt+ArrowDown');
+  await eventually(focused).toBe('1 -1');
+  expect(await told()).toContain('bust girth is now 2 of');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Alt+ArrowRight');
+  await eventually(sizes).toEqual(['S', 'XS', ...LABELS.slice(2)]);
+  await page.keyboard.press('Control+z');
+  await eventually(sizes).toEqual(LABELS);
+});
+
+test('a formula is typed with names offered and mistakes told before it is given', async () => {
+  await rowOf('finished chest')
+    .getByRole('button', { name: /^Formula/ })
+    .click();
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('bust + eas');
+  await page.getByRole('option', { name: 'ease', exact: true }).waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type(' + bsut');
+  await page.locator('.trial.error', { hasText: 'bsut' }).waitFor();
+  for (let i = 0; i < 7; i++) await page.keyboard.press('Backspace');
+  await page.keyboard.type(' + 2 cm');
+  await page.locator('.trial', { hasText: 'Would come to' }).waitFor();
+  await page.keyboard.press('Enter');
+  await eventually(() => rowOf('finished chest').locator('.sentence').textContent()).toContain(
+    'bust + ease + 2 cm',
+  );
+});
+
+test('a line is added, named and removed; who names a line is said before it goes', async () => {
+  await page.getByLabel('Add a line').selectOption('typed');
+  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.keyboard.type('strap');
+  await page.keyboard.press('Enter');
+  await eventually(() => rowOf('strap').count()).toBe(1);
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Delete');
+  const dialog = page.getByRole('dialog');
+  expect(await dialog.textContent()).toContain('Nothing else names it.');
+  await dialog.getByRole('button', { name: 'Remove' }).click();
+  await eventually(() => rowOf('strap').count()).toBe(0);
+  await cell('bust', 'XS').click();
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('Delete');
+  expect(await dialog.textContent()).toContain('the line “finished chest”');
+  await dialog.getByRole('button', { name: 'Keep it' }).click();
+});
+
+test('sizes come from a chart whose source is told, and are changed in a form', async () => {
+  await page.getByRole('button', { name: 'Add sizes…' }).click();
+  await page.getByLabel('From').selectOption('baby');
+  expect(await page.getByRole('dialog').textContent()).toContain('Source: Craft Yarn Council.');
+  await page.getByLabel('6mo', { exact: true }).check();
+  await page.getByRole('button', { name: 'Add 1 size' }).click();
+  await eventually(sizes).toEqual([...LABELS, '6mo']);
+  await page.locator('.size-head button').last().click();
+  await page.getByLabel('Label').fill('6 months');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await eventually(sizes).toEqual([...LABELS, '6 months']);
+});
+
+describe('access', () => {
+  test.each(['light', 'dark'] as const)(
+    'axe finds nothing in the %s theme, formula and form open too',
+    async (theme) => {
+      await page.evaluate((name) => {
+        document.documentElement.dataset.theme = name;
+      }, theme);
+      await page.evaluate(axe);
+      const violations = () =>
+        page.evaluate(async () => {
+          const { violations } = await (window as unknown as { axe: typeof import('axe-core') }).axe.run();
+          return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+        });
+      expect(await violations()).toEqual([]);
+      await rowOf('bust').getByRole('button', { name: 'More about bust' }).click();
+      await rowOf('finished chest')
+        .getByRole('button', { name: /^Formula/ })
+        .click();
+      await page.keyboard.type('zzz');
+      await page.locator('.trial.error').waitFor();
+      expect(await violations()).toEqual([]);
+      await page.keyboard.press('Enter');
+      await page.locator('.slot mark.error', { hasText: 'zzz' }).waitFor();
+      await page.locator('.size-head button').first().click();
+      expect(await violations()).toEqual([]);
+    },
+  );
+});
