@@ -73,12 +73,12 @@ function namedEverywhere(): Pattern {
 }
 
 const stateOf = (pattern: Pattern) => EditorState.create({ doc: compose(pattern) });
-const after = (state: EditorState, transaction: Transaction) => project(state.apply(transaction).doc);
+const changed = (state: EditorState, transaction: Transaction) => project(state.apply(transaction).doc);
 const renamed = (pattern: Pattern, id: string, name: string): Pattern => {
   const state = stateOf(pattern);
   const renaming = renameLine(state, id, name);
   if (!renaming.ok) throw new Error(renaming.reason);
-  return after(state, renaming.transaction);
+  return changed(state, renaming.transaction);
 };
 
 describe('a line’s new name', () => {
@@ -226,7 +226,7 @@ describe('a block from a spreadsheet', () => {
   test('is one step, and cells that could not be read keep what they had', () => {
     const state = stateOf(pattern);
     const done = pasted(pattern, [['40'], ['x']], range(0, 2), 'metric');
-    const next = after(state, setCells(state, done.changes));
+    const next = changed(state, setCells(state, done.changes));
     expect(next.lines[0]).toMatchObject({
       values: { each: { 's-s': cm(45), 's-m': cm(51), 's-l': cm(40) } },
     });
@@ -245,7 +245,7 @@ describe('a block from a spreadsheet', () => {
 
   test('a cell of a line that is alike for all sizes makes it one of amounts size by size', () => {
     const state = stateOf(pattern);
-    const next = after(state, setCells(state, [{ line: 'h', size: 's-l', value: cm(33) }]));
+    const next = changed(state, setCells(state, [{ line: 'h', size: 's-l', value: cm(33) }]));
     expect(next.lines[1]).toMatchObject({
       values: { each: { 's-s': cm(30), 's-m': cm(30), 's-l': cm(33) } },
     });
@@ -266,7 +266,7 @@ describe('a block from a spreadsheet', () => {
 describe('sizes and lines', () => {
   test('the first sizes of a pattern bring its sample', () => {
     const state = stateOf({ ...smallPattern(), sizes: [], sample: null });
-    const next = after(
+    const next = changed(
       state,
       addSizes(state, [{ label: 'S', audience: 'woman', chart: 'S' }, { label: 'M' }]),
     );
@@ -291,7 +291,7 @@ describe('sizes and lines', () => {
         },
       ],
     });
-    const next = after(state, removeSize(state, 's-m'));
+    const next = changed(state, removeSize(state, 's-m'));
     expect(JSON.stringify(next)).not.toContain('s-m');
     expect(next.sample).toBeNull();
     expect(next.yarns[0]!.metres).toEqual({ 's-s': 300 });
@@ -299,7 +299,7 @@ describe('sizes and lines', () => {
 
   test('a new line goes below the one at hand, under a name that is free', () => {
     const state = stateOf(smallPattern());
-    const next = after(state, addLine(state, 'typed', 'length', 'w'));
+    const next = changed(state, addLine(state, 'typed', 'length', 'w'));
     expect(next.lines.map(({ name }) => name).slice(0, 3)).toEqual(['width', 'length 2', 'length']);
   });
 
