@@ -1,10 +1,10 @@
 /** Words of the place "Review". */
-import type { Severity } from '../../core/finding.ts';
+import { SEVERITY_WORDS } from './severity.ts';
 
 const many = (n: number, one: string, more: string): string => (n === 1 ? `1 ${one}` : `${n} ${more}`);
 
 export const reviewWords = {
-  severity: { error: 'Mistake', warning: 'Look at this', note: 'Note' } satisfies Record<Severity, string>,
+  severity: SEVERITY_WORDS,
   working: 'Being worked out …',
   summary: (errors: number, warnings: number, notes: number): string => {
     if (errors > 0)

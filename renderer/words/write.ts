@@ -1,11 +1,6 @@
 /** Words of the place "Write": headings, prompts where nothing is written yet, forms, and what is announced. */
 import type { Severity } from '../../core/finding.ts';
-
-const SEVERITIES: Readonly<Record<Severity, string>> = {
-  error: 'Error',
-  warning: 'Warning',
-  note: 'Note',
-};
+import { SEVERITY_WORDS } from './severity.ts';
 
 export const writeWords = {
   manuscript: 'Manuscript',
@@ -19,7 +14,7 @@ export const writeWords = {
     notes: 'Notes',
     pieces: 'Pieces',
     finishing: 'Finishing',
-    closing: 'Last page',
+    closing: 'Closing page',
   },
   fields: {
     title: 'Title',
@@ -78,13 +73,13 @@ export const writeWords = {
     value === null ? `Figure: ${expression}, no value yet` : `Figure: ${expression}, ${value}`,
   inAllSizes: (pairs: readonly (readonly [size: string, value: string | null])[]) =>
     pairs.map(([size, value]) => `${size}: ${value ?? '–'}`).join('\n'),
-  severity: (severity: Severity) => SEVERITIES[severity],
+  severity: (severity: Severity) => SEVERITY_WORDS[severity],
   finding: {
     label: 'Finding at the caret',
     fix: (label: string) => label,
     next: 'Next',
     close: 'Close',
-    told: (severity: Severity, message: string) => `${SEVERITIES[severity]}: ${message}`,
+    told: (severity: Severity, message: string) => `${SEVERITY_WORDS[severity]}: ${message}`,
     none: 'No findings in the manuscript.',
     noFix: 'There is no fix for this finding that is sure to be right.',
     fixed: (label: string) => `Done: ${label}`,
