@@ -72,6 +72,8 @@ const RULES: Readonly<
       'core/study',
       'core/review',
       'core/outlines',
+      // Editions and papers by their names; how they look is print's own.
+      'types:core/print',
       'app/host',
       'resources/trade',
     ],
