@@ -6,8 +6,8 @@
 import { height } from '../trade/stitches.ts';
 import type { Cursor } from './cursor.ts';
 import { readNoun } from './nouns.ts';
-import { one, readAmount } from './numbers.ts';
-import type { Chain, Item, LastPass, Place, Repeat, Work } from './tree.ts';
+import { readAmount } from './numbers.ts';
+import type { Amount, Chain, Item, LastPass, Place, Repeat, Work } from './tree.ts';
 
 /** "with 2 ch between each", ", 1 chain between": the chain, or null. */
 function readBetweenChain(c: Cursor): Chain | null {
@@ -30,15 +30,21 @@ function readBetweenChain(c: Cursor): Chain | null {
   });
 }
 
-/** Inside a group each stitch stands by itself. */
-function single(c: Cursor, work: Work, place: Place): Work {
-  return { ...work, amount: one(c), places: [place] };
+/** The same at an empty place: for what the words say once and mean again. */
+function chainAt(chain: Chain, at: number): Chain {
+  const span = { from: at, to: at };
+  return { ...chain, amount: { ...chain.amount, ...span }, ...span };
+}
+
+/** A one that no word says, at `at`. */
+function lone(at: number): Amount {
+  return { kind: 'one', value: 1, from: at, to: at };
 }
 
 function repeat(work: Work, chain: Chain, times: Repeat['times'], open: boolean): Repeat {
   const { from } = work;
-  const to = chain.to;
-  const last: LastPass | null = open ? { kind: 'omitting', items: [chain], from: to, to } : null;
+  const { to } = chain;
+  const last: LastPass | null = open ? { kind: 'omitting', items: [chainAt(chain, to)], from: to, to } : null;
   return { type: 'repeat', mark: 'bracket', items: [work, chain], times, last, from, to };
 }
 
@@ -62,25 +68,43 @@ export function withChainsBetween(c: Cursor, work: Work, before: readonly Item[]
   return c.attempt(() => {
     const chain = readBetweenChain(c);
     if (!chain) return null;
-    const { from, to, loop, post, below } = place;
-    const times = { kind: 'times', amount: work.amount, more: false, from, to } as const;
-    const lead = begun(before, work) ? [chain] : [];
-    if (place.kind === 'ring') return [...lead, repeat(single(c, work, place), chain, times, !c.round)];
+    const { to, loop, post, below } = place;
+    const alone: Work = { ...work, amount: lone(work.amount.from) };
+    const often = (amount: Amount): Repeat['times'] => ({
+      kind: 'times',
+      amount,
+      more: false,
+      from: amount.from,
+      to: amount.to,
+    });
+    const lead = begun(before, work) ? [chainAt(chain, work.from)] : [];
+    if (place.kind === 'ring') return [...lead, repeat(alone, chain, often(work.amount), !c.round)];
     if (n > 1) {
-      const here: Place = { kind: 'same', loop, post, below, from: to, to };
-      const items: Item[] = [];
-      for (let k = 0; k < Math.min(n, 100); k++) items.push(...(k > 0 ? [chain] : []), single(c, work, here));
+      const items: Item[] = [
+        { ...alone, places: [{ kind: 'same', loop, post, below, from: to, to }] },
+        chain,
+      ];
+      // What the words leave out stands at an empty place behind them.
+      const end = { from: chain.to, to: chain.to };
+      const more: Work = {
+        ...alone,
+        ...end,
+        stitch: { ...work.stitch, ...end },
+        amount: lone(chain.to),
+        places: [{ kind: 'same', loop, post, below, ...end }],
+      };
+      for (let k = 1; k < Math.min(n, 100); k++)
+        items.push(more, ...(k < n - 1 ? [chainAt(chain, chain.to)] : []));
       return [{ type: 'group', items, places: work.places, from: work.from, to: chain.to }];
     }
     if (place.kind === 'across') {
-      const next: Place = { ...place, kind: 'next', amount: one(c), implied: false };
-      return [
-        ...lead,
-        repeat({ ...work, places: [next] }, chain, { kind: 'to', stop: place.stop, from, to }, !c.round),
-      ];
+      const { stop } = place;
+      const next: Place = { ...place, kind: 'next', amount: lone(to), implied: false };
+      const times: Repeat['times'] = { kind: 'to', stop, from: stop.from, to: stop.to };
+      return [...lead, repeat({ ...work, places: [next] }, chain, times, !c.round)];
     }
     if (place.kind !== 'next') return null;
-    const each: Place = { ...place, amount: one(c) };
-    return [repeat({ ...work, places: [each] }, chain, { ...times, amount: place.amount }, true)];
+    const each: Place = { ...place, amount: lone(to) };
+    return [repeat({ ...work, places: [each] }, chain, often(place.amount), true)];
   });
 }

@@ -309,7 +309,11 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
       return [onOwnChain(work, place, null)];
   }
   const side = place.kind === 'next' && place.implied ? readOtherSideBehind(c) : null;
-  if (side) return [side, work];
+  if (side)
+    return [
+      { ...side, from: work.from, to: work.from },
+      { ...work, to: side.to },
+    ];
   const spaced = withChainsBetween(c, work, before);
   if (spaced) return spaced;
   const join = asJoin(c, work, start, c.round, last?.type === 'chain');

@@ -1067,4 +1067,25 @@ export const hats: readonly RowCase[] = [
     counts: [null, 36, null],
     findings: [{ row: 2, code: 'repeat-does-not-fit' }],
   },
+  {
+    name: 'older wording: 1 ch between each, several in one place',
+    terms: 'uk',
+    text: lines(
+      '1st round: 12 tr into ring with 1 ch between each, ss to first tr.',
+      '2nd round: 3 ch, 1 tr on each tr with 1 ch between each, ss to top of 3 ch.',
+    ),
+    counts: [12, null],
+    spaces: [12, null],
+  },
+  {
+    name: 'older wording: two with a chain between',
+    terms: 'uk',
+    text: lines(
+      'Make 20 ch, ss to first ch.',
+      'Rnd 1: 1 ch, 1 dc in each ch to end, ss to first dc. (20 dc)',
+      'Rnd 2: 1 ch, *2 tr in next dc with 1 ch between, miss 1 dc; rep from * to end, ss to first tr.',
+    ),
+    counts: [null, 20, 20],
+    spaces: [null, null, 10],
+  },
 ];
