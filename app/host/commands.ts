@@ -52,6 +52,13 @@ const entries = [
     also: 'kind sizes repeat seams make starts',
     inText: true,
   },
+  {
+    name: 'word-at-caret',
+    group: 'edit',
+    title: 'Spelling of the word at the caret',
+    key: 'Mod-;',
+    also: 'misspelt suggestion dictionary',
+  },
   { name: 'move-up', group: 'edit', title: 'Move the row or piece up', key: 'Alt-ArrowUp', inText: true },
   {
     name: 'move-down',
@@ -101,6 +108,7 @@ const entries = [
   { name: 'previous-size', group: 'view', title: 'Previous size in focus', key: 'Mod-Shift-ArrowLeft' },
   { name: 'text-larger', group: 'view', title: 'Larger text', key: 'Mod-=', also: 'zoom' },
   { name: 'text-smaller', group: 'view', title: 'Smaller text', key: 'Mod--', also: 'zoom' },
+  { name: 'spelling', group: 'view', title: 'Check spelling, or stop', also: 'dictionary words misspelt' },
   { name: 'theme', group: 'view', title: 'Light or dark…', also: 'theme night' },
 
   { name: 'commands', group: 'help', title: 'Find a command…', key: 'Mod-k', also: 'search menu' },

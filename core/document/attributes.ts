@@ -146,6 +146,8 @@ export const ATTRIBUTES = {
   doc: {
     terms: attribute(z.enum(['us', 'uk']), 'us'),
     units: attribute(z.enum(['metric', 'imperial']), 'metric'),
+    /** Words that spelling takes for right in this pattern. */
+    words: attribute(z.array(name).max(TREE_LIMITS.items).readonly(), []),
   },
   cover: {
     designer: attribute(name, ''),

@@ -94,7 +94,7 @@ function piece({ name, blocks, ...attributes }: Piece): Node {
 /** The document that means `pattern`: `project(compose(pattern))` equals `pattern`. */
 export function compose(pattern: Pattern): Node {
   const { about, terms, units, sample, tolerance } = pattern;
-  return made('doc', { terms, units }, [
+  return made('doc', { terms, units, words: [] }, [
     cover(about),
     made('sizing', { sample, tolerance }, [
       make(

@@ -156,8 +156,10 @@ export const project: (document: Node) => Pattern = perNode((document): Pattern 
     Node,
   ];
   const { sample, tolerance } = attributes(sizing, 'sizing');
+  const { terms, units } = attributes(document, 'doc');
   return {
-    ...attributes(document, 'doc'),
+    terms,
+    units,
     about: aboutFor(cover)(closing),
     sizes: sizes(sizing.child(0)),
     sample,

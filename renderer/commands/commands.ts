@@ -4,6 +4,7 @@
  */
 import type { CommandName } from '../../app/host/commands.ts';
 import type { Place, Studio } from '../shell/studio.ts';
+import { spellingWords } from '../words/spelling.ts';
 
 export interface Action {
   /** Whether it can be done now. */
@@ -37,6 +38,7 @@ export class Commands {
       ['keys', { ready: always, run: () => studio.ask({ kind: 'keys' }) }],
       ['about', { ready: always, run: () => studio.ask({ kind: 'about' }) }],
       ['theme', { ready: always, run: () => studio.ask({ kind: 'theme' }) }],
+      ['spelling', { ready: always, run: () => switchSpelling(studio) }],
       ['switch-terms', { ready: open, run: () => switchTerms(studio) }],
       ['switch-units', { ready: open, run: () => switchUnits(studio) }],
       ['next-size', { ready: open, run: () => stepSize(studio, 1) }],
@@ -69,6 +71,12 @@ export class Commands {
       for (const [name, action] of entries) if (this.#lent.get(name) === action) this.#lent.delete(name);
     };
   }
+}
+
+function switchSpelling(studio: Studio): void {
+  const spelling = !studio.view().settings.spelling;
+  void studio.saveSettings({ spelling });
+  studio.tell(spelling ? spellingWords.on : spellingWords.off);
 }
 
 function switchTerms(studio: Studio): void {

@@ -11,6 +11,7 @@ import { Ledger } from '../ledger/ledger.tsx';
 import { PhotoCommands } from '../photos/commands.tsx';
 import { useStudio } from '../shell/hooks.ts';
 import type { Studio } from '../shell/studio.ts';
+import { SpellingPanel } from '../spelling/panel.tsx';
 import { writeWords } from '../words/write.ts';
 import { type BlockKind, insertBlock, insertPiece } from './commands/insert.ts';
 import { moveItem } from './commands/move.ts';
@@ -41,6 +42,7 @@ export function WritePlace() {
           <Manuscript popups={popups} onEditor={setEditor} />
           {editor !== null && <Ledger editor={editor} />}
           {editor !== null && <FindingPanel editor={editor} sheet={sheet} />}
+          {editor !== null && <SpellingPanel editor={editor} sheet={sheet} />}
           {editor !== null && <CompletionList editor={editor} sheet={sheet} />}
         </div>
         {editor !== null && <Forms popups={popups} editor={editor} />}

@@ -4,6 +4,7 @@ import { clipboard } from '../clipboard/plugin.ts';
 import { find } from '../find/plugin.ts';
 import { photographs } from '../photos/plugin.ts';
 import type { Studio } from '../shell/studio.ts';
+import { spelling } from '../spelling/plugin.ts';
 import { completion } from './completion/plugin.ts';
 import { findingMarks } from './findings/marks.ts';
 import { guard } from './guard.ts';
@@ -23,5 +24,6 @@ export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
     clipboard(studio),
     find(),
     photographs(studio),
+    spelling(studio),
   ];
 }

@@ -1,0 +1,18 @@
+/** Words that are right in one pattern: its names of stitches, lines, sizes and yarns, and those the maker added. */
+import type { Node } from 'prosemirror-model';
+import type { Pattern } from '../../core/document/pattern.ts';
+import { wordsIn } from './trade-words.ts';
+
+/** The words, in lower case, each once. */
+export function knownWords(pattern: Pattern, document: Node): readonly string[] {
+  const own: readonly string[] = document.attrs.words;
+  const names = [
+    ...pattern.specials.flatMap(({ nameUs, nameUk, abbrUs, abbrUk }) => [nameUs, nameUk, abbrUs, abbrUk]),
+    ...Object.keys(pattern.abbreviations),
+    ...pattern.lines.map(({ name }) => name),
+    ...pattern.sizes.map(({ label }) => label),
+    ...pattern.yarns.flatMap(({ key, name }) => [key ?? '', name]),
+    pattern.about.designer,
+  ];
+  return [...new Set([...own.map((word) => word.toLowerCase()), ...names.flatMap(wordsIn)])];
+}
