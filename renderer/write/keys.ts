@@ -48,6 +48,14 @@ export const openForm: Command = (state, _, view) => {
 const openChosen: Command = (state, dispatch, view) =>
   'node' in state.selection ? openForm(state, dispatch, view) : false;
 
+/** Takes the key also where there is nothing to do: the same key without Shift would be tried next. */
+const always =
+  (command: Command): Command =>
+  (state, dispatch, view) => {
+    command(state, dispatch, view);
+    return true;
+  };
+
 export function manuscriptKeys(studio: Studio): readonly Plugin[] {
   const refused = () => studio.tell(writeWords.acrossParts);
   const remove = deleteSelected(refused);
@@ -83,9 +91,9 @@ export function manuscriptKeys(studio: Studio): readonly Plugin[] {
     'Shift-Tab': step(-1),
     Escape: leave,
     // The editor keeps these keys from the window, so they are its own.
-    'Mod-z': undo,
-    'Mod-Shift-z': redo,
-    'Mod-y': redo,
+    'Mod-z': always(undo),
+    'Mod-Shift-z': always(redo),
+    'Mod-y': always(redo),
   });
   const leaving = new Plugin({
     props: {

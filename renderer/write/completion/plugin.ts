@@ -2,7 +2,7 @@
  * The list of words while typing. It opens at a real beginning of something, chooses nothing by itself, and goes
  * away at the first key that is not for it. It is closed while an input method composes.
  */
-import { closeHistory } from 'prosemirror-history';
+import { closeHistory, isHistoryTransaction } from 'prosemirror-history';
 import { type EditorState, Plugin, PluginKey, type Transaction } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
 import { FIGURE } from '../../../core/document/pattern.ts';
@@ -75,8 +75,7 @@ export function completion(): Plugin {
         if (told !== undefined) return before === null ? null : { ...before, chosen: told.chosen };
         if (transaction.getMeta('composition') !== undefined) return null;
         if (transaction.docChanged) {
-          if (transaction.getMeta('appendedTransaction') || transaction.getMeta('addToHistory') === false)
-            return null;
+          if (transaction.getMeta('appendedTransaction') || isHistoryTransaction(transaction)) return null;
           return isTyping(transaction) ? beginning(state) : null;
         }
         return transaction.selectionSet ? null : before;
