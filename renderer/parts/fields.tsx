@@ -82,7 +82,8 @@ export interface DraftFieldProps extends Labelled {
   readonly readOnly?: boolean;
   readonly hint?: string;
   readonly numeric?: boolean;
-  readonly list?: string;
+  /** Its whole name, where the label alone would not tell it from others. */
+  readonly name?: string;
 }
 
 /** A line of text, a number or an amount. */
@@ -96,7 +97,7 @@ export function DraftField({
   readOnly,
   hint,
   numeric,
-  list,
+  name,
 }: DraftFieldProps) {
   const { props, isWrong } = useDraft(value, onGive);
   return (
@@ -109,7 +110,7 @@ export function DraftField({
           aria-invalid={isWrong || undefined}
           placeholder={hint}
           readOnly={readOnly}
-          list={list}
+          aria-label={name}
           inputMode={numeric ? 'decimal' : undefined}
           autoComplete="off"
         />

@@ -74,10 +74,7 @@ function Tools({
         <ChoiceField
           label={sizesWords.addLine}
           value={kind}
-          options={(Object.keys(sizesWords.kinds) as Kind[]).map((each) => [
-            each,
-            `${sizesWords.kinds[each][0]} (${sizesWords.kinds[each][1]})`,
-          ])}
+          options={(Object.keys(sizesWords.kinds) as Kind[]).map((each) => [each, sizesWords.kinds[each]])}
           onGive={(value) => setKind(value as Kind)}
         />
         <button type="button" onClick={add}>

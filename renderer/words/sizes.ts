@@ -28,19 +28,18 @@ export const SENTENCES: Readonly<Record<Kind, string>> = {
 export const sizesWords = {
   grid: 'Sizing sheet: lines down, sizes across',
   corner: 'Line',
-  lineHead: 'Line',
   unnamedLine: 'line without a name',
   unnamedSize: 'size without a label',
   kinds: {
-    body: ['Body measurement', 'from a chart, or typed'],
-    typed: ['Typed amounts', 'such as a length, or a number of stitches'],
-    ease: ['Ease', 'what a garment is larger or smaller than the body by'],
-    formula: ['Worked out', 'from other lines'],
-    stitches: ['Stitches', 'for a width, in a gauge'],
-    rows: ['Rows', 'for a length, in a gauge'],
-    shaping: ['Shaping over rows', 'from so many stitches to so many'],
-    spread: ['Increases or decreases', 'spread evenly over a row or round'],
-  } satisfies Record<Kind, readonly [string, string]>,
+    body: 'Body measurement',
+    typed: 'Typed amounts',
+    ease: 'Ease',
+    formula: 'Worked out from others',
+    stitches: 'Stitches for a width',
+    rows: 'Rows for a length',
+    shaping: 'Shaping over rows',
+    spread: 'Changes spread evenly',
+  } satisfies Record<Kind, string>,
   newNames: {
     body: 'body measurement',
     typed: 'length',
@@ -52,15 +51,12 @@ export const sizesWords = {
     spread: 'increases',
   } satisfies Record<Kind, string>,
   addLine: 'Add a line',
-  addLineTitle: 'Add a line',
-  addLineNote: 'It goes below the line that you are at.',
   add: 'Add',
   addSizes: 'Add sizes…',
   sample: 'Sample in size',
   noSample: 'none chosen',
   isSample: 'sample',
   tolerance: 'Off by at most',
-  toleranceHint: 'Past this, a finished size counts as a mistake.',
   noSizes: 'There are no sizes yet. Add them from a chart, or your own.',
   noLines:
     'There are no lines yet. A line is a measurement or a number that has a value for every size: a body measurement from a chart, the ease, the stitches of the back.',
@@ -163,7 +159,6 @@ export const sizesWords = {
   mistake: 'mistake',
   doubtful: 'to look at',
   cellName: (line: string, size: string) => `${line}, size ${size}`,
-  repeats: (n: number) => many(n, 'repeat', 'repeats'),
 
   workedOut: 'This is worked out from the line’s sentence. F2 on the line’s name changes it.',
   notAnAmount: (text: string) =>
@@ -228,4 +223,4 @@ export const sizesWords = {
 } as const;
 
 /** What a kind of line is called, for the list of kinds. */
-export const kindOf = ({ kind }: Pick<Line, 'kind'>): string => sizesWords.kinds[kind][0];
+export const kindOf = ({ kind }: Pick<Line, 'kind'>): string => sizesWords.kinds[kind];
