@@ -1,5 +1,6 @@
 /** All commands behind one search box: the menu of the window. A list box that the arrow keys walk while the caret stays in the box. */
 import { useId, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { COMMANDS, type CommandEntry, type CommandName, GROUPS } from '../../app/host/commands.ts';
 import { useCommands } from '../commands/context.ts';
 import { keyWords } from '../commands/keys.ts';
@@ -30,7 +31,8 @@ export function CommandSearch() {
   const close = () => studio.ask(null);
   const run = (entry: Entry | undefined) => {
     if (entry === undefined || !commands.find(entry.name)?.ready()) return;
-    close();
+    // The dialog is gone before the command runs: what lies behind an open one cannot take the focus.
+    flushSync(close);
     commands.run(entry.name);
   };
   const groupOf = (entry: Entry) => GROUPS.find(({ group }) => group === entry.group)!.title;

@@ -2,7 +2,7 @@
  * A question or a form over the window: the platform's own modal dialog, which keeps the focus inside and gives
  * it back. Escape closes it.
  */
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 
 export interface ModalProps {
   readonly title: string;
@@ -16,7 +16,8 @@ export interface ModalProps {
 export function Modal({ title, onClose, children, buttons, className }: ModalProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
-  useEffect(() => {
+  // In the layout phase, because the dialog gives the focus back only if it is closed before it leaves the page.
+  useLayoutEffect(() => {
     const element = dialog.current;
     if (element !== null && !element.open) element.showModal();
     return () => element?.close();
