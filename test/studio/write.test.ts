@@ -1,0 +1,243 @@
+/** The manuscript in a real browser: typing, findings and their fixes, figures, composition, undoing, terms. */
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { exampleIn, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+let page: Page;
+
+beforeAll(async () => {
+  studio = await openStudio();
+}, 180_000);
+beforeEach(async () => {
+  page = await exampleIn(studio, /vest/i);
+});
+afterEach(async () => {
+  await page.close();
+  expect(studio.complaints).toEqual([]);
+});
+afterAll(() => studio.close());
+
+const words = (at: number) => page.locator('.row .words').nth(at);
+const label = (at: number) => page.locator('.row .label-words').nth(at);
+
+/** Moves of the caret by the browser reach the editor in a task of their own, after the key: waits for that. */
+const settled = () =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100))));
+
+/** The caret at the end of a row. */
+async function endOf(at: number): Promise<void> {
+  await words(at).click();
+  await words(at).evaluate((row) => {
+    getSelection()!.selectAllChildren(row);
+    getSelection()!.collapseToEnd();
+  });
+  await settled();
+}
+
+/** A new row under the first two of the first piece, with these words. */
+async function newRow(text: string): Promise<void> {
+  await endOf(1);
+  await page.keyboard.press('Enter');
+  await page.keyboard.type(text);
+}
+
+/** Undoes step by step until something is so: how many steps typing makes depends on the pauses in it. */
+async function undoUntil(isSo: () => Promise<boolean>): Promise<void> {
+  for (let i = 0; i < 12 && !(await isSo()); i++) await page.keyboard.press('Control+z');
+  expect(await isSo()).toBe(true);
+}
+
+const selection = () => page.evaluate(() => String(getSelection()));
+const eventually = (read: () => Promise<string | null>) => expect.poll(read, { timeout: 15_000 });
+
+describe('typing', () => {
+  test('Enter begins a row, whose label and the labels behind it are worked out', async () => {
+    await newRow('Ch 1, sc in each st across, turn.');
+    await eventually(() => label(2).textContent()).toBe('Row 2 (RS)');
+    expect(await label(3).textContent()).toBe('Row 3 (WS)');
+    expect(await words(2).textContent()).toBe('Ch 1, sc in each st across, turn.');
+  });
+
+  test('a typed label goes, and undoing brings it back', async () => {
+    await newRow('Rnd 2: Ch 1, turn.');
+    expect(await words(2).textContent()).toBe('Ch 1, turn.');
+    await eventually(() => label(2).textContent()).toContain('Rnd');
+    await undoUntil(async () => (await words(2).textContent()) === 'Rnd 2:');
+  });
+
+  test('words that could follow are accepted by Tab, and Enter does not accept what nobody chose', async () => {
+    await newRow('Ch 1, hd');
+    const list = page.getByRole('listbox');
+    await list.getByRole('option', { name: /^hdc/ }).first().waitFor();
+    await page.keyboard.press('ArrowDown');
+    await eventually(() => page.getByRole('textbox').getAttribute('aria-activedescendant')).not.toBeNull();
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Escape');
+    expect(await list.count()).toBe(0);
+    await page.keyboard.press('Backspace');
+    await page.keyboard.type('d');
+    await list.waitFor();
+    await page.keyboard.press('Tab');
+    expect(await words(2).textContent()).toBe('Ch 1, hdc');
+    await page.keyboard.type(', 2 hd');
+    await list.waitFor();
+    await page.keyboard.press('Enter');
+    expect(await words(2).textContent()).toBe('Ch 1, hdc, 2 hd');
+    expect(await words(3).textContent()).toBe('');
+  });
+
+  test('Escape, then Tab leaves the manuscript', async () => {
+    await endOf(1);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Tab');
+    const inside = () => page.evaluate(() => document.activeElement?.classList.contains('manuscript'));
+    expect(await inside()).toBe(false);
+    // Keys on the buttons among the texts are the buttons' own.
+    const rows = await page.locator('.row').count();
+    const special = page.getByRole('button', { name: 'Add a special stitch' });
+    await special.focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.row').count()).toBe(rows);
+    expect(await page.locator('.special').count()).toBe(2);
+    expect(await inside()).toBe(true);
+  });
+});
+
+describe('findings', () => {
+  test('a mistake is marked at its words, told by F8, and mended by its fix; undoing brings it back', async () => {
+    await newRow('Ch 1, scc in each st across, turn.');
+    await page.locator('mark.error', { hasText: /^scc$/ }).waitFor();
+    await page.keyboard.press('Home');
+    await settled();
+    await page.keyboard.press('F8');
+    expect(await selection()).toBe('scc');
+    const panel = page.getByRole('complementary', { name: 'Finding at the caret' });
+    expect(await panel.textContent()).toContain('Mistake.');
+    expect(await page.getByRole('status').first().textContent()).toContain('scc');
+    await page.keyboard.press('Control+.');
+    expect(await words(2).textContent()).toBe('Ch 1, sc in each st across, turn.');
+    await expect.poll(() => page.locator('mark', { hasText: 'scc' }).count()).toBe(0);
+    await page.keyboard.press('Control+z');
+    expect(await words(2).textContent()).toBe('Ch 1, scc in each st across, turn.');
+  });
+
+  test('marks move with their words, and a fix goes where the words are today', async () => {
+    await newRow('scc in each st across, turn.');
+    await page.locator('mark.error', { hasText: /^scc$/ }).waitFor();
+    await page.keyboard.press('Home');
+    await settled();
+    await page.keyboard.type('Ch 1, ');
+    await page.locator('mark', { hasText: /^scc$/ }).click();
+    await page.getByRole('button', { name: /Write sc/ }).click();
+    expect(await words(2).textContent()).toBe('Ch 1, sc in each st across, turn.');
+  });
+});
+
+describe('figures', () => {
+  test('a figure is put in by key, shows its value, and is changed by Enter', async () => {
+    await newRow('Ch 1, sc in next  sts.');
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowLeft');
+    await settled();
+    await page.keyboard.press('Control+Enter');
+    await page.getByRole('combobox').fill('panel stitches - 2');
+    await page.locator('.figure-form .size-values').getByText('84').waitFor();
+    await page.keyboard.press('Enter');
+    await eventually(() => words(2).textContent()).toBe('Ch 1, sc in next 84 sts.');
+    await page.keyboard.press('Home');
+    await settled();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.getByRole('combobox').fill('panel stitches − 4');
+    await page.keyboard.press('Enter');
+    await eventually(() => words(2).textContent()).toBe('Ch 1, sc in next 82 sts.');
+  });
+
+  test('a figure is put in by an equals sign and the beginning of a line’s name', async () => {
+    await newRow('Sc in next =panel s');
+    await page.getByRole('option', { name: /panel stitches/ }).waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.type(' sts.');
+    await eventually(() => words(2).textContent()).toBe('Sc in next 86 sts.');
+  });
+
+  test('an expression that cannot be read says why before it is put in', async () => {
+    await newRow('Sc in next ');
+    await page.keyboard.press('Control+Enter');
+    await page.getByRole('combobox').fill('no such line');
+    await page.locator('.trial.problem').waitFor();
+    expect(await page.locator('.trial.problem').textContent()).toContain('no such line');
+    await page.keyboard.press('Escape');
+  });
+});
+
+describe('one undoing', () => {
+  test('goes back over text, a form and text again', async () => {
+    await newRow('Ch 1, turn.');
+    await page.locator('.repeat .sentence').first().click();
+    const before = await page.locator('.repeat .sentence').first().textContent();
+    await page.getByLabel('How long').selectOption('times');
+    await page.getByRole('button', { name: 'Done' }).click();
+    await eventually(() => page.locator('.repeat .sentence').first().textContent()).not.toBe(before);
+    await endOf(0);
+    await page.keyboard.type(' Mark the row.');
+    await undoUntil(async () => !(await words(0).textContent())!.includes('M'));
+    const sentence = () => page.locator('.repeat .sentence').first().textContent();
+    await page.keyboard.press('Control+z');
+    await eventually(sentence).toBe(before);
+    expect(await words(2).textContent()).toBe('Ch 1, turn.');
+    await undoUntil(async () => (await words(2).textContent()) !== 'Ch 1, turn.');
+    for (let i = 0; i < 24; i++) await page.keyboard.press('Control+Shift+z');
+    await eventually(() => words(0).textContent()).toContain('Mark the row.');
+    expect(await words(2).textContent()).toBe('Ch 1, turn.');
+    await eventually(sentence).not.toBe(before);
+  });
+});
+
+describe('an input method', () => {
+  test('composes undisturbed: nothing in its paragraph changes until it is done', async () => {
+    await newRow('scc in each st across, ');
+    await page.locator('mark.error', { hasText: /^scc$/ }).waitFor();
+    const client = await page.context().newCDPSession(page);
+    await page.evaluate(() => {
+      const row = getSelection()!.anchorNode!.parentElement!.closest('.text')!;
+      const seen: string[] = [];
+      Object.assign(window, { seen });
+      new MutationObserver((records) => {
+        for (const { type, target } of records)
+          seen.push(`${type} ${target instanceof Element ? target.className : 'text'}`);
+      }).observe(row, { subtree: true, childList: true, attributes: true, characterData: true });
+    });
+    await client.send('Input.imeSetComposition', { text: 't', selectionStart: 1, selectionEnd: 1 });
+    await client.send('Input.imeSetComposition', { text: 'tu', selectionStart: 2, selectionEnd: 2 });
+    // A report of what was typed so far comes meanwhile, and waits.
+    await page.waitForTimeout(800);
+    await client.send('Input.imeSetComposition', { text: 'tur', selectionStart: 3, selectionEnd: 3 });
+    await page.waitForTimeout(300);
+    const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
+    expect(seen.filter((change) => change !== 'characterData text').length).toBeLessThanOrEqual(1);
+    await client.send('Input.insertText', { text: 'turn' });
+    await page.keyboard.type('.');
+    await eventually(() => words(2).textContent()).toBe('scc in each st across, turn.');
+    await undoUntil(async () => !(await words(2).textContent())!.startsWith('scc in each st across, t'));
+  });
+});
+
+describe('the other market’s terms', () => {
+  test('are shown over the words, which stay as they are and cannot be typed in', async () => {
+    const row = words(1);
+    const authored = await row.textContent();
+    await page.getByRole('button', { name: 'UK terms' }).click();
+    await page.locator('.row .converted').first().waitFor({ state: 'attached' });
+    expect(await row.textContent()).toBe(authored);
+    expect(await row.locator('.converted').first().getAttribute('data-shown')).toBe('Dc');
+    expect(await page.getByRole('textbox', { name: 'Manuscript' }).getAttribute('contenteditable')).toBe(
+      'false',
+    );
+    await page.getByRole('button', { name: 'US terms', exact: true }).click();
+    await expect.poll(() => page.locator('.converted').count()).toBe(0);
+    await endOf(1);
+    await page.keyboard.type(' Turn.');
+    expect(await row.textContent()).toBe(`${authored} Turn.`);
+  });
+});
