@@ -73,11 +73,17 @@ export function FindBar({ editor }: FindBarProps) {
     if (event.target.type === 'checkbox') return;
     event.preventDefault();
     if (event.target === field.current) go(event.shiftKey ? -1 : 1);
-    else if (mayReplace) desk.dispatch(replaceMatch(desk.view().state, tidyText(replacement)));
+    else if (mayReplace) one();
   };
   const all = (): void => {
     desk.dispatch(replaceAll(desk.view().state, tidyText(replacement)));
     studio.tell(findWords.replaced(matches));
+    field.current?.focus();
+  };
+  const one = (): void => {
+    desk.dispatch(replaceMatch(desk.view().state, tidyText(replacement)));
+    // After the last one the button can do nothing more, and would lose the focus.
+    if (finding.getState(desk.view().state)?.matches.length === 0) field.current?.focus();
   };
   return (
     <search className="find-bar" aria-label={findWords.label} onKeyDown={onKeyDown}>
@@ -132,11 +138,7 @@ export function FindBar({ editor }: FindBarProps) {
           disabled={!mayReplace}
           onChange={(event) => setReplacement(event.target.value)}
         />
-        <button
-          type="button"
-          disabled={matches === 0 || !mayReplace}
-          onClick={() => desk.dispatch(replaceMatch(desk.view().state, tidyText(replacement)))}
-        >
+        <button type="button" disabled={matches === 0 || !mayReplace} onClick={one}>
           {findWords.replaceOne}
         </button>
         <button type="button" disabled={matches === 0 || !mayReplace} onClick={all}>
