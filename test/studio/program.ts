@@ -1,0 +1,78 @@
+/**
+ * The studio's program as a process of its own, as `npm start -- --address` starts it: for what a host in the
+ * test's own process cannot show, such as its sudden end. The page and the program are built when they are older
+ * than their sources.
+ */
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import fs from 'node:fs';
+import { join, resolve } from 'node:path';
+import { build } from 'esbuild';
+
+const root = resolve(import.meta.dirname, '../..');
+
+function newest(folder: string): number {
+  return fs.readdirSync(folder, { withFileTypes: true }).reduce((latest, entry) => {
+    const path = join(folder, entry.name);
+    return Math.max(latest, entry.isDirectory() ? newest(path) : fs.statSync(path).mtimeMs);
+  }, 0);
+}
+
+/** Builds the page when its sources are newer. */
+export function buildPage(): void {
+  const page = join(root, 'dist/studio/index.html');
+  const sources = ['renderer', 'core', 'app/host'].map((folder) => newest(join(root, folder)));
+  if (fs.existsSync(page) && fs.statSync(page).mtimeMs >= Math.max(...sources)) return;
+  execFileSync('npx', ['vite', 'build', '--logLevel', 'error'], { cwd: root, stdio: 'inherit' });
+}
+
+/** Bundles the program, in a place that no other build touches; its path. */
+export async function buildProgram(): Promise<string> {
+  const outfile = join(root, `out/studio-${process.pid}/start.mjs`);
+  await build({
+    entryPoints: [join(root, 'app/start/main.ts')],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    packages: 'external',
+    logLevel: 'warning',
+  });
+  return outfile;
+}
+
+export interface Program {
+  /** Lets one page in, once. */
+  readonly address: string;
+  readonly process: ChildProcess;
+  /** Ends it without a word to it, as the system does. Resolves when it is gone. */
+  kill(): Promise<void>;
+}
+
+/** Starts the program over a data folder; resolves when it tells its address. */
+export function startProgram(program: string, home: string, words: readonly string[] = []): Promise<Program> {
+  const child = spawn(process.execPath, [program, '--address', ...words], {
+    stdio: 'pipe',
+    env: { ...process.env, HOME: home, TURNCHAIN_DATA: join(home, 'data') },
+  });
+  const gone = new Promise<void>((done) => child.on('close', () => done()));
+  return new Promise((started, failed) => {
+    let said = '';
+    child.stdout.on('data', (bytes) => {
+      said += bytes;
+      const address = /http:\/\/127\.0\.0\.1:\d+\/#\S+/.exec(said)?.[0];
+      if (address === undefined) return;
+      started({
+        address,
+        process: child,
+        kill: async () => {
+          child.kill('SIGKILL');
+          await gone;
+        },
+      });
+    });
+    child.stderr.on('data', (bytes) => {
+      said += bytes;
+    });
+    void gone.then(() => failed(new Error(`the program ended: ${said}`)));
+  });
+}
