@@ -8,6 +8,7 @@ import fs from 'node:fs';
 import { join, resolve } from 'node:path';
 import { build } from 'esbuild';
 
+/** The same two folders up from here and from where the benches are bundled to. */
 const root = resolve(import.meta.dirname, '../..');
 
 function newest(folder: string): number {
