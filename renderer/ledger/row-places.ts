@@ -66,15 +66,22 @@ export class RowPlaces {
     const resizes = new ResizeObserver(measure);
     for (const element of [editor.dom, ledger.parentElement ?? ledger, this.scroller])
       resizes.observe(element);
+    // Before the next frame is laid out, once for all that a key changes: each reading makes the page lay out.
+    let frame = 0;
+    const measureSoon = () => {
+      cancelAnimationFrame(frame);
+      frame = requestAnimationFrame(measure);
+    };
     // The editor's drawing is watched, not its transactions: words under a row change its height, too.
-    const changes = new MutationObserver(measure);
+    const changes = new MutationObserver(measureSoon);
     changes.observe(editor.dom, { subtree: true, childList: true, characterData: true, attributes: true });
     const target = this.scroller === document.documentElement ? document : this.scroller;
-    target.addEventListener('scroll', measure, { passive: true });
+    target.addEventListener('scroll', measureSoon, { passive: true });
     this.#stop = () => {
+      cancelAnimationFrame(frame);
       resizes.disconnect();
       changes.disconnect();
-      target.removeEventListener('scroll', measure);
+      target.removeEventListener('scroll', measureSoon);
     };
     this.measure();
   }
@@ -120,8 +127,8 @@ export class RowPlaces {
     const before = new Map(this.#view.rows.map((place) => [place.row.id, place]));
     const rows: RowPlace[] = [];
     const add = (index: number, box: DOMRect): void => {
-      const place = this.#place(all[index]!, index, box, origin);
-      const old = before.get(place.row.id);
+      const old = before.get(all[index]!.id);
+      const place = this.#place(all[index]!, index, box, origin, old);
       rows.push(old !== undefined && samePlace(old, place) ? old : place);
     };
     // A screenful more on either side, so that scrolling meets rows that are drawn already.
@@ -196,8 +203,11 @@ export class RowPlaces {
     return low;
   }
 
-  #place(row: LedgerRow, index: number, box: DOMRect, origin: number): RowPlace {
-    return { row, index, top: box.top - origin, height: box.height, line: this.#lineOf(row, box) };
+  /** A row as high as before has its first line where it was: asking for a line costs far more than for a box. */
+  #place(row: LedgerRow, index: number, box: DOMRect, origin: number, old?: RowPlace): RowPlace {
+    const { height } = box;
+    const line = old?.height === height ? old.line : this.#lineOf(row, box);
+    return { row, index, top: box.top - origin, height, line };
   }
 
   /** Middle of a row's first line. A form has no line of its own: what it marks as its line, or its top. */

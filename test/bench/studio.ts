@@ -1,28 +1,22 @@
 /**
  * Measures the studio in a real browser without a window: how long a key takes to be painted in a long pattern,
- * how long a start takes to the first key, and whether an hour's edits leave anything behind in memory. The
- * yardsticks are taken in the same run: a bare editable text, and a short pattern. Where there is no Chromium it
- * says so and measures nothing.
+ * and how long a start takes to the first key. The yardsticks are taken in the same run: a bare editable text,
+ * and a short pattern.
  */
-import fs from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, CDPSession, Page } from 'playwright-core';
-import { compose } from '../../core/document/compose.ts';
-import { writeContainer } from '../../core/document/container.ts';
-import { chromiumHere, startChromium } from '../studio/chromium.ts';
-import { buildPage, buildProgram, type Program, startProgram } from '../studio/program.ts';
 import { inMs, median, percentile, say } from './measure.ts';
-import { longPattern } from './patterns.ts';
+import { type Bench, caretIn, longFile, onPage, withBench, withBrowser } from './pages.ts';
 
 const root = process.argv[2] ?? '.';
 /** Keys of one measurement, and the pause between them: a quick typist's ten a second. */
 const KEYS = 200;
 const PAUSE_MS = 100;
-/** One edit a second for an hour. */
-const HOUR = 3600;
-/** A frame is drawn as soon as there is something to draw, so that waiting for a screen is not measured. */
-const UNTIMED = ['--disable-frame-rate-limit', '--disable-gpu-vsync'];
+/**
+ * Frames are drawn as soon as there is something to draw, so that waiting for a screen is not measured. Movement
+ * is off then: without a screen's pace it would be drawn without end.
+ */
+const UNPACED = ['--disable-frame-rate-limit', '--disable-gpu-vsync'];
 const TEXT = 'Sc in next st, dc in next st, ch 1, sk 1 st, turn the work now. ';
 
 interface Probe {
@@ -87,154 +81,63 @@ async function typed(page: Page): Promise<Typed> {
 const told = ({ painted, tasks, cpu }: Typed): string =>
   `key to paint ${inMs(median(painted))} median, ${inMs(percentile(painted, 0.95))} at the 95th percentile, ${inMs(Math.max(...painted))} at most; ${inMs(cpu)} of processor a key; ${tasks.length} tasks over 50 ms${tasks.length > 0 ? ` (longest ${inMs(Math.max(...tasks))})` : ''}`;
 
-function longFile(folder: string, rows: number): string {
-  const path = join(folder, `rows-${rows}.turnchain`);
-  fs.writeFileSync(path, writeContainer(compose(longPattern({ sizes: 12, rows, stitches: 200 })), new Map()));
-  return path;
-}
-
-class Bench {
-  readonly #browser: Browser;
-  readonly #program: string;
-  readonly #home: string;
-
-  constructor(browser: Browser, program: string, home: string) {
-    this.#browser = browser;
-    this.#program = program;
-    this.#home = home;
-  }
-
-  /** A page on a start of its own with a file open, ended when `use` is done. */
-  async with<T>(file: string, use: (page: Page, program: Program, begun: number) => Promise<T>): Promise<T> {
-    const begun = performance.now();
-    const program = await startProgram(this.#program, this.#home, [file]);
-    const context = await this.#browser.newContext({ viewport: { width: 1280, height: 900 } });
-    try {
-      const page = await context.newPage();
-      page.setDefaultTimeout(120_000);
-      await page.goto(program.address, { waitUntil: 'commit' });
-      return await use(page, program, begun);
-    } finally {
-      await context.close();
-      await program.kill();
-      fs.rmSync(join(this.#home, 'data'), { recursive: true, force: true });
-    }
-  }
-
-  async bare(): Promise<Typed> {
-    const page = await this.#browser.newPage();
-    await page.setContent('<p contenteditable="true" style="width: 30em">Ch 1, </p>');
-    await page.locator('p').click();
-    await page.keyboard.press('End');
-    const result = await typed(page);
-    await page.close();
-    return result;
-  }
-
-  /** Types in the middle row of a pattern of so many rows. */
-  long(rows: number): Promise<Typed> {
-    return this.with(longFile(this.#home, rows), async (page) => {
-      await caretIn(page, Math.floor(rows / 2));
-      return typed(page);
-    });
-  }
-
-  /** From the command to the first key that is painted, and how much of it passed before the page was asked for. */
-  start(file: string): Promise<readonly [whole: number, host: number]> {
-    const begun = performance.now();
-    return this.with(file, async (page) => {
-      const host = performance.now() - begun;
-      const row = page.locator('.row .words').first();
-      await row.waitFor();
-      await row.click({ position: { x: 6, y: 8 } });
-      const before = await row.textContent();
-      await page.keyboard.press('x');
-      await page.waitForFunction(
-        (old) => document.querySelector('.row .words')?.textContent !== old,
-        before,
-        { polling: 'raf' },
-      );
-      return [performance.now() - begun, host] as const;
-    });
-  }
-
-  /** Heap of the page after each quarter of an hour's edits, in megabytes, and its nodes. */
-  hour(rows: number): Promise<readonly { readonly heap: number; readonly nodes: number }[]> {
-    return this.with(longFile(this.#home, rows), async (page) => {
-      await caretIn(page, Math.floor(rows / 2));
-      const client = await page.context().newCDPSession(page);
-      await client.send('Performance.enable');
-      const quarters: { heap: number; nodes: number }[] = [];
-      // Writes a line and takes it back, over and over: the pattern ends as long as it began.
-      for (let edit = 0; edit <= HOUR; edit++) {
-        if (edit % (HOUR / 4) === 0) quarters.push(await settled(page, client));
-        await page.keyboard.press(edit % 60 < 30 ? 'x' : 'Backspace');
-      }
-      return quarters;
-    });
-  }
-}
-
-/** What is in memory when nothing is under way and all that is not needed is gone. */
-async function settled(page: Page, client: CDPSession) {
-  await page.waitForTimeout(3000);
-  await client.send('HeapProfiler.collectGarbage');
-  await client.send('HeapProfiler.collectGarbage');
-  const { usedSize } = await client.send('Runtime.getHeapUsage');
-  const { metrics } = await client.send('Performance.getMetrics');
-  return { heap: usedSize / 1024 / 1024, nodes: metrics.find(({ name }) => name === 'Nodes')?.value ?? 0 };
-}
-
-/** Puts the caret at the end of a row, once the pattern has been studied. */
-async function caretIn(page: Page, at: number): Promise<void> {
-  const row = page.locator('.row .words').nth(at);
-  await page
-    .locator('.row .label-words', { hasText: /^Row \d+/ })
-    .nth(at)
-    .waitFor();
-  await row.scrollIntoViewIfNeeded();
-  await row.click({ position: { x: 6, y: 8 } });
+async function bare(browser: Browser): Promise<Typed> {
+  const page = await browser.newPage();
+  await page.setContent('<p contenteditable="true" style="width: 30em">Ch 1, </p>');
+  await page.locator('p').click();
   await page.keyboard.press('End');
-  await page.waitForTimeout(1000);
+  const result = await typed(page);
+  await page.close();
+  return result;
 }
 
-async function studio(): Promise<void> {
-  if (chromiumHere() === null) {
-    say('The studio is not measured: there is no Chromium here (name one in CHROMIUM).');
-    return;
-  }
-  buildPage();
-  const program = await buildProgram();
-  const home = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'bench-')));
-  const browser = await startChromium(UNTIMED);
-  const bench = new Bench(browser, program, home);
-  try {
-    say('In Chromium without a window and without a screen’s pace:');
-    const bare = await bench.bare();
-    say(`  a bare editable text: ${told(bare)}`);
-    const short = await bench.long(50);
-    say(`  12 sizes × 50 rows: ${told(short)}`);
-    const long = await bench.long(500);
-    say(`  12 sizes × 500 rows: ${told(long)}`);
+/** Types in the middle row of a pattern of so many rows. */
+function long(bench: Bench, browser: Browser, rows: number, still: boolean): Promise<Typed> {
+  return onPage(bench, browser, { file: longFile(bench, rows), still }, async (page) => {
+    await caretIn(page, Math.floor(rows / 2));
+    return typed(page);
+  });
+}
+
+/** From the command to the first key that is painted, and how much of it passed before the page was asked for. */
+async function start(bench: Bench, browser: Browser): Promise<readonly [whole: number, host: number]> {
+  const begun = performance.now();
+  const file = join(root, 'resources/examples/boxy-vest.turnchain');
+  return onPage(bench, browser, { file, still: true }, async (page) => {
+    const host = performance.now() - begun;
+    const row = page.locator('.row .words').first();
+    await row.click({ position: { x: 6, y: 8 } });
+    const before = await row.textContent();
+    await page.keyboard.press('x');
+    await page.waitForFunction((old) => document.querySelector('.row .words')?.textContent !== old, before, {
+      polling: 'raf',
+    });
+    return [performance.now() - begun, host] as const;
+  });
+}
+
+await withBench(async (bench) => {
+  await withBrowser(UNPACED, async (browser) => {
+    say('In Chromium without a window, a frame as soon as there is something to draw, nothing moving:');
+    const text = await bare(browser);
+    say(`  a bare editable text: ${told(text)}`);
+    const few = await long(bench, browser, 50, true);
+    say(`  12 sizes × 50 rows: ${told(few)}`);
+    const many = await long(bench, browser, 500, true);
+    say(`  12 sizes × 500 rows: ${told(many)}`);
     say(
-      `  a key in 500 rows costs ${(long.cpu / short.cpu).toFixed(1)} times the processor of one in 50, and ${(long.cpu / bare.cpu).toFixed(1)} times that of a bare text`,
+      `  a key in 500 rows costs ${(many.cpu / few.cpu).toFixed(1)} times the processor of one in 50, and ${(many.cpu / text.cpu).toFixed(1)} times that of a bare text`,
     );
-    const example = join(root, 'resources/examples/boxy-vest.turnchain');
+  });
+  await withBrowser([], async (browser) => {
+    say('With 60 frames a second, each key waiting for the next:');
+    say(`  a bare editable text: ${told(await bare(browser))}`);
+    say(`  12 sizes × 500 rows: ${told(await long(bench, browser, 500, false))}`);
     const starts: (readonly [number, number])[] = [];
-    for (let i = 0; i < 5; i++) starts.push(await bench.start(example));
+    for (let i = 0; i < 5; i++) starts.push(await start(bench, browser));
+    const [whole, host] = [starts.map(([ms]) => ms), starts.map(([, ms]) => ms)];
     say(
-      `  start to first key with an example: ${(median(starts.map(([whole]) => whole)) / 1000).toFixed(2)} s (median of 5), ${(median(starts.map(([, host]) => host)) / 1000).toFixed(2)} s of it before the page is asked for`,
+      `  start to first key with an example: ${(median(whole) / 1000).toFixed(2)} s (median of 5), ${(median(host) / 1000).toFixed(2)} s of it before the page is asked for`,
     );
-    const quarters = await bench.hour(100);
-    const [first, , , last] = quarters.slice(1);
-    say(
-      `  ${HOUR.toLocaleString('en')} edits, heap at the start and after each quarter: ${quarters.map(({ heap }) => heap.toFixed(1)).join(', ')} MB (last to first quarter ${((last?.heap ?? 0) / (first?.heap ?? 1)).toFixed(2)}); nodes ${quarters.map(({ nodes }) => nodes).join(', ')}`,
-    );
-  } finally {
-    await browser.close();
-    fs.rmSync(home, { recursive: true, force: true });
-    fs.rmSync(join(program, '..'), { recursive: true, force: true });
-  }
-}
-
-await studio();
+  });
+});

@@ -8,7 +8,8 @@ import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startChromium } from './chromium.ts';
-import { buildPage, buildProgram, type Program, startProgram } from './program.ts';
+import { builtStudio } from './harness.ts';
+import { buildProgram, type Program, startProgram } from './program.ts';
 
 const AT_MOST = 2000;
 
@@ -19,7 +20,7 @@ const programs: Program[] = [];
 
 beforeAll(async () => {
   home = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'studio-kill-')));
-  buildPage();
+  await builtStudio();
   path = await buildProgram();
   browser = await startChromium();
 }, 240_000);

@@ -1,30 +1,13 @@
 /**
  * The studio's program as a process of its own, as `npm start -- --address` starts it: for what a host in the
- * test's own process cannot show, such as its sudden end. The page and the program are built when they are older
- * than their sources.
+ * test's own process cannot show, such as its sudden end.
  */
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import fs from 'node:fs';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { build } from 'esbuild';
 
 /** The same two folders up from here and from where the benches are bundled to. */
 const root = resolve(import.meta.dirname, '../..');
-
-function newest(folder: string): number {
-  return fs.readdirSync(folder, { withFileTypes: true }).reduce((latest, entry) => {
-    const path = join(folder, entry.name);
-    return Math.max(latest, entry.isDirectory() ? newest(path) : fs.statSync(path).mtimeMs);
-  }, 0);
-}
-
-/** Builds the page when its sources are newer. */
-export function buildPage(): void {
-  const page = join(root, 'dist/studio/index.html');
-  const sources = ['renderer', 'core', 'app/host'].map((folder) => newest(join(root, folder)));
-  if (fs.existsSync(page) && fs.statSync(page).mtimeMs >= Math.max(...sources)) return;
-  execFileSync('npx', ['vite', 'build', '--logLevel', 'error'], { cwd: root, stdio: 'inherit' });
-}
 
 /** Bundles the program, in a place that no other build touches; its path. */
 export async function buildProgram(): Promise<string> {
