@@ -7,7 +7,7 @@ import { createContext, type ReactNode, useContext, useEffect, useId, useLayoutE
 import { insertItem, moveItem, removeItem } from '../desk/edits.ts';
 import type { ListName } from '../desk/places.ts';
 import { FindingList, useFindings } from '../parts/findings.tsx';
-import { useDesk, useStudioView } from '../shell/hooks.ts';
+import { useDesk, useStudio, useStudioView } from '../shell/hooks.ts';
 import { materialsWords } from '../words/materials.ts';
 
 /** Tells in words what an edit did. */
@@ -148,12 +148,12 @@ function Item({
 
 /** Brings the element into view and focus when the studio is sent to this node. */
 export function useTargetOf(node: string, element: React.RefObject<HTMLElement | null>): void {
+  const studio = useStudio();
   const target = useStudioView((view) => view.target);
-  const followed = useRef(0);
   useEffect(() => {
-    if (target === null || target.serial <= followed.current || target.node !== node) return;
-    followed.current = target.serial;
+    if (target === null || target.node !== node) return;
     element.current?.scrollIntoView({ block: 'center' });
     element.current?.focus();
-  }, [target, node, element]);
+    studio.reached(target.serial);
+  }, [studio, target, node, element]);
 }

@@ -111,6 +111,11 @@ export class Studio {
     this.#change({ place, target: { node, from, to, serial: this.#serial } });
   }
 
+  /** The place that was asked to show a target has shown it. */
+  reached(serial: number): void {
+    if (this.#view.target?.serial === serial) this.#change({ target: null });
+  }
+
   ask(dialog: Dialog | null): void {
     this.#change({ dialog });
   }

@@ -2,6 +2,7 @@
 import { memo } from 'react';
 import type { Line, Quantity } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
+import type { Units } from '../../core/trade/units.ts';
 import type { CellReport } from '../analysis/report.ts';
 import type { Reader } from '../shell/reader.ts';
 import { sizesWords } from '../words/sizes.ts';
@@ -76,7 +77,7 @@ function Shown({
             {sizesWords.made} {fitted.made[units]}
           </span>
           <span className={fitted.off ? 'off' : undefined}>
-            {differenceWords(fitted.difference[units])}
+            {differenceWords(fitted, units)}
             {fitted.off && (
               <>
                 <br />
@@ -102,7 +103,9 @@ function Nothing({ report }: { readonly report: CellReport | undefined }) {
   );
 }
 
-function differenceWords(difference: string): string {
-  if (/^0(?!\.)\s/.test(difference)) return sizesWords.exact;
+/** Two lengths that are shown alike are not told to differ by what rounding leaves. */
+function differenceWords(fitted: NonNullable<CellReport['fitted']>, units: Units): string {
+  const difference = fitted.difference[units];
+  if (/^0(?!\.)\s/.test(difference) || fitted.asked[units] === fitted.made[units]) return sizesWords.exact;
   return difference.startsWith('−') ? sizesWords.under(difference.slice(1)) : sizesWords.over(difference);
 }

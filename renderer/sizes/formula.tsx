@@ -160,7 +160,7 @@ function FormulaEditor({
           event.preventDefault();
         }}
       />
-      <span id={`${id}-list`} role="listbox" aria-label={sizesWords.formulaLines} className="completion">
+      <span id={`${id}-list`} role="listbox" aria-label={sizesWords.formulaLines} className="line-completion">
         {shown.map((name, at) => (
           <span
             key={name}

@@ -15,7 +15,7 @@ import type { Finding } from '../../core/finding.ts';
 import { useLentCommands } from '../commands/context.ts';
 import { isMac } from '../commands/keys.ts';
 import { moveItem } from '../desk/edits.ts';
-import { useDesk, useDeskView, useStudioView } from '../shell/hooks.ts';
+import { useDesk, useDeskView, useStudio, useStudioView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
 import { sizesWords } from '../words/sizes.ts';
 import { GridCell } from './cell.tsx';
@@ -58,6 +58,7 @@ const isControl = (target: EventTarget): boolean =>
   !(target as HTMLElement).dataset.cell;
 
 export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
+  const studio = useStudio();
   const desk = useDesk();
   const pattern = useDeskView((view) => view.pattern);
   const report = useDeskView((view) => view.report);
@@ -107,17 +108,16 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
   const lineAtFocus = lines[focus.row]?.id ?? null;
   useEffect(() => onLine(lineAtFocus), [onLine, lineAtFocus]);
 
-  const followed = useRef(0);
   useEffect(() => {
-    if (target === null || target.serial <= followed.current) return;
-    followed.current = target.serial;
+    if (target === null) return;
     const row = lines.findIndex(({ id }) => id === target.node);
     const column = sizes.findIndex(({ id }) => id === target.node);
     const cell = row >= 0 ? { row, column: -1 } : column >= 0 ? { row: -1, column } : null;
     if (cell === null) return;
     pending.current = { cell, field: false };
     setChosen(at(cell.row, cell.column));
-  }, [target, lines, sizes]);
+    studio.reached(target.serial);
+  }, [studio, target, lines, sizes]);
 
   /** A line that was just added is named next. */
   const named = useRef<string | null>(null);

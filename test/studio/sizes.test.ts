@@ -155,7 +155,7 @@ test('a line is added, named and removed; who names a line is said before it goe
 
 test('sizes come from a chart whose source is told, and are changed in a form', async () => {
   await page.getByRole('button', { name: 'Add sizes…' }).click();
-  await page.getByLabel('From').selectOption('baby');
+  await page.getByLabel('From', { exact: true }).selectOption('baby');
   expect(await page.getByRole('dialog').textContent()).toContain('Source: Craft Yarn Council.');
   await page.getByLabel('6mo', { exact: true }).check();
   await page.getByRole('button', { name: 'Add 1 size' }).click();
@@ -193,4 +193,26 @@ describe('access', () => {
       expect(await violations()).toEqual([]);
     },
   );
+});
+
+test('a finding of a line is gone to from the review, once, and mended there', async () => {
+  await rowOf('finished chest')
+    .getByRole('button', { name: /^Formula/ })
+    .click();
+  await page.keyboard.type('bust + eaes');
+  await page.keyboard.press('Enter');
+  await rowOf('finished chest').locator('mark.error').waitFor();
+  await page.keyboard.press('Control+4');
+  await page
+    .getByRole('button', { name: /^Go there: .*eaes/ })
+    .first()
+    .click();
+  await eventually(focused).toBe(await rowOf('finished chest').locator('th').getAttribute('data-cell'));
+  await page.keyboard.press('Control+1');
+  await page.keyboard.press('Control+2');
+  await grid().waitFor();
+  expect(await focused()).toBeNull();
+  await rowOf('finished chest').getByRole('button', { name: 'Write "ease"' }).click();
+  await eventually(() => rowOf('finished chest').locator('mark.error').count()).toBe(0);
+  expect(await rowOf('finished chest').locator('.sentence').textContent()).toContain('bust + ease');
 });
