@@ -420,6 +420,8 @@ export function readCountsAs(c: Cursor): CountsAs | null {
   });
 }
 
+const EARLIER = ['from prev row', 'from last row', 'at end of prev row', 'at end of last row', 'over'];
+
 /** What a sentence such as "The 3 skipped ch count as a dc" speaks of. */
 export interface Said {
   readonly convention: Convention;
@@ -471,6 +473,8 @@ export function readSaid(c: Cursor): Said | null {
       return c.eatAny(['rows and rnds', 'row', 'rnd', 'rows', 'rnds']) ? true : null;
     });
     c.attempt(() => (c.eat('(') && readStitch(c) && c.eat(')') ? true : null));
+    // "Turning ch carried from previous row counts as dc": where it was made changes nothing.
+    c.attempt(() => (c.eatAny(['carried', 'made', 'worked', 'left']) && c.eatAny(EARLIER) ? true : null));
     const counts = readCountsAs(c);
     if (!counts) return null;
     return { convention: { chains, counts, ...c.span(start) }, skipped };

@@ -8,6 +8,7 @@ import { type Cursor, OPENING } from './cursor.ts';
 import { attachSaid, readItem } from './items.ts';
 import { readNoun } from './nouns.ts';
 import { bracketValues, one } from './numbers.ts';
+import { RINGS } from './place-kinds.ts';
 import { readLoop } from './place-tails.ts';
 import { readBarePlace, readPlaces } from './places.ts';
 import type { Item, Place } from './tree.ts';
@@ -213,6 +214,10 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
   });
 }
 
+const INTO_RING = RINGS.flatMap((ring) =>
+  ['in', 'work in', 'working in'].flatMap((into) => [`${into} ${ring}`, `${into} the ${ring}`]),
+);
+
 /** "In ring work ch 3, 11 dc": all that follows up to a join, a turn or a full stop goes into the ring. */
 function ringWork(c: Cursor, start: number, places: readonly Place[]): Item[] | null {
   const lead: Item[] = [];
@@ -222,6 +227,8 @@ function ringWork(c: Cursor, start: number, places: readonly Place[]): Item[] | 
   while (!c.done && items.length < 200) {
     const more = c.attempt(() => {
       while (c.eatAny([',', ';', ':', 'and', 'then']));
+      // Another "in ring work" begins anew: it is no part of what goes into this one.
+      if (c.isAny(INTO_RING)) return null;
       if (
         c.done ||
         c.isAny([

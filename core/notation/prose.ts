@@ -34,6 +34,8 @@ export function readOtherSide(c: Cursor): Item[] | null {
     ])
   )
     return null;
+  // Most words that begin so lead elsewhere: only those that name a side are looked at one by one.
+  if (!OTHER_SIDE.test(wordsAhead(c))) return null;
   return c.attempt(() => {
     const start = c.at;
     while (!c.done && c.peek()!.kind !== 'sign') {
@@ -44,6 +46,18 @@ export function readOtherSide(c: Cursor): Item[] | null {
     const item = asideOf(c, start);
     return item.type === 'other-side' ? [item] : null;
   });
+}
+
+/** The words up to the next sign, as far as a remark is searched. */
+function wordsAhead(c: Cursor): string {
+  const from = c.peek()!.from;
+  let to = from;
+  for (let n = 0; ; n++) {
+    const token = c.peek(n);
+    if (!token || token.kind === 'sign' || token.to - from > LONGEST_REMARK) break;
+    to = token.to;
+  }
+  return c.text.slice(from, to);
 }
 
 /** "sc 2 on the other side": the words behind the stitches that go there. */
@@ -221,6 +235,9 @@ function beginsWork(c: Cursor): boolean {
 const PART_ROW =
   /\b(?:complete|finish|work(?:ing)?|continue|cont)\b.*\b(?:this|first|one|each) (?:side|shoulder)\b|\b(?:on|over) these (?:sts|stitches)(?: only)?\b/iu;
 
+/** A remark with more letters is no maker's, and is not searched for more than that it is one. */
+const LONGEST_REMARK = 200;
+
 const OTHER_SIDE =
   /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
 
@@ -233,8 +250,7 @@ const EARLIER =
 /** An aside, unless it sends the work elsewhere: round a chain's other side, through layers, into an earlier row. */
 function asideOf(c: Cursor, start: number): Item {
   const span = c.span(start);
-  // A remark longer than any maker's is not searched for more than that it is one.
-  if (span.to - span.from > 200) return { type: 'aside', ...span };
+  if (span.to - span.from > LONGEST_REMARK) return { type: 'aside', ...span };
   if (PART_ROW.test(c.words(span)))
     return { type: 'unworked', amount: null, noun: { kind: 'stitch', ...span }, ...span };
   if (LAYERS.test(c.words(span))) return { type: 'layers', ...span };

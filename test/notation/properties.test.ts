@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { Cursor } from '../../core/notation/cursor.ts';
 import { readRow, readText } from '../../core/notation/index.ts';
 import { corpus } from '../rows/corpus.ts';
 
@@ -52,6 +53,22 @@ function hold(text: string, terms: 'us' | 'uk', sizes: number | null): void {
   const tree = readText(text, { terms, sizes });
   for (const piece of tree.pieces) expect(faults(piece, text.length)).toEqual([]);
   for (const fact of tree.facts) expect(fact.to).toBeLessThanOrEqual(text.length);
+}
+
+/** How often the reader looks at a token while `read` runs: its work, whatever the machine does besides. */
+function looks(read: () => void): number {
+  const { peek } = Cursor.prototype;
+  let count = 0;
+  Cursor.prototype.peek = function (ahead) {
+    count += 1;
+    return peek.call(this, ahead);
+  };
+  try {
+    read();
+  } finally {
+    Cursor.prototype.peek = peek;
+  }
+  return count;
 }
 
 const TERMS = fc.constantFrom('us' as const, 'uk' as const);
@@ -146,11 +163,24 @@ describe('the reader', () => {
     '1 cm / ',
     'total ',
     '*, ** ',
-  ])('reads %j over and over, to the end', (unit) => {
-    // Long enough that a reading which goes over it again and again would not be done in the test's time.
-    const text = unit.repeat(1600);
-    const row = readRow(text, { terms: 'us', sizes: 3 });
-    expect(row.to).toBeLessThanOrEqual(text.length);
-    expect(readText(text, { terms: 'us' }).pieces.every((piece) => piece.to <= text.length)).toBe(true);
+    'in next sp ',
+    'in next sp work ',
+    'sc in next st and in ',
+    'alternate sc and ',
+    'sc, dc alternately, ',
+    '(sc, dc) alternately ',
+    'ending last rep with ',
+  ])('reads %j over and over, at a cost that grows with its length', (unit) => {
+    const read = (times: number): number => {
+      const text = unit.repeat(times);
+      return looks(() => {
+        const row = readRow(text, { terms: 'us', sizes: 3 });
+        expect(row.to).toBeLessThanOrEqual(text.length);
+        const { pieces } = readText(text, { terms: 'us' });
+        expect(pieces.every((piece) => piece.to <= text.length)).toBe(true);
+      });
+    };
+    // Twice the text, twice the work; a reading that goes over it again and again takes four times as much.
+    expect(read(800) / read(400)).toBeLessThan(2.3);
   });
 });
