@@ -119,6 +119,7 @@ export function judgeName(source: TermText, last: number, phrase: string): Verdi
 export function judgeCapitals(source: TermText, at: number): Verdict {
   const before = source.tokens[at - 1];
   const next = source.tokens[at + 1];
+  if (before?.word === 'washington' && /^,? ?$/.test(gapAfter(source, at - 1))) return 'word';
   if (isNumber(before) && gapAfter(source, at - 1).trim() === '') return 'term';
   if (isNumber(next) && gapAfter(source, at).trim() === '') return 'term';
   if (
@@ -138,10 +139,14 @@ export function judgeCapitals(source: TermText, at: number): Verdict {
   return 'doubt';
 }
 
+const LACKING = set('a the any your one each every that this no some which another');
+
 /** "Skip" and "miss" in their forms. */
 export function judgeSkip(source: TermText, at: number, row: boolean): Verdict {
   const token = source.tokens[at]!;
   if (row || token.word === 'sk') return 'term';
+  // "Find the missing stitch": one that is not there, not one passed over.
+  if (token.word === 'missing' && LACKING.has(source.tokens[at - 1]?.word ?? '')) return 'word';
   const sentence: TermToken[] = [];
   for (let index = at; index < at + 5 && index + 1 < source.tokens.length; index++) {
     if (/[.;:!?\n]/.test(gapAfter(source, index))) break;

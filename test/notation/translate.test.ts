@@ -177,12 +177,15 @@ describe('words that only look like terms stay', () => {
     'worsted (US) weight',
     'Triple rows of sand.',
     'Tops and pants.',
+    'The yarn is dyed in Washington, DC.',
   ])('%s', (words) => {
     expect(text('us', words)).toBe(words);
     expect(doubts('us', words)).toEqual([]);
   });
   it.each([
     'If a ball is missing, write to me.',
+    'Go back and find the missing stitch.',
+    'The yarn is dyed in Washington, DC.',
     'Keep an even tension.',
     'Do not miss out!',
     'Miss Amber Hill, tester',
