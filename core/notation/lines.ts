@@ -293,13 +293,15 @@ export class Sorter {
     const c = this.cursor(line);
     const items = readItems(c);
     const works = items.some((item) => WORKING.includes(item.type));
+    // "Sleeve (make 2)" says how many; "Make 38 chain" is work.
+    const told = /\bmake\b/iu.test(text) && !/^make\b.*ch(?:s|ains?)?\b/iu.test(text);
     const bare = items.length > 0 && isBareName(items) && count <= 3 && /:$/u.test(words);
-    if (works && !bare && !/\bmake\b/iu.test(text)) {
+    if (works && !bare && !told) {
       // "Body", "Shell Top": a stitch word in title case alone is no work.
       const plain = count <= 4 && isBareName(items) && items.some((item) => item.type === 'unread');
       if (!plain) return null;
     }
-    if (c.counts.length > 0 && !/\bmake\b/iu.test(text)) return null;
+    if (c.counts.length > 0 && !told) return null;
     if (items.length > 0 && items.every((item) => item.type === 'aside') && count > 4 && !/:$/u.test(words))
       return null;
     return { kind: 'heading', range: line, text, section: SECTIONS.test(text) };

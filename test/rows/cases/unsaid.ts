@@ -240,4 +240,9 @@ export const unsaid: readonly RowCase[] = [
     [...dc(12), 'Row 2: Ch 2 (does not count as a st), (dc3tog over next 3 sts and dc3tog) twice. (4 sts)'],
     [14, 12, 4],
   ),
+  us(
+    'a chain to make, on a line without a full stop',
+    ['Make 38 chain', 'Row 1: Sc in 2nd chain from the hook and in each chain across = 37 sc'],
+    [38, 37],
+  ),
 ];
