@@ -146,7 +146,7 @@ export function Grid({ places, editor }: GridProps) {
     if (isFolded) desk.read({ size: size.id });
     if (row !== null) {
       places.hold(at.row);
-      places.reveal(at.row, grid.current?.querySelector('.ledger-head')?.clientHeight ?? 0);
+      places.reveal(at.row, grid.current?.querySelector('.ledger-head')?.getBoundingClientRect().bottom ?? 0);
     }
     wanted.current = cell;
     setHasFocus(true);

@@ -105,13 +105,13 @@ export class RowPlaces {
     this.measure();
   }
 
-  /** Brings a row into view, clear of the ledger's head, moving no further than needed. */
-  reveal(index: number, head: number): void {
+  /** Brings a row into view, below the edge where the ledger's head ends on screen, moving no further than needed. */
+  reveal(index: number, edge: number): void {
     const row = rowsOf(this.#editor.state.doc)[index];
     const box = row === undefined ? null : this.#boxOf(row);
     if (box === null) return;
     const port = this.scroller.getBoundingClientRect();
-    const top = Math.max(0, port.top) + head;
+    const top = Math.max(0, port.top, edge);
     const bottom = Math.min(window.innerHeight, port.bottom);
     if (box.top < top) this.scroller.scrollTop += box.top - top;
     else if (box.bottom > bottom) this.scroller.scrollTop += Math.min(box.bottom - bottom, box.top - top);

@@ -82,6 +82,14 @@ describe('the ledger', () => {
     await page.keyboard.press('Control+End');
     const rows = Number(await grid.getAttribute('aria-rowcount'));
     await page.locator(`[aria-rowindex="${rows}"] .ledger-cell:focus`).waitFor();
+    // The first row comes into view below the head, not behind it.
+    await page.keyboard.press('Control+Home');
+    await page.locator('[aria-rowindex="2"] .ledger-cell:focus').waitFor();
+    const hidden = await page.evaluate(() => {
+      const head = document.querySelector('.ledger-head')!.getBoundingClientRect();
+      return head.bottom - document.activeElement!.getBoundingClientRect().top;
+    });
+    expect(hidden).toBeLessThanOrEqual(0);
     // The head: choosing a size puts it in focus.
     await page.keyboard.press('Control+ArrowUp');
     await page.keyboard.press('Control+ArrowLeft');
