@@ -48,7 +48,7 @@ let early: string | null = fileInWords(process.argv.slice(1), process.cwd());
 
 function begin(): void {
   const pages = pagesIn(join(built, 'studio'));
-  protocol.handle(SCHEME, ({ url, method }) => answerPage({ url, method }, pages));
+  protocol.handle(SCHEME, ({ url, method }) => answerPage({ url, method }, pages, () => services.theme()));
   const { defaultSession } = session;
   defaultSession.setSpellCheckerEnabled(false);
   defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));

@@ -63,6 +63,8 @@ export class DesktopWindows {
   async create(path: string | null): Promise<void> {
     const { services, preload, dark } = this.#options;
     const state = await readWindowState(services.places.window, services.disk);
+    const theme = await services.theme();
+    const ground = theme === 'system' ? (dark() ? 'dark' : 'light') : theme;
     const place = placeOn(
       state.box,
       screen.getAllDisplays().map(({ workArea }) => workArea),
@@ -73,7 +75,7 @@ export class DesktopWindows {
       minHeight: LEAST_SIZE.height,
       show: false,
       title: 'Turnchain',
-      backgroundColor: GROUND[dark() ? 'dark' : 'light'],
+      backgroundColor: GROUND[ground],
       webPreferences: {
         preload,
         sandbox: true,

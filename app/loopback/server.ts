@@ -11,7 +11,7 @@ import type { Folders } from '../host/folders.ts';
 import { FRAME_TYPE, packFrame, unpackFrame } from '../host/frame.ts';
 import { BadCall, callExport, callHost, callPrint, isShortCall } from '../services/calls.ts';
 import { PAGE_HEADERS } from '../services/page-policy.ts';
-import { type Page, pagesIn } from '../services/pages.ts';
+import { isThemed, type Page, pagesIn, themedPage } from '../services/pages.ts';
 import type { StudioHost, WindowShell } from '../services/studio-host.ts';
 import type { StudioServices } from '../services/studio-services.ts';
 import { bodyLimit, readBody } from './body.ts';
@@ -155,9 +155,10 @@ class LoopbackServer implements Loopback {
     if (refused !== null) return refuse(request, response, refused);
     const page = this.#pages.get(head.path);
     if (page === undefined) return refuse(request, response, { status: 404, reason: 'no such file' });
+    const words = isThemed(page) ? await themedPage(page, await this.#options.services.theme()) : null;
     response.writeHead(200, { 'content-type': page.type });
-    if (head.method === 'HEAD') {
-      response.end();
+    if (head.method === 'HEAD' || words !== null) {
+      response.end(head.method === 'HEAD' ? undefined : words);
       return;
     }
     createReadStream(page.path)

@@ -3,7 +3,9 @@
  * address. An address is looked up, never made into a path.
  */
 import { readdirSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { extname, join, relative, sep } from 'node:path';
+import type { Settings } from '../host/host.ts';
 
 export interface Page {
   readonly path: string;
@@ -48,4 +50,15 @@ export function pagesIn(folder: string): ReadonlyMap<string, Page> {
     if (address === '/index.html') pages.set('/', { path, type });
   }
   return pages;
+}
+
+/** The theme that a page is built with, where the maker's own is put. */
+const BUILT_THEME = 'data-theme="system"';
+
+/** Whether a page has the theme in its words. */
+export const isThemed = ({ type }: Page): boolean => type.startsWith('text/html');
+
+/** The words of a themed page with the maker's theme, so that it is drawn in it before any script has run. */
+export async function themedPage({ path }: Page, theme: Settings['theme']): Promise<string> {
+  return (await readFile(path, 'utf8')).replace(BUILT_THEME, `data-theme="${theme}"`);
 }

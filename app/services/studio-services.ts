@@ -1,7 +1,7 @@
 /**
  * The services of one process, put together once: what all its windows share. Nothing is decided here.
  */
-import type { About, ExampleFile } from '../host/host.ts';
+import type { About, ExampleFile, Settings } from '../host/host.ts';
 import { dataPlaces } from './data-folder.ts';
 import { type Disk, localDisk } from './disk.ts';
 import { openPattern } from './files.ts';
@@ -10,6 +10,7 @@ import { Journal } from './journal.ts';
 import { Printing } from './printing.ts';
 import { Recent } from './recent.ts';
 import { examples, packageVersion } from './resources.ts';
+import { readSettings } from './settings.ts';
 import { Versions } from './versions.ts';
 
 export interface ServicesOptions {
@@ -60,6 +61,11 @@ export class StudioServices {
       }),
     );
     return this.#examples;
+  }
+
+  /** The theme that the maker chose. */
+  async theme(): Promise<Settings['theme']> {
+    return (await readSettings(this.places.settings, this.disk)).theme;
   }
 
   async close(): Promise<void> {

@@ -93,7 +93,7 @@ describe('a window', () => {
 
 describe('a page of the desktop’s own scheme', () => {
   const pages = pagesIn(studioFolder(folder));
-  const get = (url: string, method = 'GET') => answerPage({ url, method }, pages);
+  const get = (url: string, method = 'GET') => answerPage({ url, method }, pages, async () => 'dark');
 
   test('is a file of the studio, with the policy', async () => {
     const page = await get('turnchain://studio/assets/studio.js');
@@ -101,6 +101,22 @@ describe('a page of the desktop’s own scheme', () => {
     expect(page.headers.get('content-type')).toMatch(/^text\/javascript/);
     expect(page.headers.get('content-security-policy')).toContain("default-src 'none'");
     expect((await get('turnchain://studio/')).status).toBe(200);
+  });
+
+  test.each(['', 'index.html'])('has the maker’s theme before any script runs: /%s', async (path) => {
+    expect(await (await get(`turnchain://studio/${path}`)).text()).toContain(
+      '<html lang="en" data-theme="dark">',
+    );
+  });
+
+  test('may be a dictionary, as text', async () => {
+    const page = await get('turnchain://studio/assets/words.dic');
+    expect([page.status, page.headers.get('content-type'), await page.text()]).toEqual([
+      200,
+      'text/plain; charset=utf-8',
+      '1\nyarn\n',
+    ]);
+    expect((await get('turnchain://studio/assets/words.aff')).status).toBe(200);
   });
 
   test.each([

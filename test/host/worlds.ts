@@ -200,7 +200,12 @@ async function choosePath(
 export function studioFolder(root: string): string {
   const studio = join(root, 'studio');
   fs.mkdirSync(join(studio, 'assets'), { recursive: true });
-  fs.writeFileSync(join(studio, 'index.html'), '<!doctype html><title>Studio</title>');
+  fs.writeFileSync(
+    join(studio, 'index.html'),
+    '<!doctype html>\n<html lang="en" data-theme="system"><title>Studio</title></html>',
+  );
+  fs.writeFileSync(join(studio, 'assets', 'words.dic'), '1\nyarn\n');
+  fs.writeFileSync(join(studio, 'assets', 'words.aff'), 'SET UTF-8\n');
   fs.writeFileSync(join(studio, 'assets', 'studio.js'), 'export {};');
   fs.writeFileSync(join(studio, 'assets', 'studio.js.map'), '{}');
   return studio;

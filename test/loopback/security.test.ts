@@ -5,11 +5,13 @@
 import fs from 'node:fs';
 import { request } from 'node:http';
 import { connect } from 'node:net';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { FRAME_TYPE, packFrame, unpackFrame } from '../../app/host/frame.ts';
 import { type Loopback, startLoopback } from '../../app/loopback/server.ts';
 import { FolderService } from '../../app/services/folders.ts';
 import { reveal } from '../../app/services/reveal.ts';
+import { USUAL_SETTINGS, writeSettings } from '../../app/services/settings.ts';
 import type { StudioServices } from '../../app/services/studio-services.ts';
 import { enterLoopback } from '../../renderer/host/loopback.ts';
 import { browserFetch, newPlaces, servicesOf, studioFolder } from '../host/worlds.ts';
@@ -286,6 +288,21 @@ describe('files', () => {
     '/__proto__',
   ])('are not to be had by %s', async (path) => {
     expect((await send({ method: 'GET', path })).status).toBe(404);
+  });
+
+  test('have the maker’s theme before any script runs', async () => {
+    const page = async () => String((await send({ method: 'GET', path: '/' })).body);
+    expect(await page()).toContain('<html lang="en" data-theme="system">');
+    await writeSettings(services.places.settings, { ...USUAL_SETTINGS, theme: 'dark' });
+    expect(await page()).toContain('<html lang="en" data-theme="dark">');
+    // What the renderer is built from has the words that are looked for.
+    const built = fs.readFileSync(join(import.meta.dirname, '../../renderer/index.html'), 'utf8');
+    expect(built).toContain('<html lang="en" data-theme="system">');
+  });
+
+  test.each(['aff', 'dic'])('may be a dictionary (.%s), as text', async (ending) => {
+    const { status, headers } = await send({ method: 'GET', path: `/assets/words.${ending}` });
+    expect([status, headers['content-type']]).toEqual([200, 'text/plain; charset=utf-8']);
   });
 
   test('are only read, and not by another name of the machine', async () => {
