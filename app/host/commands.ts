@@ -109,7 +109,7 @@ const entries = [
   { name: 'text-larger', group: 'view', title: 'Larger text', key: 'Mod-=', also: 'zoom' },
   { name: 'text-smaller', group: 'view', title: 'Smaller text', key: 'Mod--', also: 'zoom' },
   { name: 'spelling', group: 'view', title: 'Check spelling, or stop', also: 'dictionary words misspelt' },
-  { name: 'theme', group: 'view', title: 'Light or dark…', also: 'theme night' },
+  { name: 'theme', group: 'view', title: 'Look and spelling…', also: 'light dark theme night dictionary' },
 
   { name: 'commands', group: 'help', title: 'Find a command…', key: 'Mod-k', also: 'search menu' },
   { name: 'keys', group: 'help', title: 'List of keys', key: 'F1', also: 'shortcuts keyboard' },

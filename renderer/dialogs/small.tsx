@@ -1,4 +1,4 @@
-/** Small dialogs: light or dark, and about the program. */
+/** Small dialogs: how the studio looks and whether it looks at spelling, and about the program. */
 import type { Settings } from '../../app/host/host.ts';
 import { Modal } from '../parts/modal.tsx';
 import { useStudio, useStudioView } from '../shell/hooks.ts';
@@ -16,11 +16,12 @@ function CloseButton({ onClose }: { readonly onClose: () => void }) {
 export function ThemeChoice() {
   const studio = useStudio();
   const theme = useStudioView((view) => view.settings.theme);
+  const spelling = useStudioView((view) => view.settings.spelling);
   const close = () => studio.ask(null);
   return (
     <Modal title={themeWords.title} onClose={close} buttons={<CloseButton onClose={close} />}>
       <fieldset className="choices">
-        <legend className="unseen">{themeWords.title}</legend>
+        <legend>{themeWords.theme}</legend>
         {(Object.keys(themeWords.options) as Settings['theme'][]).map((option) => (
           <label key={option} className="choice">
             <input
@@ -32,6 +33,20 @@ export function ThemeChoice() {
             <span>{themeWords.options[option]}</span>
           </label>
         ))}
+      </fieldset>
+      <fieldset className="choices">
+        <legend>{themeWords.writing}</legend>
+        <label className="choice">
+          <input
+            type="checkbox"
+            checked={spelling}
+            onChange={(event) => void studio.saveSettings({ spelling: event.target.checked })}
+          />
+          <span>
+            {themeWords.spelling}
+            <small className="quiet">{themeWords.spellingNote}</small>
+          </span>
+        </label>
       </fieldset>
     </Modal>
   );

@@ -1,4 +1,4 @@
-/** Words that are right in one pattern: its names of stitches, lines, sizes and yarns, and those the maker added. */
+/** Words that are right in one pattern: its title and designer, its names of pieces, stitches, lines, sizes and yarns, and those the maker added. */
 import type { Node } from 'prosemirror-model';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { wordsIn } from './trade-words.ts';
@@ -12,6 +12,8 @@ export function knownWords(pattern: Pattern, document: Node): readonly string[] 
     ...pattern.lines.map(({ name }) => name),
     ...pattern.sizes.map(({ label }) => label),
     ...pattern.yarns.flatMap(({ key, name }) => [key ?? '', name]),
+    ...pattern.pieces.map(({ name }) => name),
+    pattern.about.title,
     pattern.about.designer,
   ];
   return [...new Set([...own.map((word) => word.toLowerCase()), ...names.flatMap(wordsIn)])];

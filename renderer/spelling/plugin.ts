@@ -15,9 +15,8 @@ import { Speller } from './speller.ts';
 /** How long typing rests before words are looked up. */
 const REST = 500;
 
-/** Texts that hold sentences. Names, addresses and the bodies of stitches do not. */
+/** Texts that hold sentences. Titles, names of pieces, addresses and the bodies of stitches do not. */
 const SENTENCES = new Set([
-  'title',
   'description',
   'construction',
   'fit',

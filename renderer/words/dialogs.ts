@@ -90,8 +90,12 @@ export const keyListWords = {
 } as const;
 
 export const themeWords = {
-  title: 'Light or dark',
+  title: 'Look and spelling',
+  theme: 'Light or dark',
   options: { system: 'As the system', light: 'Light', dark: 'Dark' },
+  writing: 'Writing',
+  spelling: 'Check spelling while writing',
+  spellingNote: 'Stitches, titles and names are not looked at.',
 } as const;
 
 export const aboutWords = {
