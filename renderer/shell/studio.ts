@@ -101,8 +101,9 @@ export class Studio {
     return this.#journal;
   }
 
+  /** Brings a place to the front. What another place was asked to show and could not is not asked again there. */
   go(place: Place): void {
-    this.#change({ place });
+    this.#change({ place, target: null });
   }
 
   /** Goes to words of the pattern: to the place that shows them, with the words in view. */

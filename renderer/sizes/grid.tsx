@@ -28,6 +28,9 @@ import { readTable, writeTable } from './tsv.ts';
 
 const NONE: readonly Finding[] = [];
 
+/** Whether no form stands over the grid: what cannot be seen is not filled. */
+const isInFront = (): boolean => document.querySelector('dialog[open]') === null;
+
 /** What is asked of the maker over the grid. */
 export type Asked =
   | { readonly kind: 'size' | 'remove-size' | 'remove-line'; readonly id: string }
@@ -265,8 +268,9 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
   useLentCommands(
     useMemo(
       () => ({
-        'fill-right': { ready: () => true, run: () => now.current.fill('right') },
-        'fill-down': { ready: () => true, run: () => now.current.fill('down') },
+        // The keys are taken everywhere in this place: the browser would load the page anew, or keep a bookmark.
+        'fill-right': { ready: () => true, run: () => isInFront() && now.current.fill('right') },
+        'fill-down': { ready: () => true, run: () => isInFront() && now.current.fill('down') },
       }),
       [],
     ),

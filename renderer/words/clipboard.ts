@@ -21,7 +21,7 @@ function told(report: PasteReport, leftOut: readonly string[]): readonly string[
     );
   if (report.kept > 0)
     sentences.push(
-      `${counted(report.kept, 'typed count', 'typed counts')} could not be confirmed and ${report.kept === 1 ? 'stays' : 'stay'} in the words: see the findings there.`,
+      `${counted(report.kept, 'typed count', 'typed counts')} could not be confirmed and ${report.kept === 1 ? 'stays' : 'stay'} in the words. Where the rows give another count, a finding there says so; compare the others yourself.`,
     );
   const [first, ...others] = report.renumbered;
   if (first !== undefined)

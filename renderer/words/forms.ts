@@ -1,11 +1,17 @@
 /** Words of the forms over the manuscript: figures, blocks, pieces, special stitches, the cover. */
 import type { Edge } from '../../core/document/pattern.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
 
 export const formWords = {
   done: 'Done',
   cancel: 'Cancel',
   forSizes: 'For the sizes',
   remove: 'Take it out',
+  otherTerms: {
+    title: 'Details cannot be changed now',
+    why: (on: Terms, of: Terms) =>
+      `You are reading in ${on === 'us' ? 'US' : 'UK'} terms. Details are written, like the rows, in the pattern’s own ${of === 'us' ? 'US' : 'UK'} terms: go back to these to change them.`,
+  },
   figure: {
     title: 'Figure',
     what: 'Line, or a short sum of lines',

@@ -1,9 +1,9 @@
 /** Brings words into view that another part of the window asked for: the review, the outline. */
 import { NodeSelection, TextSelection } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
-import { useEffect, useRef } from 'react';
+import { useEffect } from 'react';
 import { placeOf } from '../desk/places.ts';
-import { useStudioView } from '../shell/hooks.ts';
+import { useStudio, useStudioView } from '../shell/hooks.ts';
 import type { Target } from '../shell/studio.ts';
 
 /** Selects the words of a target, and scrolls to them; nothing when its node is gone. */
@@ -29,13 +29,13 @@ export function goToTarget(editor: EditorView, target: Target): void {
   editor.focus();
 }
 
-/** Follows the studio's targets while the editor is on screen; each is followed once. */
+/** Follows the studio's targets while the editor is on screen; each is followed once, and then it is gone. */
 export function useTarget(editor: EditorView | null): void {
+  const studio = useStudio();
   const target = useStudioView((view) => view.target);
-  const done = useRef(0);
   useEffect(() => {
-    if (editor === null || target === null || target.serial <= done.current) return;
-    done.current = target.serial;
+    if (editor === null || editor.isDestroyed || target === null) return;
     goToTarget(editor, target);
-  }, [editor, target]);
+    studio.reached(target.serial);
+  }, [studio, editor, target]);
 }

@@ -216,3 +216,34 @@ test('a finding of a line is gone to from the review, once, and mended there', a
   await eventually(() => rowOf('finished chest').locator('mark.error').count()).toBe(0);
   expect(await rowOf('finished chest').locator('.sentence').textContent()).toContain('bust + ease');
 });
+
+test('the keys of filling are taken in the place Sizes only, wherever the focus is there', async () => {
+  await page.evaluate(() => {
+    const taken: boolean[] = [];
+    Object.assign(window, { taken });
+    // After the studio's own listener.
+    window.addEventListener('keydown', (event) => {
+      if (event.ctrlKey && 'rd'.includes(event.key)) taken.push(event.defaultPrevented);
+      event.preventDefault();
+    });
+  });
+  const pressed = async () => {
+    await page.keyboard.press('Control+r');
+    await page.keyboard.press('Control+d');
+    return page.evaluate(() => (window as unknown as { taken: boolean[] }).taken.splice(0));
+  };
+  await grid().locator('td').first().click();
+  expect(await pressed()).toEqual([true, true]);
+  await page.getByLabel('Add a line').focus();
+  expect(await pressed()).toEqual([true, true]);
+  await page.getByRole('button', { name: 'Add sizes…' }).click();
+  const before = await grid().textContent();
+  expect(await pressed()).toEqual([true, true]);
+  expect(await grid().textContent()).toBe(before);
+  await page.keyboard.press('Escape');
+  for (const place of ['1', '3', '4', '5']) {
+    await page.keyboard.press(`Control+${place}`);
+    await page.locator('.sizes-tools').waitFor({ state: 'detached' });
+    expect(await pressed()).toEqual([false, false]);
+  }
+});

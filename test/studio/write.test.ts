@@ -241,3 +241,77 @@ describe('the other market’s terms', () => {
     expect(await row.textContent()).toBe(`${authored} Turn.`);
   });
 });
+
+describe('while reading in the other terms', () => {
+  test.each([
+    ['a repeat', '.repeat .sentence'],
+    ['a piece', '.piece-head'],
+    ['a row', '.row .label'],
+  ])('the form of %s is not open, and the way back opens it', async (_, part) => {
+    await page.getByRole('button', { name: 'UK terms' }).click();
+    await page.locator('.row .converted').first().waitFor({ state: 'attached' });
+    await page.locator(part).first().click();
+    const note = page.getByRole('dialog', { name: 'Details cannot be changed now' });
+    expect(await note.textContent()).toContain('You are reading in UK terms.');
+    expect(await note.locator('input, select, textarea').count()).toBe(0);
+    await page.keyboard.press('Escape');
+    await note.waitFor({ state: 'detached' });
+    await page.locator(part).first().click();
+    await note.getByRole('button', { name: 'Back to US terms' }).click();
+    await page.locator('dialog.form').waitFor();
+    expect(await page.locator('.converted').count()).toBe(0);
+  });
+});
+
+test('a place that was gone to once is not gone to again when Write comes back', async () => {
+  await newRow('scc in each st across.');
+  await page.locator('mark.error', { hasText: /^scc$/ }).waitFor();
+  await page.keyboard.press('Control+4');
+  await page
+    .getByRole('button', { name: /^Go there: .*scc/ })
+    .first()
+    .click();
+  await page.getByRole('textbox', { name: 'Manuscript' }).waitFor();
+  await eventually(selection).toBe('scc');
+  await page.keyboard.press('Control+5');
+  await page.locator('.manuscript').waitFor({ state: 'detached' });
+  await page.keyboard.press('Control+1');
+  await words(1).waitFor();
+  await settled();
+  const isOnManuscript = () => page.evaluate(() => document.activeElement?.classList.contains('manuscript'));
+  expect(await isOnManuscript()).toBe(false);
+});
+
+test('a new piece is not told at once that nothing is written in it', async () => {
+  await page.locator('.manuscript').getByRole('button', { name: 'Add a piece' }).click();
+  await page.locator('.finding-whole.error').waitFor();
+  await settled();
+  const panel = page.getByRole('complementary', { name: 'Finding at the caret' });
+  expect(await panel.count()).toBe(0);
+  await page.keyboard.type('Pocket');
+  await settled();
+  expect(await panel.count()).toBe(0);
+});
+
+test('spelling is checked with the dictionaries of the page, and a box turns it off', async () => {
+  const misspelt = page.locator('.misspelt');
+  const description = page.locator('.manuscript .description');
+  await description.click();
+  await page.keyboard.press('Control+End');
+  await page.locator('.manuscript .title').first().click();
+  await page.keyboard.press('End');
+  await page.keyboard.type(' Qwerrtz');
+  await description.click();
+  await page.keyboard.press('End');
+  await page.keyboard.type(' A comfortabel one.');
+  await misspelt.filter({ hasText: /^comfortabel$/ }).waitFor();
+  expect(await misspelt.filter({ hasText: 'Qwerrtz' }).count()).toBe(0);
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('look and spelling');
+  await page.keyboard.press('Enter');
+  const box = page.getByRole('checkbox', { name: /^Check spelling/ });
+  await box.uncheck();
+  await expect.poll(() => misspelt.count()).toBe(0);
+  await box.check();
+  await misspelt.first().waitFor();
+});

@@ -1,7 +1,8 @@
 /** Marks of findings over states: mapped through edits, late reports let go, fixes put where the words are today. */
-import type { Plugin } from 'prosemirror-state';
+import { type Plugin, TextSelection } from 'prosemirror-state';
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../core/finding.ts';
+import { RULES } from '../../core/review/index.ts';
 import { NOTHING_KNOWN, type Report } from '../../renderer/analysis/report.ts';
 import { identity } from '../../renderer/desk/identity.ts';
 import { listAt } from '../../renderer/desk/places.ts';
@@ -144,5 +145,37 @@ describe('going from finding to finding', () => {
       goToFinding(1, (marked) => heard.push(marked)),
     );
     expect(heard).toEqual([null]);
+  });
+});
+
+describe('the caret', () => {
+  const at = (state: State, code: string) => {
+    const next = told(state, [{ ...finding(state, 0, 'scc'), code }]);
+    return next.apply(next.tr.setSelection(TextSelection.create(next.doc, allMarked(next)[0]!.from + 1)));
+  };
+
+  test('opens the finding it comes to', () => {
+    expect(openFinding(at(begun('row $0Ch 1, scc.'), 'word-not-read'))!.words).toBe('scc');
+  });
+
+  test.each(['piece-without-rows', 'row-without-words'])(
+    'opens no finding that says only that nothing is written (%s); F8 does',
+    (code) => {
+      const state = at(begun('row $0Ch 1, scc.'), code);
+      expect(openFinding(state)).toBeNull();
+      expect(
+        openFinding(
+          run(
+            state,
+            goToFinding(1, () => undefined),
+          ),
+        )!.finding.code,
+      ).toBe(code);
+    },
+  );
+
+  test('codes that are held back are rules of the review', () => {
+    const codes = RULES.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['piece-without-rows', 'row-without-words']));
   });
 });

@@ -40,6 +40,12 @@ type Told = { readonly report: Report } | { readonly open: Finding | null };
 
 const key = new PluginKey<Marks>('findings');
 
+/**
+ * Findings that say only that nothing is written yet. Whoever begins a piece knows it: they are told by F8 and in
+ * the review, and do not open where the caret comes by.
+ */
+const OF_EMPTINESS = new Set(['piece-without-rows', 'row-without-words']);
+
 /** Where the words of a text stand: a piece's finding is about its title. */
 function textOf(document: Node, name: string): { readonly node: Node; readonly pos: number } | null {
   const place = placeOf(document, name);
@@ -120,7 +126,8 @@ export function findingMarks(desk: () => Desk | null): Plugin {
           marks =
             'report' in told ? takeReport(marks, told.report, state.doc) : { ...marks, open: told.open };
         } else if (transaction.selectionSet && !transaction.docChanged) {
-          const open = markedIn(marks.set, state.selection.from, state.selection.to)[0]?.finding ?? null;
+          const here = markedIn(marks.set, state.selection.from, state.selection.to);
+          const open = here.find(({ finding }) => !OF_EMPTINESS.has(finding.code))?.finding ?? null;
           if (open !== marks.open) marks = { ...marks, open };
         }
         return marks;
