@@ -1,5 +1,5 @@
 /** One row of the ledger. Drawn again only when its place, its numbers or its findings changed. */
-import { memo, useRef } from 'react';
+import { memo } from 'react';
 import type { Size } from '../../core/document/pattern.ts';
 import type { BlockReport, FindingReport } from '../analysis/report.ts';
 import { ledgerWords } from '../words/ledger.ts';
@@ -68,25 +68,10 @@ function Cell({
       className={classes.join(' ')}
       data-size={size.id}
     >
-      <Count count={count} />
+      <span className="ledger-count">{count === undefined ? '\u00A0' : (count ?? '–')}</span>
       {mark !== null && (
         <span className="unseen">, {mark === 'error' ? ledgerWords.wrong : ledgerWords.doubtful}</span>
       )}
     </td>
-  );
-}
-
-/** The number; one that changed while it was on screen is told quietly. Undefined = not worked yet. */
-function Count({ count }: { readonly count: number | null | undefined }) {
-  const seen = useRef(count);
-  const changed = useRef(false);
-  if (seen.current !== count) {
-    changed.current = seen.current !== undefined;
-    seen.current = count;
-  }
-  return (
-    <span key={String(count)} className={changed.current ? 'ledger-count is-changed' : 'ledger-count'}>
-      {count === undefined ? ' ' : (count ?? '–')}
-    </span>
   );
 }

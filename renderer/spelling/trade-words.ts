@@ -7,6 +7,12 @@ export function wordsIn(text: string): readonly string[] {
   return text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’][\p{L}]+)?/gu) ?? [];
 }
 
+/** Words of makers' prose that a general dictionary lacks (common practice, no source). */
+const IN_PROSE = `amigurumi aran armband armbands armhole armholes beanie cabled colourwork colorwork cowl
+  crocheted crocheter crocheters crocheting drawstring fingering fiber fibre frogging garter granny grannies
+  neckband neckbands neckline necklines picot picots pom pompom pompoms raglan raglans ribbing selvedge selvage
+  slouchy stash superwash tassel tassels underarm underarms unworked woollen worsted yardage yoke yokes`;
+
 const words: ReadonlySet<string> = new Set(
   [
     ...[...stitchTerms, ...modifierTerms].flatMap(({ us, uk }) =>
@@ -17,6 +23,7 @@ const words: ReadonlySet<string> = new Set(
       ...[...alsoUs, ...alsoUk].map(([met]) => met),
     ]),
     ...Object.keys(tradeWords),
+    IN_PROSE,
   ].flatMap(wordsIn),
 );
 
