@@ -3,6 +3,7 @@
  * takes of the row below, and making one. Definitions are read by `core/notation`; nothing is assumed here.
  */
 import type { Definition, Group, Item, StitchRef, Work } from '../notation/tree.ts';
+import type { Env } from './env.ts';
 import { GATHERED, namesOf } from './kinds.ts';
 import type { Progress } from './progress.ts';
 import { stitchSite } from './site.ts';
@@ -92,6 +93,38 @@ export function definitionOf(p: Progress, ref: StitchRef): Defined | null {
   return null;
 }
 
+const circles = new WeakMap<Env['names'], Map<Definition, boolean>>();
+
+/** Stitches that items name, whatever they stand in. */
+function stitchesIn(items: readonly Item[]): readonly StitchRef[] {
+  return items.flatMap((item) => {
+    if (item.type === 'work') return [item.stitch];
+    return item.type === 'group' || item.type === 'repeat' || item.type === 'again'
+      ? stitchesIn(item.items)
+      : [];
+  });
+}
+
+/** Does the definition come back to itself? Known before it is worked: what has no end is not begun. */
+function inCircle(p: Progress, definition: Definition): boolean {
+  const known = circles.get(p.env.names) ?? new Map<Definition, boolean>();
+  circles.set(p.env.names, known);
+  const before = known.get(definition);
+  if (before !== undefined) return before;
+  const met = new Set<Definition>();
+  const open = [definition];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    for (const ref of stitchesIn(next.items)) {
+      const used = definitionOf(p, ref)?.definition;
+      if (used === undefined || met.has(used)) continue;
+      met.add(used);
+      open.push(used);
+    }
+  }
+  known.set(definition, met.has(definition));
+  return met.has(definition);
+}
+
 /** Makes one unit by its definition; `index` is the place for a 'placed' one. */
 export function expand(
   p: Progress,
@@ -100,6 +133,11 @@ export function expand(
   index: number | null,
   item: Work | Group,
 ): boolean {
+  if (inCircle(p, defined.definition)) {
+    p.note('definition-in-circle', item, { name: p.nameOf(ref) });
+    p.misfit = true;
+    return true;
+  }
   if (p.depth >= DEEPEST) return p.problem('definition-in-circle', item, { name: p.nameOf(ref) });
   const gathered = GATHERED.has(ref.form);
   const from = p.made.length;

@@ -501,6 +501,10 @@ function readTitled(c: Cursor): Head | null {
       );
       // "beg ch-3" and "base of ch" are no labels: without "row", only a colon makes one.
       if (c.word() !== ':') return null;
+      // "Beg shell:" is the name of a stitch that begins rows.
+      const named = c.tokens.slice(0, c.at).some((token) => token.word === 'beg') && words > 0;
+      if (kind === 'foundation' && named && !/^(?:beg|ch|chs|ring)$/u.test(c.tokens[c.at - 1]!.word))
+        return null;
       if (kind === 'foundation' || kind === 'set-up')
         return { kind, numbers: null, side: null, needsEnd: true };
       return edge && kind === null ? { kind: 'next', numbers: null, side: null, needsEnd: true } : null;

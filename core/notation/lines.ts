@@ -158,7 +158,7 @@ export class Sorter {
     return label !== null && !(filter === null && at === c.at) && label.kind !== 'none';
   }
 
-  /** Definitions that a line holds: one, or one behind "Special stitches:". */
+  /** Definitions that a line holds: one behind another, and those behind "Special stitches:". */
   private definitionsIn(line: Range): Extract<Part, { kind: 'definition' }>[] {
     let range = line;
     const special =
@@ -174,26 +174,43 @@ export class Sorter {
       range = { from: start, to: line.to };
       section = 'special stitches';
     }
-    if (this.labelAt(range)) return [];
+    const starts = [range.from];
+    let depth = 0;
+    for (let i = range.from; i < range.to - 1; i++) {
+      const { word } = this.tokens[i]!;
+      if (word === '(' || word === '[' || word === '{') depth++;
+      if (word === ')' || word === ']' || word === '}') depth = Math.max(0, depth - 1);
+      if (depth > 0 || !['.', ';', ')', ']'].includes(word) || !this.tokens[i + 1]!.gap) continue;
+      if (this.definitionIn({ from: i + 1, to: range.to }, section)) starts.push(i + 1);
+    }
+    return starts.flatMap(
+      (from, i) => this.definitionIn({ from, to: starts[i + 1] ?? range.to }, section) ?? [],
+    );
+  }
+
+  /** The definition that a range holds, or null. */
+  private definitionIn(range: Range, section: string): Extract<Part, { kind: 'definition' }> | null {
+    if (this.labelAt(range)) return null;
     const named = readNames(this.text, this.tokens, range);
-    if (!named) return [];
+    if (!named) return null;
     const name = named.written;
-    if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name))) return [];
-    if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return [];
+    if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name)))
+      return null;
+    if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return null;
     const body = this.cursor(named.body);
-    if (onTheHook(body)) return [{ kind: 'definition', names: named.names, range, body: named.body }];
+    if (onTheHook(body)) return { kind: 'definition', names: named.names, range, body: named.body };
     const items = readItems(body);
     const stitchlike = STITCHLIKE.test(name);
     const some = items.some((item) => WORKING.includes(item.type));
-    if (!isWork(items) && !(some && (named.sure || stitchlike))) return [];
+    if (!isWork(items) && !(some && (named.sure || stitchlike))) return null;
     // "sc = single crochet", "ch: chain": an explanation of a trade word, which defines nothing.
-    if (isBareName(items)) return [];
-    if (readSaid(this.cursor(range))) return [];
+    if (isBareName(items)) return null;
+    if (readSaid(this.cursor(range))) return null;
     const inSection = /special|stitch|abbrev/iu.test(section);
-    if (!named.sure && !inSection && !stitchlike && !this.usedElsewhere(named.names, range)) return [];
+    if (!named.sure && !inSection && !stitchlike && !this.usedElsewhere(named.names, range)) return null;
     // "ch 3: …" is no name.
-    if (/^ch \d/u.test(named.names[0] ?? '')) return [];
-    return [{ kind: 'definition', names: named.names, range, body: named.body }];
+    if (/^ch \d/u.test(named.names[0] ?? '')) return null;
+    return { kind: 'definition', names: named.names, range, body: named.body };
   }
 
   /** "X = sc, V = inc": letters that only stand for a stitch, wherever a line explains them. */

@@ -277,4 +277,29 @@ export const shells: readonly RowCase[] = [
     // 1 + 5 * 2 + 1
     counts: [14, 13, 12, 12],
   },
+  {
+    name: 'three stitches defined on one line',
+    terms: 'us',
+    // 3 + 3 * (1 + 5) + 1 + 3 = 25 over 1 + 3 * 6 + 6 = 25
+    text: lines(
+      'Shell: 5 dc in next st. Half shell: 3 dc in next st. Beg shell: ch 3, 2 dc in same st.',
+      'Ch 26.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (25 sc)',
+      'Row 2: Beg shell, *sk 2 sts, sc in next st, sk 2 sts, shell in next st; rep from * to last 6 sts, sk 2 sts, sc in next st, sk 2 sts, half shell in last st.',
+    ),
+    counts: [26, 25, 25],
+    spaces: [0, 0, 0],
+  },
+  {
+    name: 'two stitches defined on one line',
+    terms: 'uk',
+    // 1 + 3 * (5 + 1) = 19; then 1 + 3 * (2 * 3) = 19
+    text: lines(
+      'Shell: 5 tr in next st; Small shell: 2 tr in next st.',
+      'Make 20 ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. (19 dc)',
+      'Row 2: 1 ch, 1 dc in first st, *miss 2 sts, shell in next st, miss 2 sts, 1 dc in next st; rep from * to end.',
+    ),
+    counts: [20, 19, 19],
+  },
 ];

@@ -968,4 +968,16 @@ export const wrong: readonly RowCase[] = [
       { row: 2, code: 'stated-count-wrong', words: '2 ch-2 sps', saying: ['2', '1'] },
     ],
   },
+  {
+    name: 'a stitch defined by itself makes nothing',
+    terms: 'us',
+    text: lines(
+      'Shell: 5 shell in next st.',
+      ...usSc(9),
+      'Row 2: Ch 1, shell in next st, sc in each st across.',
+    ),
+    // The first of 9 is used and nothing made in it.
+    counts: [10, 9, 8],
+    findings: [{ row: 2, code: 'definition-in-circle', severity: 'error', words: 'shell in next st' }],
+  },
 ];
