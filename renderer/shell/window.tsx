@@ -2,7 +2,7 @@
  * The window: the bar, the outline, the place in front, and what stands over them. It hands keys to commands and
  * holds no state of its own.
  */
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { COMMANDS, type CommandName } from '../../app/host/commands.ts';
 import { Commands } from '../commands/commands.ts';
 import { CommandsContext } from '../commands/context.ts';
@@ -87,6 +87,14 @@ function Settled() {
     document.addEventListener('visibilitychange', onHidden);
     return () => document.removeEventListener('visibilitychange', onHidden);
   }, [studio]);
+  const shown = desk === null ? 'start' : `${desk.id} ${place}`;
+  const before = useRef(shown);
+  useEffect(() => {
+    if (before.current === shown) return;
+    before.current = shown;
+    // What had the focus may have gone with the place that had it: the keyboard goes on from the new one.
+    if (document.activeElement === document.body) document.querySelector<HTMLElement>('main')?.focus();
+  }, [shown]);
   if (desk === null) return <StartScreen />;
   const InFront = PLACES[place];
   return (

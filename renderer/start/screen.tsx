@@ -13,7 +13,7 @@ export function StartScreen() {
   const commands = useCommands();
   const recovered = useStudioView((view) => view.start.recovered);
   return (
-    <main className="start">
+    <main className="start" tabIndex={-1}>
       <header>
         <h1>{shellWords.product}</h1>
         <p className="quiet">{startWords.lead}</p>

@@ -1,0 +1,165 @@
+/**
+ * Access in a real browser: every place, dialog and strip by axe-core (rules of WCAG 2.2 AA among them) in both
+ * themes, and the way from the start screen to the review by keyboard alone.
+ */
+import fs from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { exampleIn, openStudio, type Studio } from './harness.ts';
+
+const axe = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let studio: Studio;
+let page: Page;
+
+beforeAll(async () => {
+  studio = await openStudio();
+}, 240_000);
+afterEach(async () => {
+  await page.close();
+  expect(studio.complaints).toEqual([]);
+});
+afterAll(() => studio.close());
+
+/** What axe finds, each with where it stands. */
+async function violations(): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { violations: found } = await (window as unknown as { axe: typeof import('axe-core') }).axe.run();
+    return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+  });
+}
+
+const press = (key: string) => page.keyboard.press(key);
+
+async function run(command: string): Promise<void> {
+  await press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill(command);
+  await press('Enter');
+}
+
+async function shut(): Promise<void> {
+  await press('Escape');
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+}
+
+describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (theme) => {
+  const dressed = () =>
+    page.evaluate((name) => {
+      document.documentElement.dataset.theme = name;
+    }, theme);
+
+  test('at the start, in its dialogs, and in those of files', async () => {
+    page = await studio.window();
+    await page.getByRole('button', { name: 'New pattern…' }).waitFor();
+    await dressed();
+    const found: Record<string, readonly string[]> = { start: await violations() };
+    for (const [name, open] of [
+      ['new', () => run('new pattern')],
+      ['commands', () => press('Control+k')],
+      ['keys', () => press('F1')],
+      ['theme', () => run('look and spelling')],
+      ['about', () => run('about turnchain')],
+      ['folders', () => press('Control+o')],
+    ] as const) {
+      await open();
+      await page.locator('dialog[open] h2, dialog[open] input').first().waitFor();
+      found[name] = await violations();
+      await shut();
+    }
+    for (const [name, list] of Object.entries(found)) expect(list, name).toEqual([]);
+  }, 120_000);
+
+  test('in every place', async () => {
+    page = await exampleIn(studio, /Slackwater/);
+    await dressed();
+    const found: Record<string, readonly string[]> = { write: await violations() };
+    await page.locator('.piece').last().locator('.words').last().click();
+    await press('End');
+    await page.locator('.manuscript').evaluate((manuscript) => {
+      const data = new DataTransfer();
+      data.setData(
+        'text/plain',
+        'Pocket\nCh 14.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)',
+      );
+      manuscript.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    });
+    await page.locator('.paste-note').waitFor();
+    found.pasted = await violations();
+    await press('Control+f');
+    await page.getByRole('textbox', { name: 'Find', exact: true }).fill('st');
+    found.find = await violations();
+    await press('Escape');
+    for (const [name, key, part] of [
+      ['sizes', '2', '.sizes'],
+      ['materials', '3', '.materials'],
+      ['review', '4', '.review'],
+      ['print', '5', '.print'],
+    ] as const) {
+      await press(`Control+${key}`);
+      await page.locator(part).first().waitFor();
+      found[name] = await violations();
+    }
+    for (const [name, list] of Object.entries(found)) expect(list, name).toEqual([]);
+  }, 120_000);
+});
+
+test('by keyboard alone: a pattern is begun, a row written, the review gone to and left', async () => {
+  page = await studio.window();
+  await page.getByRole('button', { name: 'New pattern…' }).waitFor();
+  /** What has the focus, held to be something that can be seen to have it. */
+  const focused = async () => {
+    const { name, isSeen } = await page.evaluate(() => {
+      const element = document.activeElement!;
+      const { outlineStyle, outlineWidth } = getComputedStyle(element);
+      const isText = element.matches('.manuscript, input, textarea, select');
+      return {
+        name: element === document.body ? 'body' : (element.textContent ?? '').trim().slice(0, 60),
+        isSeen: isText || (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2),
+      };
+    });
+    expect(name).not.toBe('body');
+    expect(isSeen, `focus is seen on “${name}”`).toBe(true);
+    return name;
+  };
+  const isInManuscript = () => page.evaluate(() => document.activeElement!.classList.contains('manuscript'));
+  /** Tabs until the focus is on a thing of this name. */
+  const tabTo = async (name: RegExp, key = 'Tab') => {
+    for (let i = 0; i < 60; i++) {
+      await press(key);
+      if (name.test(await focused())) return;
+    }
+    throw new Error(`The focus never came to ${name}.`);
+  };
+  await tabTo(/^New pattern/);
+  await press('Enter');
+  await page.getByRole('dialog').waitFor();
+  await focused();
+  await tabTo(/^Begin the pattern$/);
+  await press('Enter');
+  await page.locator('.manuscript').waitFor();
+  await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
+  for (let i = 0; i < 60 && !(await isInManuscript()); i++) {
+    await press('Tab');
+    await focused();
+  }
+  expect(await isInManuscript()).toBe(true);
+  await press('Control+End');
+  await page.keyboard.type('Weave in all ends.');
+  await press('Escape');
+  await press('Escape');
+  await press('Tab');
+  expect(await isInManuscript()).toBe(false);
+  await focused();
+  await press('Control+4');
+  await page.locator('.review').first().waitFor();
+  await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
+  await tabTo(/./);
+  await press('Control+1');
+  await page.locator('.manuscript').waitFor();
+  await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
+  await focused();
+  expect(await page.locator('.manuscript').textContent()).toContain('Weave in all ends.');
+}, 120_000);
