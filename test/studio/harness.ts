@@ -100,7 +100,7 @@ export async function openStudio(options: StudioOptions = {}): Promise<Studio> {
     complaints,
     window: async () => {
       const page = await context.newPage();
-      page.setDefaultTimeout(15_000);
+      page.setDefaultTimeout(45_000);
       page.on('pageerror', (fault) => complaints.push(String(fault)));
       page.on('console', (message) => {
         // The browser asks for an icon on its own account.

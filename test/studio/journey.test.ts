@@ -28,7 +28,7 @@ const STITCHES = [71, 79, 87, 95, 104];
 const ROWS = 80;
 
 const list = (numbers: readonly number[]) => `${numbers[0]} (${numbers.slice(1).join(', ')})`;
-const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 20_000 });
+const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 45_000 });
 const rows = () => page.locator('.row .words');
 
 async function run(command: string): Promise<void> {

@@ -28,7 +28,7 @@ beforeEach(async () => {
 afterEach(() => page.close());
 
 const section = (name: string) => page.getByRole('region', { name, exact: true });
-const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 15_000 });
+const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 45_000 });
 const names = (list: string) => section(list).locator('.material legend').first().textContent();
 
 test('amounts tell whole balls, items move by keys and go, and undoing brings all back', async () => {

@@ -37,7 +37,7 @@ const sizes = () => page.locator('.size-head button > span:first-child').allText
 const LABELS = ['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X', '6X'];
 const cell = (line: string, size: string) => rowOf(line).getByRole('gridcell').nth(LABELS.indexOf(size));
 const value = (line: string, size: string) => cell(line, size).locator('.cell-value').textContent();
-const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 15_000 });
+const eventually = (read: () => Promise<unknown>) => expect.poll(read, { timeout: 45_000 });
 const told = () => page.locator('.sizes-foot [role="status"]').textContent();
 const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-cell'));
 

@@ -49,7 +49,7 @@ async function undoUntil(isSo: () => Promise<boolean>): Promise<void> {
 }
 
 const selection = () => page.evaluate(() => String(getSelection()));
-const eventually = (read: () => Promise<string | null>) => expect.poll(read, { timeout: 15_000 });
+const eventually = (read: () => Promise<string | null>) => expect.poll(read, { timeout: 45_000 });
 
 describe('typing', () => {
   test('Enter begins a row, whose label and the labels behind it are worked out', async () => {
