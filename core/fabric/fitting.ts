@@ -96,7 +96,12 @@ export function fitOpen(
   }
 
   const tail = worksOn(rest);
-  const leavesHere = stop?.kind === 'before-last' && top && !tail;
+  // "to last 4 sts, turn" leaves them; "to last st." alone leaves in doubt what becomes of it.
+  const leavesHere =
+    stop?.kind === 'before-last' &&
+    top &&
+    !tail &&
+    (item.type !== 'repeat' || rest.some((next) => next.type === 'turn' || next.type === 'unworked'));
   const accept = (k: number): boolean => {
     if (p.repeats === null && p.depth === 0 && body !== null && top) p.repeats = k;
     return true;

@@ -980,4 +980,11 @@ export const wrong: readonly RowCase[] = [
     counts: [10, 9, 8],
     findings: [{ row: 2, code: 'definition-in-circle', severity: 'error', words: 'shell in next st' }],
   },
+  {
+    name: 'the last stitch left without a word',
+    terms: 'us',
+    text: lines(...usSc(15), 'Row 2: Ch 1, *sc in next st; rep from * to last st.'),
+    counts: [16, 15, 14],
+    findings: [{ row: 2, code: 'stitches-left-unworked', severity: 'error', saying: ['1', '15'] }],
+  },
 ];
