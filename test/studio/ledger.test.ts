@@ -110,6 +110,7 @@ describe('the ledger', () => {
     await wrong.waitFor();
     expect(await wrong.textContent()).toMatch(/\d+.*wrong/s);
     await page.keyboard.press('Shift+F6');
+    await page.locator('.ledger-cell:focus').waitFor();
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => getSelection()?.toString().includes('sts'));
     await page.close();
