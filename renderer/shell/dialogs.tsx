@@ -89,87 +89,66 @@ function SaveBefore({
 
 function ChangedOnDisk({ studio }: { readonly studio: Studio }) {
   const words = shellWords.changedOnDisk;
-  const close = () => studio.ask(null);
   return (
-    <Modal
+    <FileQuestion
+      studio={studio}
       title={words.title}
-      onClose={close}
-      buttons={
-        <>
-          <button type="button" onClick={close}>
-            {shellWords.cancel}
-          </button>
-          <button
-            type="button"
-            onClick={() => {
-              close();
-              void studio.takeFromDisk();
-            }}
-          >
-            {words.takeTheirs}
-          </button>
-          <button
-            type="button"
-            onClick={() => {
-              close();
-              void studio.saveAs();
-            }}
-          >
-            {words.saveAs}
-          </button>
-          <button
-            type="button"
-            className="chief"
-            onClick={() => {
-              close();
-              void studio.saveOver();
-            }}
-          >
-            {words.keepMine}
-          </button>
-        </>
-      }
-    >
-      <p className="dialog-text">{words.text(nameOf(studio))}</p>
-    </Modal>
+      text={words.text(nameOf(studio))}
+      choices={[
+        [shellWords.cancel, () => undefined],
+        [words.takeTheirs, () => void studio.takeFromDisk()],
+        [words.saveAs, () => void studio.saveAs()],
+        [words.keepMine, () => void studio.saveOver()],
+      ]}
+    />
   );
 }
 
 function Gone({ studio }: { readonly studio: Studio }) {
   const words = shellWords.gone;
-  const close = () => studio.ask(null);
+  return (
+    <FileQuestion
+      studio={studio}
+      title={words.title}
+      text={words.text(nameOf(studio))}
+      choices={[
+        [words.later, () => undefined],
+        [words.saveAs, () => void studio.saveAs()],
+        [words.again, () => void studio.saveOver()],
+      ]}
+    />
+  );
+}
+
+interface FileQuestionProps {
+  readonly studio: Studio;
+  readonly title: string;
+  readonly text: string;
+  /** Words and what they do once the question is closed; the chief one last. */
+  readonly choices: readonly (readonly [words: string, run: () => void])[];
+}
+
+/** What to do about the file on the disk. Closing it does nothing. */
+function FileQuestion({ studio, title, text, choices }: FileQuestionProps) {
   return (
     <Modal
-      title={words.title}
-      onClose={close}
-      buttons={
-        <>
-          <button type="button" onClick={close}>
-            {words.later}
-          </button>
-          <button
-            type="button"
-            onClick={() => {
-              close();
-              void studio.saveAs();
-            }}
-          >
-            {words.saveAs}
-          </button>
-          <button
-            type="button"
-            className="chief"
-            onClick={() => {
-              close();
-              void studio.saveOver();
-            }}
-          >
-            {words.again}
-          </button>
-        </>
-      }
+      title={title}
+      onClose={() => studio.ask(null)}
+      buttons={choices.map(([words, run], index) => (
+        <button
+          key={words}
+          type="button"
+          className={index === choices.length - 1 ? 'chief' : undefined}
+          onClick={() => {
+            studio.ask(null);
+            run();
+          }}
+        >
+          {words}
+        </button>
+      ))}
     >
-      <p className="dialog-text">{words.text(nameOf(studio))}</p>
+      <p className="dialog-text">{text}</p>
     </Modal>
   );
 }
