@@ -8,6 +8,7 @@ import { z } from 'zod';
 import { TREE_LIMITS, VALUE_LIMITS } from './limits.ts';
 import type { Block, Edge, Line, Media, Meeting, PerSize, PieceStart, Quantity } from './pattern.ts';
 import { isId, isPlainText } from './words.ts';
+import { type Making, NO_WORKBOOK, type Pricing, type Use } from './workbook.ts';
 
 const text = (max: number) => z.string().max(max).refine(isPlainText, 'holds characters that are not text');
 const name = text(VALUE_LIMITS.name);
@@ -58,6 +59,28 @@ export type LineRule = Line extends infer L
     ? Omit<L, 'id' | 'name' | 'printed' | 'note'>
     : never
   : never;
+
+const use = z.strictObject({
+  yarn: reference,
+  piece: reference,
+  grams: amount.nullable(),
+  metres: amount.nullable(),
+}) satisfies z.ZodType<Use>;
+
+const swatch = z.strictObject({
+  stitch: name,
+  stitches: count,
+  rows: count,
+  chains: count,
+}) satisfies z.ZodType<Making['swatch']>;
+
+const pricing = z.strictObject({
+  currency: z.string().regex(/^([A-Z]{3})?$/),
+  hourly: amount.nullable(),
+  other: z.array(z.strictObject({ name, amount })).max(100).readonly(),
+  profit: z.number().min(0).max(10_000),
+  fee: z.number().min(0).max(99),
+}) satisfies z.ZodType<Pricing>;
 
 const rounding = z.enum(['nearest', 'up', 'down']);
 const rule = z.discriminatedUnion('kind', [
@@ -199,6 +222,7 @@ export const ATTRIBUTES = {
     fibre: attribute(name, ''),
     ballGrams: attribute(amount.nullable(), null),
     ballMetres: attribute(amount.nullable(), null),
+    ballPrice: attribute(amount.nullable(), null),
     metres: attribute(z.record(id, amount), {}),
   },
   hook: { id: ownId, mm: attribute(z.number().min(0).max(100), 0), purpose: attribute(name, '') },
@@ -208,6 +232,7 @@ export const ATTRIBUTES = {
     amount: attribute(perSize(amount).nullable(), null),
     smallPart: attribute(z.boolean(), false),
     cord: attribute(z.boolean(), false),
+    price: attribute(amount.nullable(), null),
   },
   abbreviation: { short: attribute(name, ''), meaning: attribute(sentence, '') },
   special: {
@@ -222,6 +247,7 @@ export const ATTRIBUTES = {
     make: attribute(z.int().min(0).max(1_000), 1),
     start: attribute(start, { kind: 'chain' }),
     firstSide: attribute(z.enum(['RS', 'WS']).nullable(), 'RS'),
+    gauge: attribute(reference, ''),
     meets: attribute(z.array(meeting).max(1_000).readonly(), []),
   },
   row: {
@@ -242,6 +268,45 @@ export const ATTRIBUTES = {
   heading: { id: ownId },
   photo: { id: ownId, media: attribute(media, { id: '', alt: '', caption: null }) },
   figure: { expression: attribute(sentence, '') },
+  chart: {
+    id: ownId,
+    piece: attribute(reference, ''),
+    first: attribute(reference, ''),
+    last: attribute(reference, ''),
+    size: attribute(reference, ''),
+    title: attribute(name, ''),
+  },
+  workbook: {
+    yarnMargin: attribute(z.number().min(0).max(1_000), NO_WORKBOOK.yarnMargin),
+    pricing: attribute(pricing, NO_WORKBOOK.pricing),
+  },
+  making: {
+    id: ownId,
+    kind: attribute(z.enum(['sample', 'tester', 'swatch']), 'sample'),
+    by: attribute(name, ''),
+    size: attribute(reference, ''),
+    state: attribute(z.enum(['asked', 'working', 'finished']), 'finished'),
+    used: attribute(z.array(use).max(TREE_LIMITS.items).readonly(), []),
+    hours: attribute(amount.nullable(), null),
+    swatch: attribute(swatch.nullable(), null),
+    measured: attribute(z.record(id, quantity), {}),
+    note: attribute(sentence, ''),
+  },
+  person: {
+    id: ownId,
+    name: attribute(name, ''),
+    base: attribute(reference, ''),
+    values: attribute(z.record(id, quantity), {}),
+    note: attribute(sentence, ''),
+  },
+  acceptance: {
+    code: attribute(name, ''),
+    node: attribute(reference, ''),
+    words: attribute(sentence, ''),
+    reason: attribute(sentence, ''),
+    date: attribute(date, ''),
+  },
+  doubt: { node: attribute(reference, ''), why: attribute(sentence, '') },
 } as const satisfies Record<string, Record<string, Attribute<never> | Attribute<unknown>>>;
 
 /** Kinds of node that carry attributes. */

@@ -23,6 +23,9 @@ const CALLED: Partial<Record<Kind, string>> = {
   prose: 'a paragraph',
   photo: 'a photograph',
   special: 'a special stitch',
+  chart: 'a stitch chart',
+  making: 'something made',
+  acceptance: 'an accepted finding',
 };
 
 const called = (kind: string): string =>
@@ -47,6 +50,11 @@ const BOUNDED: Partial<Record<Kind, readonly [what: string, limit: number]>> = {
   special: ['special stitches', TREE_LIMITS.items],
   paragraph: ['notes', TREE_LIMITS.items],
   caution: ['cautions', TREE_LIMITS.items],
+  chart: ['charts', TREE_LIMITS.items],
+  making: ['makings', TREE_LIMITS.items],
+  person: ['people', TREE_LIMITS.items],
+  acceptance: ['accepted findings', TREE_LIMITS.items],
+  doubt: ['doubts', TREE_LIMITS.rows],
 };
 
 const PARTS = new Set(['type', 'attrs', 'content', 'text']);

@@ -16,6 +16,7 @@ import {
   type Special,
 } from './pattern.ts';
 import { type Kind, schema } from './schema.ts';
+import type { Workbook } from './workbook.ts';
 
 /** A node without attributes of its own. */
 const make = (kind: Exclude<Kind, Attributed>, content: readonly Node[] = []): Node =>
@@ -91,6 +92,27 @@ function piece({ name, blocks, ...attributes }: Piece): Node {
   return made('piece', attributes, [make('title', words(name)), make('blocks', blocks.map(block))]);
 }
 
+function workbook({ makings, people, accepted, doubts, ...attributes }: Workbook): Node {
+  return made('workbook', attributes, [
+    make(
+      'makings',
+      makings.map((making) => made('making', making)),
+    ),
+    make(
+      'people',
+      people.map((person) => made('person', person)),
+    ),
+    make(
+      'accepted',
+      accepted.map((acceptance) => made('acceptance', acceptance)),
+    ),
+    make(
+      'doubts',
+      doubts.map((doubt) => made('doubt', doubt)),
+    ),
+  ]);
+}
+
 /** The document that means `pattern`: `project(compose(pattern))` equals `pattern`. */
 export function compose(pattern: Pattern): Node {
   const { about, terms, units, sample, tolerance } = pattern;
@@ -140,5 +162,10 @@ export function compose(pattern: Pattern): Node {
         pattern.cautions.map((caution) => make('caution', words(caution))),
       ),
     ]),
+    make(
+      'charts',
+      pattern.charts.map((chart) => made('chart', chart)),
+    ),
+    workbook(pattern.workbook),
   ]);
 }

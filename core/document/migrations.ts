@@ -16,8 +16,26 @@ export interface Migration {
   readonly migrate: (file: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
 }
 
-/** Every migration so far, oldest first. Version 1 is the first, so there is none before it. */
-export const MIGRATIONS: readonly Migration[] = [];
+/** Every migration so far, oldest first. */
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    from: 1,
+    change:
+      'Charts and the workbook stand after the closing page. A yarn may have `ballPrice`, a notion `price`, a piece `gauge`.',
+    migrate: (file) => {
+      const document = file.document as { readonly content: readonly unknown[] };
+      const content = [
+        ...document.content,
+        { type: 'charts' },
+        {
+          type: 'workbook',
+          content: ['makings', 'people', 'accepted', 'doubts'].map((type) => ({ type })),
+        },
+      ];
+      return { ...file, document: { ...document, content } };
+    },
+  },
+];
 
 /** The version that a chain of migrations ends at. */
 export function versionAfter(chain: readonly Migration[]): number {

@@ -4,6 +4,7 @@
  * cache above leans on. Nothing derived is here: no counts, no labels, no measurements.
  */
 import type { Terms } from '../trade/stitches.ts';
+import type { Workbook } from './workbook.ts';
 
 /** Text with figures: each figure stands in `text` as U+FFFC, in order; `figures` holds their expressions. */
 export interface FigureText {
@@ -138,6 +139,8 @@ export interface Yarn {
   readonly fibre: string;
   readonly ballGrams: number | null;
   readonly ballMetres: number | null;
+  /** What a ball costs, in the workbook's currency. */
+  readonly ballPrice: number | null;
   /** Amount for each size, by size id: metres. */
   readonly metres: Readonly<Record<string, number>>;
 }
@@ -154,6 +157,8 @@ export interface Notion {
   readonly amount: PerSize<number> | null;
   readonly smallPart: boolean; // button, bead, eye …
   readonly cord: boolean; // cord, tie, drawstring, ribbon
+  /** What one costs, in the workbook's currency. */
+  readonly price: number | null;
 }
 
 export interface Special {
@@ -241,6 +246,8 @@ export interface Piece {
   readonly start: PieceStart;
   /** Side that faces on its first row: "RS" unless the maker says otherwise; null = the piece has no sides. */
   readonly firstSide: 'RS' | 'WS' | null;
+  /** Id of the gauge it is worked in; empty when its figures tell. */
+  readonly gauge: string;
   readonly blocks: readonly Block[];
   /** Pieces or edges it must meet with equal counts: seams. */
   readonly meets: readonly Meeting[];
@@ -249,6 +256,17 @@ export interface Piece {
 export interface Meeting {
   readonly mine: Edge;
   readonly other: Edge;
+}
+
+/** Rows of a piece that are shown as a stitch chart. */
+export interface Chart {
+  readonly id: string;
+  readonly piece: string; // piece id
+  readonly first: string; // ids of its first and last row block
+  readonly last: string;
+  /** Size id; empty for the sample, or the first. */
+  readonly size: string;
+  readonly title: string;
 }
 
 export interface About {
@@ -290,4 +308,7 @@ export interface Pattern {
   readonly finishing: readonly FigureText[];
   /** Cautions the maker adds; those that follow from sizes and notions are made by review. */
   readonly cautions: readonly string[];
+  readonly charts: readonly Chart[];
+  /** The maker's own records. Not part of what the pattern says. */
+  readonly workbook: Workbook;
 }

@@ -8,6 +8,7 @@ import type { Attributed, AttributesOf } from './attributes.ts';
 import {
   type About,
   type Block,
+  type Chart,
   FIGURE,
   type FigureText,
   type Gauge,
@@ -21,6 +22,7 @@ import {
   type Special,
   type Yarn,
 } from './pattern.ts';
+import type { Acceptance, Doubt, Making, Person, Workbook } from './workbook.ts';
 
 /** Keeps one result for each node, for as long as the node lives. */
 function perNode<T>(make: (node: Node) => T): (node: Node) => T {
@@ -125,6 +127,23 @@ const pieces = listOf(
   }),
 );
 
+const charts = listOf(perNode((node): Chart => ({ ...attributes(node, 'chart') })));
+
+const makings = listOf(perNode((node): Making => ({ ...attributes(node, 'making') })));
+const people = listOf(perNode((node): Person => ({ ...attributes(node, 'person') })));
+const accepted = listOf(perNode((node): Acceptance => ({ ...attributes(node, 'acceptance') })));
+const doubts = listOf(perNode((node): Doubt => ({ ...attributes(node, 'doubt') })));
+
+const workbook = perNode(
+  (node): Workbook => ({
+    ...attributes(node, 'workbook'),
+    makings: makings(node.child(0)),
+    people: people(node.child(1)),
+    accepted: accepted(node.child(2)),
+    doubts: doubts(node.child(3)),
+  }),
+);
+
 /** The cover and the closing page both tell about the pattern; kept for the pair of them. */
 const aboutFor = perNode((cover) =>
   perNode((closing): About => {
@@ -145,16 +164,8 @@ const aboutFor = perNode((cover) =>
 
 /** The typed pattern that a document means. The same node gives the same pattern. */
 export const project: (document: Node) => Pattern = perNode((document): Pattern => {
-  const [cover, sizing, materials, specialList, notes, pieceList, finishing, closing] = document.children as [
-    Node,
-    Node,
-    Node,
-    Node,
-    Node,
-    Node,
-    Node,
-    Node,
-  ];
+  const [cover, sizing, materials, specialList, notes, pieceList, finishing, closing, chartList, records] =
+    document.children as [Node, Node, Node, Node, Node, Node, Node, Node, Node, Node];
   const { sample, tolerance } = attributes(sizing, 'sizing');
   const { terms, units } = attributes(document, 'doc');
   return {
@@ -175,5 +186,7 @@ export const project: (document: Node) => Pattern = perNode((document): Pattern 
     pieces: pieces(pieceList),
     finishing: paragraphs(finishing),
     cautions: cautions(closing.child(3)),
+    charts: charts(chartList),
+    workbook: workbook(records),
   };
 });

@@ -15,7 +15,7 @@ const plain: NodeSpec = { content: 'text*', defining: true };
 const item: NodeSpec = { atom: true };
 
 const NODES = {
-  doc: { content: 'cover sizing materials specials notes pieces finishing closing' },
+  doc: { content: 'cover sizing materials specials notes pieces finishing closing charts workbook' },
 
   cover: { content: 'title description construction fit' },
   title: plain,
@@ -66,6 +66,19 @@ const NODES = {
   contact: plain,
   cautions: list('caution'),
   caution: plain,
+
+  charts: list('chart'),
+  chart: item,
+
+  workbook: { content: 'makings people accepted doubts' },
+  makings: list('making'),
+  making: item,
+  people: list('person'),
+  person: item,
+  accepted: list('acceptance'),
+  acceptance: item,
+  doubts: list('doubt'),
+  doubt: item,
 
   text: {},
   figure: { inline: true, atom: true },

@@ -220,7 +220,7 @@ export class Writer {
     more: { readonly make?: number; readonly meets?: readonly Meeting[] } = {},
   ): Piece {
     const { make = 1, meets = [] } = more;
-    return { id: this.#piece, name, make, start: from, firstSide, blocks: this.#blocks, meets };
+    return { id: this.#piece, name, make, start: from, firstSide, gauge: '', blocks: this.#blocks, meets };
   }
 
   #id(): string {

@@ -5,6 +5,7 @@
  */
 
 import type { Line, Pattern, Size } from '../document/pattern.ts';
+import { NO_WORKBOOK } from '../document/workbook.ts';
 import type { Terms } from '../trade/stitches.ts';
 
 export interface BlankOptions {
@@ -80,6 +81,7 @@ export function blankPattern({ title, terms, units, date }: BlankOptions): Patte
         make: 1,
         start: { kind: 'chain' },
         firstSide: 'RS',
+        gauge: '',
         blocks: [
           {
             type: 'row',
@@ -95,5 +97,7 @@ export function blankPattern({ title, terms, units, date }: BlankOptions): Patte
     ],
     finishing: [],
     cautions: [],
+    charts: [],
+    workbook: NO_WORKBOOK,
   };
 }

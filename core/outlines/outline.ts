@@ -4,6 +4,7 @@
  * every size and no prose that pretends to be the maker's.
  */
 import type { About, Gauge, Hook, Pattern, Quantity, Size } from '../document/pattern.ts';
+import { NO_WORKBOOK } from '../document/workbook.ts';
 import { bodyChart } from '../trade/bodies.ts';
 import { type BaseStitch, type Terms, turningChain } from '../trade/stitches.ts';
 import { namesOf, stitchAbbreviation } from '../trade/terms.ts';
@@ -91,6 +92,8 @@ export function outlineFrame(
   | 'notes'
   | 'finishing'
   | 'cautions'
+  | 'charts'
+  | 'workbook'
 > {
   const about: About = {
     title,
@@ -137,5 +140,7 @@ export function outlineFrame(
     notes: [],
     finishing: [],
     cautions: [],
+    charts: [],
+    workbook: NO_WORKBOOK,
   };
 }

@@ -3,6 +3,7 @@
  * written in UK terms. The designer and all names are invented.
  */
 import type { Gauge, Hook, Line, Notion, Pattern, Size } from '../../core/document/pattern.ts';
+import { NO_WORKBOOK } from '../../core/document/workbook.ts';
 import {
   bodyLine,
   cm,
@@ -82,8 +83,22 @@ const lines: readonly Line[] = [
 ];
 
 const notions: readonly Notion[] = [
-  { id: 'notion-marker', name: 'Stitch marker', amount: { all: 1 }, smallPart: false, cord: false },
-  { id: 'notion-needle', name: 'Yarn needle', amount: { all: 1 }, smallPart: false, cord: false },
+  {
+    id: 'notion-marker',
+    name: 'Stitch marker',
+    amount: { all: 1 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
+  {
+    id: 'notion-needle',
+    name: 'Yarn needle',
+    amount: { all: 1 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
 ];
 
 const own = { sizes, lines, gauges, tolerance: cm(2) };
@@ -168,6 +183,7 @@ export const hat: Pattern = {
       fibre: '100% superwash wool',
       ballGrams: 50,
       ballMetres: 115,
+      ballPrice: null,
       metres: metresFor(
         sheet,
         // The crown as a square on its radius, a little more than three times over; then the sides.
@@ -202,4 +218,6 @@ export const hat: Pattern = {
   cautions: [
     'This hat is made without ties, pompoms or buttons. Please add none to the sizes for babies and toddlers.',
   ],
+  charts: [],
+  workbook: NO_WORKBOOK,
 };

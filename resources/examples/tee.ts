@@ -4,6 +4,7 @@
  * invented.
  */
 import type { Gauge, Hook, Line, Notion, Pattern, Size } from '../../core/document/pattern.ts';
+import { NO_WORKBOOK } from '../../core/document/workbook.ts';
 import {
   bodyLine,
   cm,
@@ -97,8 +98,22 @@ const lines: readonly Line[] = [
 ];
 
 const notions: readonly Notion[] = [
-  { id: 'notion-markers', name: 'Stitch markers', amount: { all: 4 }, smallPart: false, cord: false },
-  { id: 'notion-needle', name: 'Yarn needle', amount: { all: 1 }, smallPart: false, cord: false },
+  {
+    id: 'notion-markers',
+    name: 'Stitch markers',
+    amount: { all: 4 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
+  {
+    id: 'notion-needle',
+    name: 'Yarn needle',
+    amount: { all: 1 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
 ];
 
 const BEGIN = 'Ch 2 (does not count as a st),';
@@ -219,6 +234,7 @@ export const tee: Pattern = {
       fibre: '60% cotton, 40% viscose',
       ballGrams: 100,
       ballMetres: 230,
+      ballPrice: null,
       metres: metresFor(
         sheetOf(own),
         [
@@ -258,4 +274,6 @@ export const tee: Pattern = {
     ),
   ],
   cautions: [],
+  charts: [],
+  workbook: NO_WORKBOOK,
 };

@@ -3,6 +3,7 @@
  * bands picked up along edges, and ten sizes. The designer and all names are invented.
  */
 import type { Gauge, Hook, Line, Notion, Pattern, Size } from '../../core/document/pattern.ts';
+import { NO_WORKBOOK } from '../../core/document/workbook.ts';
 import {
   bodyLine,
   each,
@@ -105,8 +106,22 @@ const lines: readonly Line[] = [
 ];
 
 const notions: readonly Notion[] = [
-  { id: 'notion-markers', name: 'Stitch markers', amount: { all: 4 }, smallPart: false, cord: false },
-  { id: 'notion-needle', name: 'Yarn needle', amount: { all: 1 }, smallPart: false, cord: false },
+  {
+    id: 'notion-markers',
+    name: 'Stitch markers',
+    amount: { all: 4 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
+  {
+    id: 'notion-needle',
+    name: 'Yarn needle',
+    amount: { all: 1 },
+    smallPart: false,
+    cord: false,
+    price: null,
+  },
 ];
 
 // The rows of the V-stitch pattern, which every part goes on with.
@@ -253,6 +268,7 @@ export const vest: Pattern = {
       fibre: '55% cotton, 45% wool',
       ballGrams: 50,
       ballMetres: 112,
+      ballPrice: null,
       metres: metresFor(
         sheetOf(own),
         [
@@ -346,4 +362,6 @@ export const vest: Pattern = {
   ],
   finishing: [text('Weave in all ends along the seams. Damp the bands, pat them flat and let them dry.')],
   cautions: [],
+  charts: [],
+  workbook: NO_WORKBOOK,
 };

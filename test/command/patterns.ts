@@ -83,6 +83,7 @@ export const right: Pattern = {
       fibre: 'wool',
       ballGrams: 50,
       ballMetres: 90,
+      ballPrice: null,
       metres: { 'size-s': 400, 'size-m': 450, 'size-l': 500, 'size-xl': 550 },
     },
   ],

@@ -3,6 +3,7 @@ import { strToU8, zipSync } from 'fflate';
 import { compose } from '../../core/document/compose.ts';
 import { writeContainer } from '../../core/document/container.ts';
 import { type Picture, type Pictures, takePicture } from '../../core/document/media.ts';
+import { VERSION } from '../../core/document/migrations.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { png } from './pictures.ts';
@@ -42,7 +43,7 @@ export function fileWith(text: string, others: Record<string, Uint8Array> = {}):
 }
 
 /** A file whose tree is `tree`, of the version given. */
-export const fileOf = (tree: unknown, version: unknown = 1): Uint8Array =>
+export const fileOf = (tree: unknown, version: unknown = VERSION): Uint8Array =>
   fileWith(JSON.stringify({ format: 'turnchain', version, document: tree }));
 
 /** A copy with other bytes at `at`. */

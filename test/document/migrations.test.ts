@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
 import { readContainer } from '../../core/document/container.ts';
@@ -9,6 +10,7 @@ import {
   versionAfter,
 } from '../../core/document/migrations.ts';
 import { project } from '../../core/document/project.ts';
+import { NO_WORKBOOK } from '../../core/document/workbook.ts';
 import { covered, fileOf, goodFile, goodTree } from './containers.ts';
 
 /** An invented history: version 1 kept the designer beside the tree, version 2 called terms "english". */
@@ -85,8 +87,19 @@ describe('older files', () => {
     expect(readContainer(bytes, chain)).toMatchObject({ ok: false, error: { code } });
   });
 
+  test('a file of version 1 opens as what it was, with empty records', () => {
+    const bytes = readFileSync(new URL('files/version-1.turnchain', import.meta.url));
+    const read = readContainer(bytes);
+    expect(read.ok && read.migratedFrom).toBe(1);
+    const pattern = read.ok ? project(read.document) : null;
+    expect(pattern?.charts).toEqual([]);
+    expect(pattern?.workbook).toEqual(NO_WORKBOOK);
+    expect(pattern?.pieces.map(({ name, gauge }) => [name, gauge])).toEqual([['Hat', '']]);
+    expect(pattern?.yarns.map(({ ballPrice }) => ballPrice)).toEqual([null]);
+  });
+
   test('a newer file says which version it has and which is known', () => {
     const read = readContainer(fileOf(goodTree(), 7));
-    expect(read.ok ? '' : read.error.message).toContain('file version 7; this one reads up to 1');
+    expect(read.ok ? '' : read.error.message).toContain(`file version 7; this one reads up to ${VERSION}`);
   });
 });

@@ -17,6 +17,7 @@ import type {
 } from '../../core/document/pattern.ts';
 import { FIGURE } from '../../core/document/pattern.ts';
 import { tidyText } from '../../core/document/words.ts';
+import type { Workbook } from '../../core/document/workbook.ts';
 
 /** Words of the trade and characters that have gone wrong elsewhere. */
 const SCRAPS = [
@@ -246,6 +247,7 @@ function piece(id: string, pieces: readonly string[], sizes: readonly string[]):
       }),
     ),
     firstSide: orNull(fc.constantFrom('RS', 'WS')),
+    gauge: fc.constantFrom('', 'gauge-0'),
     blocks: blocks(id, sizes),
     meets: fc.array(fc.record({ mine: edge(pieces), other: edge(pieces) }), { maxLength: 2 }),
   });
@@ -257,6 +259,65 @@ const ids = (kind: string, most: number): fc.Arbitrary<readonly string[]> =>
 /** Lists whose items get the ids given, in order. */
 const withIds = <T>(given: readonly string[], item: fc.Arbitrary<T>): fc.Arbitrary<(T & { id: string })[]> =>
   fc.tuple(...given.map((id) => item.map((made) => ({ ...made, id }))));
+
+/** Records of every kind about the sizes, lines, pieces and yarns given. */
+function workbook(
+  sizes: readonly string[],
+  lines: readonly string[],
+  pieces: readonly string[],
+  items: readonly string[],
+): fc.Arbitrary<Workbook> {
+  const date = fc.constantFrom('', '2024-02-29');
+  return fc.record({
+    yarnMargin: number(0, 50),
+    pricing: fc.record({
+      currency: fc.constantFrom('', 'EUR', 'GBP'),
+      hourly: orNull(amount),
+      other: fc.array(fc.record({ name: plainText, amount }), { maxLength: 2 }),
+      profit: number(0, 100),
+      fee: number(0, 99),
+    }),
+    makings: withIds(
+      items.map((id) => `making-${id}`),
+      fc.record({
+        kind: fc.constantFrom('sample', 'tester', 'swatch' as const),
+        by: plainText,
+        size: reference(sizes),
+        state: fc.constantFrom('asked', 'working', 'finished' as const),
+        used: fc.array(
+          fc.record({
+            yarn: reference(items.map((id) => `yarn-${id}`)),
+            piece: reference(pieces),
+            grams: orNull(amount),
+            metres: orNull(amount),
+          }),
+          { maxLength: 2 },
+        ),
+        hours: orNull(amount),
+        swatch: orNull(
+          fc.record({ stitch: fc.constantFrom('t1', 't3'), stitches: count, rows: count, chains: count }),
+        ),
+        measured: each(lines, quantity),
+        note: plainText,
+      }),
+    ),
+    people: withIds(
+      items.map((id) => `person-${id}`),
+      fc.record({ name: plainText, base: reference(sizes), values: each(lines, quantity), note: plainText }),
+    ),
+    accepted: fc.array(
+      fc.record({
+        code: plainText,
+        node: reference(pieces),
+        words: plainText,
+        reason: plainText,
+        date,
+      }),
+      { maxLength: 2 },
+    ),
+    doubts: fc.array(fc.record({ node: reference(pieces), why: plainText }), { maxLength: 2 }),
+  });
+}
 
 /** A pattern within the limits: every list may be empty, every kind of line and block occurs. */
 export const anyPattern: fc.Arbitrary<Pattern> = fc
@@ -326,6 +387,7 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc
           fibre: plainText,
           ballGrams: orNull(amount),
           ballMetres: orNull(amount),
+          ballPrice: orNull(amount),
           metres: each(sizes, amount),
         }),
       ),
@@ -337,6 +399,7 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc
           amount: orNull(perSize(sizes, amount)),
           smallPart: fc.boolean(),
           cord: fc.boolean(),
+          price: orNull(amount),
         }),
       ),
       specials: withIds(
@@ -354,5 +417,16 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc
       pieces: fc.tuple(...pieces.map((id) => piece(id, pieces, sizes))),
       finishing: fc.array(figureText, { maxLength: 3 }),
       cautions: fc.array(plainText, { maxLength: 2 }),
+      charts: withIds(
+        items.map((id) => `chart-${id}`),
+        fc.record({
+          piece: reference(pieces),
+          first: reference(pieces),
+          last: reference(pieces),
+          size: reference(sizes),
+          title: plainText,
+        }),
+      ),
+      workbook: workbook(sizes, lineIds, pieces, items),
     }),
   );

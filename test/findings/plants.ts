@@ -41,7 +41,7 @@ const withBlocks =
     lines: [...pattern.lines, ...lines],
     pieces: [
       ...pattern.pieces,
-      { id: 'extra', name: 'Extra', make: 1, start, firstSide: 'RS', blocks, meets: [] },
+      { id: 'extra', name: 'Extra', make: 1, start, firstSide: 'RS', gauge: '', blocks, meets: [] },
     ],
   });
 

@@ -20,7 +20,18 @@ function lines(
     ...base,
     notes: [],
     finishing: [],
-    pieces: [{ id: 'piece', name: 'Piece', make: 1, start: { kind: 'chain' }, firstSide, blocks, meets: [] }],
+    pieces: [
+      {
+        id: 'piece',
+        name: 'Piece',
+        make: 1,
+        start: { kind: 'chain' },
+        firstSide,
+        gauge: '',
+        blocks,
+        meets: [],
+      },
+    ],
   });
   const words = booklet(bookletOf(own, { terms, sizes }).booklet).replaceAll('~', ' ');
   const from = words.indexOf('\n# Piece\n') + '\n# Piece\n'.length;
@@ -255,6 +266,7 @@ describe('stitches of the author’s own', () => {
           make: 1,
           start: { kind: 'chain' },
           firstSide: null,
+          gauge: '',
           blocks: [
             foundation('Ch 24'),
             row('r1', 'Sc in 2nd ch from hook and in each ch across, turn'),
@@ -276,6 +288,7 @@ describe('pieces that start from others', () => {
     make: 1,
     start: { kind: 'chain' as const },
     firstSide: null,
+    gauge: '',
     blocks: [
       row('y1', 'Ch 20, join with sl st in first ch to form a ring', { form: 'foundation' }),
       row('y2', 'Ch 1, sc in each ch around; join with sl st in first sc', { form: 'round' }),

@@ -11,6 +11,7 @@ import {
   type RowBlock,
   type Size,
 } from '../../core/document/pattern.ts';
+import { NO_WORKBOOK } from '../../core/document/workbook.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 
 /** Text with its figures between braces: "Ch {chain}" . */
@@ -265,6 +266,7 @@ export function pattern(terms: Terms): Pattern {
         fibre: '60 % cotton, 40 % linen',
         ballGrams: 100,
         ballMetres: 180,
+        ballPrice: null,
         metres: { s: 512, m: 588.4, l: 641, x: 720 },
       },
     ],
@@ -273,15 +275,16 @@ export function pattern(terms: Terms): Pattern {
       { id: 'h2', mm: 4.5, purpose: 'for the band' },
     ],
     notions: [
-      { id: 'n1', name: 'Stitch markers', amount: { all: 4 }, smallPart: false, cord: false },
+      { id: 'n1', name: 'Stitch markers', amount: { all: 4 }, smallPart: false, cord: false, price: null },
       {
         id: 'n2',
         name: 'buttons, 15 mm across',
         amount: { each: { s: 5, m: 5, l: 6, x: 6 } },
         smallPart: true,
         cord: false,
+        price: null,
       },
-      { id: 'n3', name: 'yarn needle', amount: null, smallPart: false, cord: false },
+      { id: 'n3', name: 'yarn needle', amount: null, smallPart: false, cord: false, price: null },
     ],
     specials: [
       {
@@ -315,6 +318,7 @@ export function pattern(terms: Terms): Pattern {
         make: 2,
         start: { kind: 'chain' },
         firstSide: 'RS',
+        gauge: '',
         blocks: panel,
         meets: [],
       },
@@ -333,6 +337,7 @@ export function pattern(terms: Terms): Pattern {
           ],
         },
         firstSide: 'RS',
+        gauge: '',
         blocks: band,
         meets: [],
       },
@@ -347,5 +352,7 @@ export function pattern(terms: Terms): Pattern {
       ),
     ],
     cautions: [],
+    charts: [],
+    workbook: NO_WORKBOOK,
   };
 }

@@ -86,6 +86,7 @@ function panel(id: string, name: string, meets: readonly Meeting[]): Piece {
     make: 1,
     start: { kind: 'chain' },
     firstSide: 'RS',
+    gauge: '',
     blocks: [
       {
         type: 'row',
@@ -151,6 +152,7 @@ export function cleanPattern(): Pattern {
         fibre: 'wool',
         ballGrams: 50,
         ballMetres: 90,
+        ballPrice: null,
         metres: { 'size-s': 500, 'size-m': 560, 'size-l': 620 },
       },
     ],

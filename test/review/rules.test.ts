@@ -83,7 +83,7 @@ const notion =
   (name: string, is: { smallPart?: boolean; cord?: boolean }): Plant =>
   (pattern) => ({
     ...pattern,
-    notions: [{ id: 'notion', name, amount: null, smallPart: false, cord: false, ...is }],
+    notions: [{ id: 'notion', name, amount: null, smallPart: false, cord: false, price: null, ...is }],
   });
 
 const frontRows = (...texts: readonly string[]): Plant =>
@@ -214,6 +214,7 @@ const planted: readonly Planted[] = [
           make: 1,
           start: { kind: 'chain' },
           firstSide: 'RS',
+          gauge: '',
           blocks: [{ type: 'heading', id: 'h', text: 'Lining' }],
           meets: [],
         },

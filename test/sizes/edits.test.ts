@@ -287,6 +287,7 @@ describe('sizes and lines', () => {
           fibre: '',
           ballGrams: 50,
           ballMetres: 90,
+          ballPrice: null,
           metres: { 's-s': 300, 's-m': 350 },
         },
       ],

@@ -42,8 +42,8 @@ describe('materials', () => {
   const withYarn = study({
     ...pattern,
     yarns: [
-      { ...wool, id: 'y', ballMetres: 90, metres: { 's-s': 270, 's-m': 271 } },
-      { ...wool, id: 'z', ballMetres: null, metres: { 's-s': 270 } },
+      { ...wool, id: 'y', ballMetres: 90, ballPrice: null, metres: { 's-s': 270, 's-m': 271 } },
+      { ...wool, id: 'z', ballMetres: null, ballPrice: null, metres: { 's-s': 270 } },
     ],
     abbreviations: { 'dc-lp': 'loop over a dc' },
   });
@@ -67,7 +67,9 @@ describe('materials', () => {
     const child = study({
       ...pattern,
       sizes: pattern.sizes.map((size) => ({ ...size, audience: 'child' as const, age: [4, 6] as const })),
-      notions: [{ id: 'n', name: 'drawstring', amount: { all: 1 }, smallPart: false, cord: true }],
+      notions: [
+        { id: 'n', name: 'drawstring', amount: { all: 1 }, smallPart: false, cord: true, price: null },
+      ],
     });
     expect(materialsOf(studied, null).cautions).toEqual([]);
     const [caution] = materialsOf(child, null).cautions;

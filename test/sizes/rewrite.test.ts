@@ -37,7 +37,7 @@ test('rows, prose and forms change, names stay, figures keep their places', () =
   const state = EditorState.create({
     doc: compose({
       ...small,
-      notions: [{ id: 'n', name: 'skip ring', amount: null, smallPart: false, cord: false }],
+      notions: [{ id: 'n', name: 'skip ring', amount: null, smallPart: false, cord: false, price: null }],
       abbreviations: { 'fan dc': 'dc in a fan' },
       notes: [written('Work {panel stitches} dc loosely.')],
       lines: small.lines.map((line) => (line.id === 'w' ? { ...line, printed: 'Width over dc' } : line)),

@@ -22,7 +22,17 @@ export function row(id: string, text: string, more: Partial<RowBlock> = {}): Row
 }
 
 export function piece(id: string, name: string, blocks: readonly Block[], more: Partial<Piece> = {}): Piece {
-  return { id, name, make: 1, start: { kind: 'chain' }, firstSide: 'RS', blocks, meets: [], ...more };
+  return {
+    id,
+    name,
+    make: 1,
+    start: { kind: 'chain' },
+    firstSide: 'RS',
+    gauge: '',
+    blocks,
+    meets: [],
+    ...more,
+  };
 }
 
 const line = { printed: null, note: null } as const;

@@ -46,6 +46,7 @@ function label(
     make: 1,
     start: { kind: 'chain' },
     firstSide: 'RS',
+    gauge: '',
     blocks: block === above ? [block] : [above, block],
     meets: [],
   };
