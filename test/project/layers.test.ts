@@ -44,6 +44,19 @@ const RULES: Readonly<
     ],
     packages: [],
   },
+  'core/drawing': {
+    ours: [
+      'core',
+      'core/trade',
+      'core/notation',
+      'core/document',
+      'core/grading',
+      'core/fabric',
+      'core/findings',
+      'core/study',
+    ],
+    packages: [],
+  },
   'core/print': {
     ours: [
       'core',
@@ -72,6 +85,7 @@ const RULES: Readonly<
       'core/study',
       'core/review',
       'core/outlines',
+      'core/drawing',
       // Editions and papers by their names; how they look is print's own.
       'types:core/print',
       'app/host',
