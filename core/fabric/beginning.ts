@@ -9,6 +9,7 @@ import { take, takeFirst, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { spaceSite, turningStitch } from './site.ts';
 import { steps } from './steps.ts';
+import { standRecorded } from './stitching.ts';
 import { edgeChains, leadBase, standsFor } from './turning.ts';
 import { run } from './work.ts';
 
@@ -230,7 +231,7 @@ export function travel(p: Progress, item: Work): void {
   p.muted -= 1;
   p.closeSpace();
   p.made.length = 0;
-  p.into.length = 0;
+  p.recording?.travel();
   p.madeAt = -2;
   if (p.round && p.last >= 0) {
     rotate(p, p.last);
@@ -255,7 +256,7 @@ export function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: R
     p.edgeAssumed = { chains: n, stitch: edge.base, counts: edge.counts, from: row.from, to: row.to };
   if (edge.counts) p.made.push(turningStitch(standsFor(edge), edge.base, n));
   if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
-  if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
+  standRecorded(p, n, edge);
   p.advance(n - 1);
   p.firstUsed = n;
   return true;

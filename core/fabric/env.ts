@@ -4,6 +4,7 @@
  */
 import type { Amount, Convention, Definition } from '../notation/tree.ts';
 import { type Fabric, sameFabric } from './fabric.ts';
+import type { Tracer } from './trace.ts';
 
 /** A row before the row below, as a row that goes back into it meets it. */
 export interface EarlierRow {
@@ -31,8 +32,8 @@ export interface Env {
   readonly foundation: number;
   /** The earlier rows that the row at hand names, by number; null = it names none. */
   readonly earlier: ReadonlyMap<number, EarlierRow> | null;
-  /** Record what each stitch went into. */
-  readonly trace: boolean;
+  /** Records what each stitch went into; null = nothing is recorded. */
+  readonly trace: Tracer | null;
   /** The env that this one varies for a single row, or null. */
   readonly of: Env | null;
 }
@@ -47,7 +48,7 @@ export const PLAIN_ENV: Env = {
   rowEnds: 0,
   foundation: 0,
   earlier: null,
-  trace: false,
+  trace: null,
   of: null,
 };
 

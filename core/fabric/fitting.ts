@@ -44,6 +44,13 @@ function worksOn(items: readonly Step[]): boolean {
   );
 }
 
+/** Where the passes of a repeat lie in the row, for a chart's bracket. */
+function recordPasses(p: Progress, tried: readonly Tried[], last: Tried): void {
+  if (p.recording === null || last.passes === 0) return;
+  const starts = tried.filter((t) => t.passes < last.passes).map((t) => t.moment.made);
+  p.recording.passes.push({ starts, end: last.moment.made });
+}
+
 interface Tried {
   readonly passes: number;
   readonly moment: Moment;
@@ -111,8 +118,8 @@ export function fitOpen(
   let intact = Number.POSITIVE_INFINITY;
 
   /** Works on from a moment; on success everything stays done. */
-  const attempt = (tried: Tried, ending: (() => boolean) | null, partial: 0 | 1): boolean => {
-    let from = tried;
+  const attempt = (chosenMoment: Tried, ending: (() => boolean) | null, partial: 0 | 1): boolean => {
+    let from = chosenMoment;
     if (from.moment.made > intact) {
       // A try from fewer passes has worked over what these made.
       replay(from.passes);
@@ -122,6 +129,7 @@ export function fitOpen(
     p.restore(from.moment);
     const { leaves, repeats } = p;
     if (leavesHere) p.leaves = true;
+    if (body !== null) recordPasses(p, tried, from);
     if (body !== null && top && p.repeats === null && p.depth === 0) p.repeats = from.passes + partial;
     p.trials += 1;
     const ok = (ending === null || ending()) && then();

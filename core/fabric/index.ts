@@ -23,4 +23,5 @@ export {
 } from './piece.ts';
 export { type Worked, workRow } from './row.ts';
 export { CHAIN_SITE, ROW_END_SITE, SEAM_SITE, type Site, stitchSite } from './site.ts';
+export { type Making, type Passes, type RowTrace, type Stood, type TracedRow, Tracer } from './trace.ts';
 export { parted } from './whole-rows.ts';

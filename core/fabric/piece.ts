@@ -218,6 +218,7 @@ export class PieceWork {
       this.byNumber.set(this.number, written);
       this.fabrics.set(this.number, worked.fabric);
     }
+    this.env.trace?.worked(worked.trace, counted ? this.number : null);
     if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
     for (const opening of worked.openings) this.openings.push(opening);
     if (worked.settled !== null) this.settle(written.row, worked.settled);
@@ -492,6 +493,7 @@ export class PieceWork {
 
   /** Counts rows that are known to leave the fabric as it is, without working them. */
   private jump(group: readonly Written[], passes: number, numbered: boolean): void {
+    if (this.env.trace !== null) this.env.trace.passedOver += Math.max(0, passes) * group.length;
     for (let k = 0; k < passes && this.rows < MOST_ROWS; k++) {
       for (const written of group) {
         this.rows += 1;

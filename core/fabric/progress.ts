@@ -21,6 +21,7 @@ import {
   withMore,
   withUnit,
 } from './site.ts';
+import { type RecordedMoment, Recording } from './trace.ts';
 
 /** Stitches of one row beyond which it is not worked further. */
 export const MOST_STITCHES = 20_000;
@@ -49,6 +50,7 @@ export interface Moment {
   readonly usedSpace: boolean;
   readonly waiting: readonly Site[];
   readonly ended: boolean;
+  readonly recorded: RecordedMoment | null;
 }
 
 /** Pseudo index of a place that is no site below: a ring, the air. */
@@ -65,8 +67,8 @@ export class Progress {
   /** Site that the last *made* stitch went into, to tell stitches of one place. */
   madeAt = -2;
   readonly made: Site[] = [];
-  /** For each made site, what it went into (index below), when tracing. */
-  readonly into: number[] = [];
+  /** What each thing made went into, where that is asked for. */
+  readonly recording: Recording | null;
   /** Gap between stitches used last, by the site after it; -1 = the last place was no gap. */
   gap = -1;
   /** The row goes from space to space over stitches, as a matter of course. */
@@ -144,6 +146,7 @@ export class Progress {
     backwards = false,
   ) {
     this.below = below.slice();
+    this.recording = env.trace === null ? null : new Recording();
     this.meeting = {
       nameOf: (ref) => this.nameOf(ref),
       backwards,
@@ -178,6 +181,7 @@ export class Progress {
       usedSpace: this.usedSpace,
       waiting: this.waiting,
       ended: this.ended,
+      recorded: this.recording === null ? null : this.recording.moment(),
     };
   }
 
@@ -195,7 +199,7 @@ export class Progress {
     this.last = to.last;
     this.madeAt = to.madeAt;
     this.made.length = to.made;
-    if (this.env.trace) this.into.length = to.made;
+    if (to.recorded !== null) this.recording?.restore(to.recorded, to.made);
     this.pending = to.pending;
     this.skipped = to.skipped;
     this.facts.length = to.facts;
@@ -395,17 +399,13 @@ export class Progress {
   /** Closes pending chains into a space. */
   closeSpace(): void {
     if (this.pending === 0) return;
-    this.push(spaceSite(this.pending), NOWHERE, false);
+    this.made.push(spaceSite(this.pending));
+    this.recording?.bare(null);
     if (this.waiting.length > 0) {
       this.openings.push({ sites: this.waiting, chains: this.pending });
       this.waiting = [];
     }
     this.pending = 0;
-  }
-
-  private push(site: Site, at: number, more: boolean): void {
-    this.made.push(more ? withMore(site) : site);
-    if (this.env.trace) this.into.push(at);
   }
 
   /** Makes `n` of a site into the place `at`. False when the row has grown past all sense. */
@@ -415,7 +415,8 @@ export class Progress {
     for (let i = 0; i < n; i++) {
       if (!this.step()) return false;
       const more = this.madeAt === at && at !== NOWHERE && this.made.length > 0;
-      this.push(site, at, more || (i > 0 && at === NOWHERE));
+      this.made.push(more || (i > 0 && at === NOWHERE) ? withMore(site) : site);
+      this.recording?.push(this.below[at] ?? null, this.gap >= 0 && this.gap % this.below.length === at, i);
       this.madeAt = at;
     }
     this.last = at;

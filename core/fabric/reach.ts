@@ -15,6 +15,7 @@ import {
   takeTurningChain,
 } from './places.ts';
 import { NOWHERE, type Progress } from './progress.ts';
+import type { Site } from './site.ts';
 
 /**
  * Finds each place that `place` names (no open ends here) and calls `make` with it. `each` is how many sites
@@ -26,6 +27,7 @@ export function reachEach(
   each: number,
   make: (index: number) => boolean,
 ): boolean {
+  p.recording?.over([]);
   if (
     p.here !== null &&
     (p.hereAlways || place.kind === 'same' || (place.kind === 'next' && place.implied))
@@ -61,10 +63,15 @@ export function reachEach(
       return make(takeSame(p));
     case 'first': {
       const n = p.amount(place.amount) ?? 0;
+      const legs: Site[] = [];
       for (let k = 0; k < n; k++) {
         const index = takeFirst(p, place.noun, k, place);
         if (index === null) return p.trials === 0;
-        if ((k + 1) % each === 0 || (k === n - 1 && n < each)) if (!make(index)) return false;
+        legs.push(p.below[index]!);
+        if ((k + 1) % each === 0 || (k === n - 1 && n < each)) {
+          if (each > 1) p.recording?.over(legs.splice(0));
+          if (!make(index)) return false;
+        }
       }
       return true;
     }
@@ -73,6 +80,7 @@ export function reachEach(
       if (n === null) return true;
       const indexes = takeLast(p, place.noun, n, place);
       if (indexes === null) return p.trials === 0;
+      if (each > 1) p.recording?.over(indexes.map((index) => p.below[index]!));
       for (const index of each > 1 ? indexes.slice(-1) : indexes) if (!make(index)) return false;
       return true;
     }
@@ -152,6 +160,8 @@ function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Plac
   // A hole in the middle of a ring takes any number of stitches.
   if (p.below.length === 1 && p.below[0]!.kind === 'ring') return 0;
   let index: number | null = null;
+  const legs: Site[] | null = p.recording === null ? null : [];
+  let chain: number | null = null;
   for (let k = 0; k < each; k++) {
     if (place.below > 0) {
       index = nextOwed(p);
@@ -164,8 +174,21 @@ function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Plac
     if (nouns.some((noun) => noun.kind === 'between')) index = takeGap(p, nouns[0]!, place);
     else index = take(p, nouns, place);
     if (index === null) return null;
+    legs?.push(p.below[index]!);
+    if (legs !== null) chain = chainOf(p, nouns, index);
   }
+  if (legs !== null) p.recording?.over(legs, chain);
   return index;
+}
+
+/** Which chain of a space has just been taken, when the words go chain by chain. */
+function chainOf(p: Progress, nouns: readonly Noun[], index: number): number | null {
+  const site = p.below[index]!;
+  const chainwise =
+    nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain') &&
+    !nouns.some((noun) => noun.kind === 'space');
+  if (!chainwise || site.kind !== 'space') return null;
+  return p.pos === index ? p.inner : site.chains;
 }
 
 /** What a long stitch into a skipped one lower down stands over: the chain that bridges it, or else a stitch. */

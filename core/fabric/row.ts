@@ -27,6 +27,7 @@ import { RING_SITE, type Site } from './site.ts';
 import { stand } from './standing.ts';
 import { checkStated } from './stated.ts';
 import { steps } from './steps.ts';
+import type { RowTrace } from './trace.ts';
 import { evidenceOf } from './turning.ts';
 import { even, leftOver, one, run } from './work.ts';
 
@@ -38,8 +39,8 @@ export interface Worked {
   readonly repeats: number | null;
   readonly facts: readonly Fact[];
   readonly openings: readonly Opening[];
-  /** Index below (in working order) that each site of the fabric went into; null unless traced. */
-  readonly into: readonly number[] | null;
+  /** What everything made went into; null unless traced. */
+  readonly trace: RowTrace | null;
   /** The row makes only the foundation, or does no work at all. */
   readonly idle: boolean;
   /** Chains of the foundation, when this row made it. */
@@ -234,7 +235,7 @@ function attemptRow(
   const { own, onward } = rejoining(row.items);
   const items = round ? withJoin(own) : own;
   const scratch = new Progress([], false, round, env, figures);
-  let below = fabricBelow;
+  let below = fabricBelow !== null && env.trace !== null ? env.trace.own(fabricBelow) : fabricBelow;
   let i = 0;
   let chains = 0;
   let said: CountsAs | null = null;
@@ -242,7 +243,7 @@ function attemptRow(
 
   if (below === null) {
     const begun = begin(items, scratch, row.label);
-    below = begun.fabric;
+    below = begun.fabric !== null && env.trace !== null ? env.trace.own(begun.fabric) : begun.fabric;
     i = begun.used;
     chains = begun.chains;
     said = begun.said;
@@ -263,7 +264,7 @@ function attemptRow(
           repeats: null,
           facts: [...facts, ...(facts.length === 0 ? checkStated(row.counts, of, env, figures) : [])],
           openings: [],
-          into: null,
+          trace: null,
           idle: true,
           foundation: chains,
           round,
@@ -292,11 +293,11 @@ function attemptRow(
   const earlier = env.earlier === null ? null : earlierRow(items.slice(i), env.earlier);
   const bare = earlier === null && (below.form === 'chain' || (below.ring && !usesRing));
   const sites = earlier
-    ? ordered(earlier.fabric, earlier.turned)
+    ? ordered(env.trace === null ? earlier.fabric : env.trace.own(earlier.fabric), earlier.turned)
     : goesBack
       ? withoutSlips(below.rest!)
       : usesRing
-        ? [RING_SITE]
+        ? (env.trace?.ringOf(below) ?? [RING_SITE])
         : ordered(below, turned);
   const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
   p.forced = forced;
@@ -315,6 +316,7 @@ function attemptRow(
   let stood = false;
   for (; i < items.length; i++) {
     const item = items[i]!;
+    if (item.type === 'loops' && p.recording !== null) p.recording.loop = item.loop;
     if (BESIDES.has(item.type) || item.type === 'turn' || item.type === 'mark' || item.type === 'fasten-off')
       continue;
     if (item.type === 'join' && (item.not || !stood)) continue;
@@ -381,7 +383,7 @@ function attemptRow(
   if (!rises) checkHeight(p, below, items.slice(i), evidence);
   run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
-  return finish(row, items, below, p, chains, turned, goesBack, onward);
+  return finish(row, items, below, p, chains, turned, goesBack, onward, usesRing);
 }
 
 /** What the row states at its end, when a single "sc evenly across" that names no number is all its work. */
@@ -501,7 +503,7 @@ function idle(
     repeats: null,
     facts: checkStated(row.counts, of, env, figures),
     openings: [],
-    into: null,
+    trace: null,
     idle: true,
     foundation: 0,
     round,
@@ -544,6 +546,7 @@ function finish(
   turnedBefore: boolean,
   wentBack: boolean,
   onward: readonly Item[],
+  inRing: boolean,
 ): { worked: Worked; assumed: boolean | null } {
   if (p.edgeAssumed !== null) {
     const { chains: n, stitch, counts, from, to } = p.edgeAssumed;
@@ -588,7 +591,8 @@ function finish(
   const joined = join !== undefined;
   const rest = p.leaves && !p.unowed && !p.round && !p.misfit ? p.below.slice(p.pos) : null;
   const waits = rest?.some((site) => p.owed(site)) ? rest : wentBack ? null : waiting(below, p);
-  const made: Fabric = fabric(p.made, {
+  const sites = p.env.trace === null ? p.made : p.env.trace.copy(p.made);
+  const made: Fabric = fabric(sites, {
     form: p.round ? (joined ? 'joined' : 'spiral') : 'flat',
     start:
       p.round && join !== undefined
@@ -605,6 +609,26 @@ function finish(
     rest: onward.length > 0 && waits !== null ? fromJoin(waits, onward, p) : waits,
     rejoined: onward.length > 0 && waits !== null,
   });
+  const trace: RowTrace | null =
+    p.recording === null
+      ? null
+      : {
+          row,
+          sites,
+          makings: p.recording.makings,
+          below: below.sites,
+          belowForm: below.form,
+          ring: !inRing ? null : below.sites[0]?.kind === 'ring' ? 0 : below.sites.length,
+          round: p.round,
+          turned: turnedBefore,
+          joined: made.form === 'joined',
+          start: made.start,
+          closing: p.round ? (join?.stitch?.base ?? (joined ? 'slip' : null)) : null,
+          stood: p.recording.stood,
+          travelled: p.recording.travelled,
+          passes: p.recording.passes,
+          fastened,
+        };
   const of = tally(made);
   const facts = [...p.facts, ...checkStated(row.counts, of, p.env, p.figures)];
   return {
@@ -614,7 +638,7 @@ function finish(
       repeats: p.repeats,
       facts,
       openings: p.openings,
-      into: p.env.trace ? p.into : null,
+      trace,
       idle: false,
       foundation: chains,
       round: p.round,

@@ -49,8 +49,19 @@ export function stand(
   }
   const push = (site: Site, at: number) => {
     p.made.push(site);
-    if (p.env.trace) p.into.push(at);
+    p.recording?.bare(p.below[at] ?? null);
   };
+  if (p.recording !== null) {
+    const { counts, space } = decision;
+    const on = p.below[p.last] ?? p.below.slice(p.pos).find((site) => site.kind !== 'turning') ?? null;
+    p.recording.stood = {
+      upright: counts || space === 0 ? Math.max(0, n - space) : 0,
+      counts,
+      space,
+      laid: 0,
+      on,
+    };
+  }
   if (decision.counts) {
     const at = onSite();
     push(turningStitch(standsFor(decision), decision.base, n), at);

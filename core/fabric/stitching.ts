@@ -10,7 +10,7 @@ import { GATHERED, isUnit, stitchId } from './kinds.ts';
 import { nounId } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { picotSite, type Site, spaceSite, stitchSite, turningChain, turningStitch } from './site.ts';
-import { edgeChains, standsFor } from './turning.ts';
+import { type Decision, edgeChains, standsFor } from './turning.ts';
 import { definitionOf, expand } from './units.ts';
 
 /** The stitch, made `n` times into the place. */
@@ -24,6 +24,7 @@ export function makeIn(p: Progress, item: Work, place: Place, index: number, n: 
     for (let k = 0; k < n; k++) if (!expand(p, ref, defined, index, item)) return false;
     return true;
   }
+  p.recording?.by(ref, place);
   if (isUnit(ref)) return unit(p, ref, index, n, item);
   if (ref.form === 'inc') {
     if (ref.parts === null)
@@ -87,7 +88,7 @@ export function picot(p: Progress, chains: number): boolean {
   p.closeSpace();
   if (!p.step()) return false;
   p.made.push(picotSite(chains));
-  if (p.env.trace) p.into.push(NOWHERE);
+  p.recording?.bare(null);
   return true;
 }
 
@@ -96,6 +97,7 @@ export function foundation(p: Progress, item: Work, per: number): boolean {
   const place = item.places[0]!;
   const n = place.kind === 'next' ? per * (p.amount(place.amount) ?? 1) : per;
   const site = stitchSite(stitchId(item.stitch, null, p.prevailing), item.stitch.base ?? 't1');
+  p.recording?.by(item.stitch, null);
   for (let k = 0; k < n; k++) {
     if (!p.make(site, 1, NOWHERE)) {
       p.problem('too-many-stitches', item, { limit: MOST_STITCHES });
@@ -118,6 +120,7 @@ export function ownChain(p: Progress, item: Work, per: number, nth: number): boo
   p.pending -= used;
   if (base === 'slip') return picot(p, used);
   p.along = p.pending > 0 ? p.made.length : NOWHERE;
+  p.recording?.by(item.stitch, null);
   return p.make(stitchSite(stitchId(item.stitch, item.places[0]!, p.prevailing), base), per, NOWHERE);
 }
 
@@ -132,10 +135,11 @@ export function alongOwnChain(p: Progress, item: Work, per: number, place: Place
   if (n < stem.chains) p.made[at] = spaceSite(stem.chains - n);
   else {
     p.made.splice(at, 1);
-    if (p.env.trace) p.into.splice(at, 1);
+    p.recording?.makings.splice(at, 1);
     p.along = NOWHERE;
   }
   const base = item.stitch.base ?? p.prevailing;
+  p.recording?.by(item.stitch, null);
   return p.make(stitchSite(stitchId(item.stitch, place, p.prevailing), base), n * per, NOWHERE);
 }
 
@@ -180,11 +184,21 @@ export function standEdge(
   if (edge.counts) p.made.push(turningStitch(standsFor(edge), edge.base, k - 1));
   else if (!p.round && edge.space === 0 && k > 1) p.made.push(turningChain(k - 1));
   if (edge.space > 0) p.made.push(spaceSite(edge.space, true));
-  if (p.env.trace) while (p.into.length < p.made.length) p.into.push(NOWHERE);
+  standRecorded(p, k - 1, edge);
   p.advance(k - 1);
   p.last = k - 1;
   p.madeAt = -2;
   return k - 1;
+}
+
+/** Records the edge that `n` chains of a foundation make, and whatever sites it has made. */
+export function standRecorded(p: Progress, n: number, edge: Decision): void {
+  if (p.recording === null) return;
+  while (p.recording.makings.length < p.made.length) p.recording.bare(null);
+  const { counts, space } = edge;
+  const tall = height(edge.base) + (edge.extended ? 1 : 0);
+  const upright = counts ? Math.min(n - Math.min(space, n), tall) : space > 0 ? 0 : n;
+  p.recording.stood = { upright, counts, space, laid: Math.max(0, n - upright - space), on: null };
 }
 
 /** "in 4th ch from hook": on a foundation chain the chains before it are the edge. */
@@ -220,6 +234,7 @@ export function evenly(
   }
   let have = 0;
   for (let i = p.pos; i < to; i++) if (p.owed(p.below[i]!)) have += 1;
+  const taken = p.recording === null ? [] : p.below.slice(p.pos, to).filter((site) => p.owed(site));
   const ref = item.stitch;
   const change =
     ref.form === 'inc'
@@ -245,8 +260,10 @@ export function evenly(
   p.pos = Math.max(p.pos, to);
   p.inner = 0;
   p.madeAt = -2;
+  p.recording?.by({ ...ref, form: 'plain', together: 1, parts: null }, place);
   for (let k = 0; k < n; k++) {
     p.madeAt = -2;
+    if (have > 0) p.recording?.lean(taken.slice(Math.floor((k * have) / n), Math.floor((k * have) / n) + 1));
     if (!p.make(stitchSite(base, base), 1, NOWHERE)) return false;
   }
   return true;

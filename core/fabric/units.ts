@@ -147,6 +147,7 @@ export function expand(
     const base = ref.base ?? 't3';
     const site = stitchSite(gathered ? `${ref.form}.${base}` : `special.${p.nameOf(ref)}`, base);
     if (!gathered) p.note('definition-assumed', ref, { name: p.nameOf(ref), stitch: base, parts: 1 });
+    p.recording?.by(ref, null);
     if (!p.make(site, 1, index ?? p.last)) return false;
     if (!gathered) p.gather(p.nameOf(ref), start);
     return true;
@@ -181,8 +182,9 @@ export function expand(
     const base = ref.base ?? p.made[start]?.base ?? 't3';
     const pending = p.pending;
     p.made.length = start;
-    if (p.env.trace) p.into.length = start;
+    p.recording?.collapse(start);
     p.pending = 0;
+    p.recording?.by(ref, null);
     if (!p.make(stitchSite(`${ref.form}.${base}`, base), 1, p.last)) return false;
     p.pending = pending;
     return true;

@@ -10,6 +10,7 @@ import { fitOpen } from './fitting.ts';
 import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurningChain } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { reachEach } from './reach.ts';
+import type { Site } from './site.ts';
 import { stand } from './standing.ts';
 import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
 import {
@@ -146,6 +147,9 @@ export function one(p: Progress, item: Step): boolean {
     case 'marker':
       if (item.action !== 'remove' && item.action !== 'work-to') markAt(p, item);
       return true;
+    case 'loops':
+      if (p.recording !== null) p.recording.loop = item.loop;
+      return true;
     case 'other-side':
       p.layOtherSide();
       return true;
@@ -226,8 +230,10 @@ function passes(p: Progress, item: Repeat | Again): boolean {
   const times = said + (item.times.more && item.type === 'repeat' ? 1 : 0);
   const body = repeatedSteps(item.items);
   const last = item.type === 'repeat' ? item.last : null;
+  const starts: number[] = [];
   for (let k = 0; k < times; k++) {
     if (p.exhausted) return false;
+    starts.push(p.made.length);
     const cut = last !== null && k === times - 1;
     const before = p.facts.length;
     const ok = cut ? lastPass(p, item as Repeat, body) : run(p, body, 0, false);
@@ -244,6 +250,7 @@ function passes(p: Progress, item: Repeat | Again): boolean {
       return true;
     }
   }
+  if (times > 0) p.recording?.passes.push({ starts, end: p.made.length });
   return true;
 }
 
@@ -484,12 +491,22 @@ function foldFor(p: Progress, item: Work): void {
 /** One stitch over several places, each named: made where its last leg goes. */
 function onLegs(p: Progress, item: Work): boolean {
   const head = item.places.slice(0, -1);
-  for (const place of head) if (!reachEach(p, place, 1, () => true)) return false;
+  const taken: Site[] = [];
+  const reached = (index: number): boolean => {
+    const site = p.below[index];
+    if (site !== undefined) taken.push(site);
+    return true;
+  };
+  for (const place of head) if (!reachEach(p, place, 1, reached)) return false;
   const last = item.places[item.places.length - 1]!;
   const legs = last.kind === 'next' ? (p.amount(last.amount) ?? 1) : 1;
   const one: Place =
     last.kind === 'next' ? { ...last, amount: { ...last.amount, kind: 'one', value: 1 } } : last;
-  return reachEach(p, one, legs, (index) => makeIn(p, item, last, index, 1));
+  return reachEach(p, one, legs, (index) => {
+    reached(index);
+    p.recording?.over(taken);
+    return makeIn(p, item, last, index, 1);
+  });
 }
 
 /** One pass of work with an open end: into the next place that its nouns ask for. */

@@ -86,7 +86,7 @@ export function findMultiple(text: string, terms: Terms): Multiple | null {
     rowEnds: 0,
     foundation: 0,
     earlier: null,
-    trace: false,
+    trace: null,
     of: null,
   };
   const found: { n: number; stitches: number }[] = [];

@@ -254,7 +254,7 @@ function envsFor(pattern: Pattern, readings: Readings, trees: readonly RowTree[]
       rowEnds: 0,
       foundation: 0,
       earlier: null,
-      trace: false,
+      trace: null,
       of: null,
     }),
   );

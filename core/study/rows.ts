@@ -8,6 +8,7 @@ import {
   type PieceRecord,
   PieceWork,
   type RowResult,
+  type Tracer,
   type Written,
 } from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
@@ -64,8 +65,16 @@ export function reportRows(text: string, terms: Terms): RowsReport {
   return reportTree(readText(text, { terms }), text, terms);
 }
 
-/** The report of a text that has been read already, for who wants its headings and sizes, too. */
-export function reportTree(tree: TextTree, text: string, terms: Terms): RowsReport {
+/**
+ * The report of a text that has been read already, for who wants its headings and sizes, too. `trace` records the
+ * rows of the first size.
+ */
+export function reportTree(
+  tree: TextTree,
+  text: string,
+  terms: Terms,
+  trace: Tracer | null = null,
+): RowsReport {
   const sizes = sizesOf(tree);
   const labels = tree.sizes ?? Array.from({ length: sizes }, (_, i) => String(i + 1));
   const telling = { terms, labels, node: null, text };
@@ -81,7 +90,16 @@ export function reportTree(tree: TextTree, text: string, terms: Terms): RowsRepo
     for (const definition of piece.definitions)
       for (const fact of definition.facts) loose.push({ size: null, fact });
     const worked = Array.from({ length: sizes }, (_, size) =>
-      workPiece(piece, size, sizes, labels, definitions, conventions, records[size]!),
+      workPiece(
+        piece,
+        size,
+        sizes,
+        labels,
+        definitions,
+        conventions,
+        records[size]!,
+        size === 0 ? trace : null,
+      ),
     );
     piece.rows.forEach((row, i) => {
       rows.push(
@@ -263,6 +281,7 @@ function workPiece(
   definitions: readonly Definition[],
   conventions: readonly Convention[],
   records: Map<string, PieceRecord>,
+  trace: Tracer | null,
 ): readonly RowResult[] {
   const env: Env = {
     size,
@@ -274,7 +293,7 @@ function workPiece(
     rowEnds: 0,
     foundation: 0,
     earlier: null,
-    trace: false,
+    trace,
     of: null,
   };
   const work = new PieceWork(null, env, undefined, records);
