@@ -46,6 +46,25 @@ export interface RowResult {
   readonly fabric: Fabric | null;
 }
 
+/** A row as it was really worked, for who wants every row of a piece and not only what its words came to. */
+export interface SeenRow {
+  readonly row: RowTree;
+  readonly figures: Figures;
+  readonly env: Env;
+  readonly below: Fabric | null;
+  readonly worked: Worked;
+  readonly number: number | null;
+}
+
+/** Told of each row when a piece is worked. Rows that make nothing are not told. */
+export interface RowWatcher {
+  readonly row: (seen: SeenRow) => void;
+  /** The last `rows` rows are made `times` more, each leaving what it found. */
+  readonly again: (rows: number, times: number) => void;
+  /** Rows that the text gives no words for: only what they leave is known. */
+  readonly told: (rows: number, before: Fabric, after: Fabric) => void;
+}
+
 interface Done {
   readonly written: Written;
   readonly number: number | null;
@@ -121,6 +140,7 @@ export class PieceWork {
     env: Env,
     private readonly worker: RowWorker = workRow,
     private readonly others: ReadonlyMap<string, PieceRecord> = new Map(),
+    private readonly watcher: RowWatcher | null = null,
   ) {
     this.fabric = start;
     this.env = env;
@@ -191,13 +211,18 @@ export class PieceWork {
         : only === null
           ? this.env
           : { ...this.env, only, of: this.env };
-    let worked = this.worker(written.row, this.fabric, lean, written.figures);
+    let own = written.row;
+    let worked = this.worker(own, this.fabric, lean, written.figures);
     if (span !== null && isWrong(worked)) {
       // Its names are those of its first working; over other stitches it goes on stitch by stitch.
       const other = this.worker(unnamed(written.row), this.fabric, lean, written.figures);
       const note: Fact = { code: 'names-not-followed', from: span.from, to: span.to, data: {} };
-      if (!isWrong(other)) worked = { ...other, facts: [...other.facts, note] };
+      if (!isWrong(other)) {
+        worked = { ...other, facts: [...other.facts, note] };
+        own = unnamed(written.row);
+      }
     }
+    const below = this.fabric;
     this.fabric = worked.fabric;
     if (worked.foundation > 0) {
       this.foundation = worked.foundation;
@@ -219,6 +244,10 @@ export class PieceWork {
       this.fabrics.set(this.number, worked.fabric);
     }
     this.env.trace?.worked(worked.trace, counted ? this.number : null);
+    if (!worked.idle || worked.foundation > 0) {
+      const number = counted ? this.number : null;
+      this.watcher?.row({ row: own, figures: written.figures, env: lean, below, worked, number });
+    }
     if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
     for (const opening of worked.openings) this.openings.push(opening);
     if (worked.settled !== null) this.settle(written.row, worked.settled);
@@ -477,6 +506,7 @@ export class PieceWork {
       if (worked.facts.length > 0) facts.push(...worked.facts);
       if (k > 0 && sameFabric(before, this.fabric) && k < times - 1) {
         this.jump([written], times - 1 - k, rowsWanted !== null);
+        this.watcher?.again(worked.idle ? 0 : 1, times - 1 - k);
         break;
       }
     }
@@ -521,6 +551,7 @@ export class PieceWork {
     const group = rows.map((written) => this.repeated(written));
     for (let k = 0; k < passes && this.rows < end; k++) {
       const before = this.fabric;
+      let made = 0;
       for (const written of group) {
         if (this.rows >= end) break;
         if (this.rows >= MOST_ROWS) {
@@ -530,12 +561,14 @@ export class PieceWork {
         const rowsBefore = this.rows;
         worked = this.once(written, null, true, span);
         facts.push(...worked.facts);
+        if (!worked.idle) made += 1;
         // A row that works nothing still takes its turn, or the loop would not end.
         if (this.rows === rowsBefore) this.rows += 1;
       }
       if (sameFabric(before, this.fabric)) {
         const left = Math.min(passes - 1 - k, Math.max(0, Math.floor((end - this.rows) / group.length)));
         this.jump(group, left, true);
+        this.watcher?.again(made, left);
         const remainder = Math.min(end - this.rows, k + left + 1 < passes ? group.length - 1 : 0);
         for (let i = 0; i < remainder; i++) worked = this.once(group[i]!, null, true, span);
         break;
@@ -763,10 +796,12 @@ export class PieceWork {
     }
     const form = this.fabric.form === 'chain' ? 'flat' : this.fabric.form;
     const base = mainBase(this.fabric);
+    const before = this.fabric;
     this.fabric = plainFabric(Math.max(0, Math.min(stitches, MOST_ROWS)), base, form);
     if (rest !== null && rows < rest) rows = rest;
     const even = { row: plainRow(item, base, written.row), figures: [] };
     this.jump([even], Math.min(rows, MOST_ROWS), true);
+    this.watcher?.told(Math.min(rows, MOST_ROWS), before, this.fabric);
   }
 
   private asPiece(

@@ -98,6 +98,8 @@ interface Working {
   readonly basis: PieceBasis;
   readonly envs: readonly Env[];
   readonly sizes: readonly SizeWork[];
+  readonly readings: Readings;
+  readonly memory: Memory;
 }
 
 const workings = new WeakMap<PieceStudy, Working>();
@@ -369,8 +371,46 @@ function workPiece(
     starts: basis.started.map((start) => start.stitches),
     findings: [...atPiece, ...blocks.flatMap((block) => block.findings)],
   };
-  workings.set(made, { basis, envs, sizes });
+  workings.set(made, { basis, envs, sizes, readings, memory });
   return made;
+}
+
+/**
+ * Works a piece once more in one size, as it was worked, and tells the watcher of every row. What the study keeps is
+ * not changed by it, and rows that it remembers are not worked again. Gives the side that faces before each block;
+ * null for a study that was not made here.
+ */
+export function watchPiece(
+  piece: PieceStudy,
+  size: number,
+  watcher: NonNullable<Parameters<typeof workSize>[10]>,
+): readonly (Side | null)[] | null {
+  const working = workings.get(piece);
+  const env = working?.envs[size];
+  if (working === undefined || env === undefined) return null;
+  const { basis, readings, memory } = working;
+  const { sheet, sizes, started } = basis;
+  const at = figuresOn(sheet);
+  const { fabric } = started[size]!;
+  const { stands } = workSize(
+    piece.piece,
+    size,
+    sizes[size]!.id,
+    fabric,
+    env,
+    readings,
+    sheet,
+    at,
+    memory,
+    null,
+    watcher,
+  );
+  return stands.map(({ facing }) => facing);
+}
+
+/** The fabric that a piece starts from in a size, where it starts from others. */
+export function startFabric(piece: PieceStudy, size: number): Fabric | null {
+  return workings.get(piece)?.basis.started[size]?.fabric ?? null;
 }
 
 /** Brings together what a block came to in every size, and tells what was noticed. */

@@ -10,6 +10,7 @@ import {
   type Opening,
   PieceWork,
   type RowResult,
+  type RowWatcher,
   type Settling,
   type Standing,
   type Written,
@@ -99,8 +100,10 @@ export function workSize(
   at: (expression: string) => readonly FigureResult[],
   memory: Memory,
   before: Before | null,
+  /** Told of every row and, before its rows, of each block by its index. */
+  watcher: (RowWatcher & { readonly block: (index: number) => void }) | null = null,
 ): SizeWork {
-  const work = new PieceWork(start, env, memory.work);
+  const work = new PieceWork(start, env, memory.work, undefined, watcher);
   let side: Side | null = piece.firstSide;
   const from = before?.head ?? 0;
   if (before !== null) {
@@ -265,6 +268,7 @@ export function workSize(
     }
     stands.push(stand);
     if (i === length) break;
+    watcher?.block(i);
     blocks.push(workBlock(piece.blocks[i]!));
     told.push(facts.length === 0 ? NO_FACTS : facts);
     if (facts.length > 0) facts = [];

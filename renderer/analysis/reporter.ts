@@ -5,19 +5,14 @@
  */
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
-import type { LineResult, Sheet, SizeResult } from '../../core/grading/index.ts';
-import {
-  compileExpression,
-  densityOf,
-  type FormulaNode,
-  scheduleWords,
-  spreadWords,
-} from '../../core/grading/index.ts';
+import type { LineResult, SizeResult } from '../../core/grading/index.ts';
+import { scheduleWords, spreadWords } from '../../core/grading/index.ts';
 import { type EdgeInSize, meetingInSizes } from '../../core/review/meetings.ts';
+import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../core/study/gauge.ts';
 import { blockLabel } from '../../core/study/labels.ts';
 import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
 import type { Study } from '../../core/study/study.ts';
-import { formatLength, formatNumber, type Length, type Rational, rational } from '../../core/trade/units.ts';
+import { formatLength, formatNumber, type Length } from '../../core/trade/units.ts';
 import { FigureReporter, figureOf } from './figures.ts';
 import { materialsOf } from './materials.ts';
 import type { Changes } from './protocol.ts';
@@ -58,9 +53,11 @@ export class Reporter {
     const lines = new Map(sheet.lines.map((line) => [line.line.id, this.#line(line, pattern)]));
     const blocks = new Map<string, BlockReport>();
     const pieces = study.pieces.map((piece): PieceReport => {
-      const density = widthRate(piece, pattern, sheet);
-      const ids = piece.blocks.flatMap((block) => {
-        const report = this.#block(block, piece, pattern, density);
+      const gauge = gaugeOf(piece, pattern, sheet);
+      const stitch = gauge === null ? null : stepsOf(gauge).stitch;
+      const spans = spansOf(piece);
+      const ids = piece.blocks.flatMap((block, i) => {
+        const report = this.#block(block, piece, pattern, stitch, spans[i] ?? []);
         if (report === null) return [];
         blocks.set(report.id, report);
         return [report.id];
@@ -109,13 +106,14 @@ export class Reporter {
     block: BlockStudy,
     piece: PieceStudy,
     pattern: Pattern,
-    rate: { readonly key: string; readonly cm: Rational } | null,
+    stitch: Length | null,
+    spans: readonly (number | null)[],
   ): BlockReport | null {
     const { block: of } = block;
     if (of.type === 'heading' || of.type === 'photo') return null;
     const label = of.type === 'prose' ? null : blockLabel(piece, block);
     const known = this.#blocks.get(block);
-    const key = `${label?.text}|${label?.side}|${rate?.key}|${piece.piece.id}|${pattern.terms}`;
+    const key = `${label?.text}|${label?.side}|${stitch?.toFraction()}|${spans}|${piece.piece.id}|${pattern.terms}`;
     if (known?.key === key) return known.report;
     const kinds = new Map<string, number[]>();
     block.sizes.forEach((size, i) => {
@@ -135,9 +133,9 @@ export class Reporter {
       byKind: [...kinds].map(([id, numbers]) => ({ id, numbers })),
       repeats: block.sizes.map((size) => size?.repeats ?? null),
       rows: block.sizes.map((size) => size?.rows ?? 0),
-      widths: block.sizes.map((size) => {
-        const stitches = size === null || rate === null ? null : rational(size.tally.stitches);
-        return stitches === null || rate === null ? null : both(stitches.mul(rate.cm));
+      widths: block.sizes.map((_, size) => {
+        const span = spans[size] ?? null;
+        return span === null || stitch === null ? null : both(lengthOfCount(span, stitch));
       }),
       figures: block.figures.map((values) => values.map((value) => figureOf(value, pattern))),
     };
@@ -195,52 +193,4 @@ function wordsOf(value: NonNullable<SizeResult['value']>, { line }: LineResult, 
     default:
       return plain(formatNumber(value.value, 'decimal', line.kind === 'formula' ? 3 : 2));
   }
-}
-
-/**
- * Centimetres that one stitch of a piece takes: at the gauge of the stitches line that its first rows name, else
- * at the pattern's first gauge. Null where there is none.
- */
-function widthRate(
-  { piece }: PieceStudy,
-  pattern: Pattern,
-  sheet: Sheet,
-): { readonly key: string; readonly cm: Rational } | null {
-  for (const block of piece.blocks) {
-    if (block.type !== 'row') continue;
-    for (const expression of block.text.figures) {
-      const formula = compileExpression(expression, sheet.vocabulary);
-      const gauge = formula.read ? gaugeNamed(formula.tree, pattern) : null;
-      const rate = gauge === null ? null : rateOf(gauge, pattern);
-      if (rate !== null) return rate;
-    }
-  }
-  const [first] = pattern.gauges;
-  return first === undefined ? null : rateOf(first.id, pattern);
-}
-
-function rateOf(id: string, pattern: Pattern): { readonly key: string; readonly cm: Rational } | null {
-  const gauge = pattern.gauges.find((other) => other.id === id);
-  const stitches = gauge === undefined ? null : densityOf(gauge).stitches;
-  if (stitches === null) return null;
-  const cm = rational(1)!.div(stitches);
-  return { key: cm.toFraction(), cm };
-}
-
-/** The gauge of the first stitches line that a formula names. */
-function gaugeNamed(tree: FormulaNode, pattern: Pattern): string | null {
-  const named: string[] = [];
-  const visit = (node: unknown): void => {
-    if (Array.isArray(node)) for (const part of node) visit(part);
-    else if (typeof node === 'object' && node !== null) {
-      if ('kind' in node && node.kind === 'line' && 'name' in node) named.push(String(node.name));
-      for (const part of Object.values(node)) if (typeof part === 'object') visit(part);
-    }
-  };
-  visit(tree);
-  for (const name of named) {
-    const line = pattern.lines.find((other) => other.name === name);
-    if (line?.kind === 'stitches') return line.gauge;
-  }
-  return null;
 }

@@ -1,0 +1,111 @@
+/**
+ * Every row of a piece in one size, one after the other as the hook makes them: what the row leaves, which block its
+ * words stand in, and the side that faces. The study keeps only what each block came to; drawings need the rows
+ * between. Asked for by views, never by typing; remembered with the piece's study.
+ */
+import type { Fabric, Opening, SeenRow, Tally } from '../fabric/index.ts';
+import { tally } from '../fabric/index.ts';
+import { type PieceStudy, type Side, watchPiece } from './pieces.ts';
+
+export interface WorkedRow {
+  /** Index of its block in the piece. */
+  readonly block: number;
+  /** Its number; null when it has none. Of a foundation, null. */
+  readonly number: number | null;
+  /** The side that faces while it is worked, where the piece has sides. */
+  readonly side: Side | null;
+  readonly below: Fabric | null;
+  readonly fabric: Fabric;
+  readonly tally: Tally;
+  readonly round: boolean;
+  readonly openings: readonly Opening[];
+  /** Chains of a foundation that the row makes; a row that makes nothing else has no height. */
+  readonly foundation: number;
+  readonly onlyFoundation: boolean;
+  /** How it was worked; null for a row that the text gives no words for, of which only the count is known. */
+  readonly seen: SeenRow | null;
+}
+
+/** Rows of a piece that are followed one by one; a longer piece is not drawn. */
+export const MOST_FOLLOWED = 5000;
+
+const known = new WeakMap<PieceStudy, Map<number, readonly WorkedRow[] | null>>();
+
+/** The rows of a piece in a size, in order; null when there are more than can be followed. */
+export function workedRows(piece: PieceStudy, size: number): readonly WorkedRow[] | null {
+  let sizes = known.get(piece);
+  if (sizes === undefined) {
+    sizes = new Map();
+    known.set(piece, sizes);
+  }
+  const before = sizes.get(size);
+  if (before !== undefined) return before;
+  const rows = (piece.rows[size] ?? 0) > MOST_FOLLOWED ? null : follow(piece, size);
+  sizes.set(size, rows);
+  return rows;
+}
+
+type Bare = Omit<WorkedRow, 'side'>;
+
+function follow(piece: PieceStudy, size: number): readonly WorkedRow[] {
+  const rows: Bare[] = [];
+  let block = 0;
+  const facing = watchPiece(piece, size, {
+    block: (index) => {
+      block = index;
+    },
+    row: (seen) => {
+      const { worked, below, number } = seen;
+      rows.push({
+        block,
+        number: worked.idle ? null : number,
+        below,
+        fabric: worked.fabric,
+        tally: worked.tally,
+        round: worked.round,
+        openings: worked.openings,
+        foundation: worked.foundation,
+        onlyFoundation: worked.idle,
+        seen,
+      });
+    },
+    again: (count, times) => {
+      const last = count > 0 ? rows.slice(-count) : [];
+      for (let k = 0; k < times && rows.length <= MOST_FOLLOWED; k++)
+        for (const row of last)
+          rows.push({ ...row, block, number: row.number === null ? null : rows.at(-1)!.number! + 1 });
+    },
+    told: (count, before, after) => {
+      const [from, to] = [tally(before), tally(after)];
+      for (let k = 1; k <= count && rows.length <= MOST_FOLLOWED; k++) {
+        const last = k === count;
+        const part = from.stitches + ((to.stitches - from.stitches) * k) / count;
+        rows.push({
+          block,
+          number: null,
+          below: k === 1 ? before : null,
+          fabric: after,
+          // Between the first and the last only the pace is known.
+          tally: last ? to : { ...to, stitches: Math.round(part) },
+          round: after.form !== 'flat',
+          openings: [],
+          foundation: 0,
+          onlyFoundation: false,
+          seen: null,
+        });
+      }
+    },
+  });
+  let side: Side | null = null;
+  let at = -1;
+  return rows.map((row) => {
+    if (row.block !== at) {
+      at = row.block;
+      side = facing?.[at] ?? null;
+    }
+    const own = side;
+    if (side !== null && row.fabric.form === 'flat' && !row.onlyFoundation)
+      side = side === 'RS' ? 'WS' : 'RS';
+    return { ...row, side: row.onlyFoundation ? null : own };
+  });
+}
