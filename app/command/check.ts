@@ -23,9 +23,15 @@ function labelWords(label: string, side: string | null): string {
   return side.includes('(') ? `${label}, ${side}` : `${label} (${side})`;
 }
 
+/** "1 note; 2 accepted": what there is, and what the maker let stand. */
+function closing(found: string, accepted: number): string {
+  const words = found || 'Nothing to put right';
+  return accepted === 0 ? words : `${words}; ${accepted} accepted by the maker`;
+}
+
 /** The check as lines for people: every row, or with `all` false only those that something was found in. */
 export function checkWords(
-  { pattern, study, findings }: Examined,
+  { pattern, study, findings, accepted }: Examined,
   sink: Sink,
   env: Io['env'],
   all = true,
@@ -59,12 +65,12 @@ export function checkWords(
     );
     if (rows.length > 0) out = out.concat(table(heads, rows, width, paint));
   }
-  out.push('', `${closingWords(findings, notes) || 'Nothing to put right'}.`);
+  out.push('', ...wrap(`${closing(closingWords(findings, notes), accepted.length)}.`, width));
   return `${out.join('\n')}\n`;
 }
 
 /** The check for programs. `row` is null for what belongs to no row, `piece` for what belongs to the whole pattern. */
-export function checkJson({ pattern, study, findings }: Examined): unknown {
+export function checkJson({ pattern, study, findings, accepted }: Examined): unknown {
   const ledger = ledgerOf(study, findings);
   const told =
     (piece: string | null, row: string | null) =>
@@ -88,6 +94,13 @@ export function checkJson({ pattern, study, findings }: Examined): unknown {
         ...piece.rows.flatMap((row) => row.findings.map(told(piece.piece, row.label))),
       ]),
     ],
+    accepted: accepted.map(({ finding: { code, severity, message }, acceptance }) => ({
+      code,
+      severity,
+      message,
+      reason: acceptance.reason,
+      date: acceptance.date,
+    })),
     ledger: ledger.pieces.map((piece) => ({
       piece: piece.piece,
       rows: piece.rows.map(({ label, side, counts, byKind, spaces, text }) => ({

@@ -7,7 +7,7 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { CATALOGUE, type FindingKind, tellAs } from '../../core/findings/index.ts';
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
-import { RULES } from '../../core/review/index.ts';
+import { ACCEPTANCE_STALE, RULES } from '../../core/review/index.ts';
 import { reportRows } from '../../core/study/index.ts';
 
 /** Where the reference stands. */
@@ -65,7 +65,7 @@ ${severities.join('\n')}
 ${entries(CATALOGUE.filter(({ code }) => !ruled.has(code)))}
 ## The technical edit
 
-${entries(RULES)}
+${entries([...RULES, ACCEPTANCE_STALE])}
 ## Printing
 
 ${entries(PRINT_KINDS)}`;

@@ -16,6 +16,8 @@ const sentence = text(VALUE_LIMITS.sentence);
 const id = z.string().refine(isId, 'is not an id');
 /** An id of something else, or nothing chosen yet. */
 const reference = z.union([z.literal(''), id]);
+/** A node by its id, or a part without one by its list and place ("notes:0"). */
+const part = sentence;
 const number = z.number().min(-VALUE_LIMITS.number).max(VALUE_LIMITS.number);
 const amount = number.min(0);
 const count = z.int().min(0).max(VALUE_LIMITS.number);
@@ -301,12 +303,12 @@ export const ATTRIBUTES = {
   },
   acceptance: {
     code: attribute(name, ''),
-    node: attribute(reference, ''),
+    node: attribute(part, ''),
     words: attribute(sentence, ''),
     reason: attribute(sentence, ''),
     date: attribute(date, ''),
   },
-  doubt: { node: attribute(reference, ''), why: attribute(sentence, '') },
+  doubt: { node: attribute(part, ''), why: attribute(sentence, '') },
 } as const satisfies Record<string, Record<string, Attribute<never> | Attribute<unknown>>>;
 
 /** Kinds of node that carry attributes. */

@@ -1,3 +1,4 @@
+export { ACCEPTANCE_STALE, type AcceptedFinding, acceptanceOf, type Settled, settled } from './accepted.ts';
 export { cautionsForSize, cautionsOf } from './cautions.ts';
 export { review } from './review.ts';
 export type { Rule } from './rule.ts';

@@ -6,6 +6,7 @@
 import type { Rule } from './rule.ts';
 import { abbreviationNotExplained } from './rules/abbreviation-not-explained.ts';
 import { abbreviationNotUsed } from './rules/abbreviation-not-used.ts';
+import { broughtInUnsure } from './rules/brought-in-unsure.ts';
 import { cautionPrinted } from './rules/caution-printed.ts';
 import { cordOnChildSize } from './rules/cord-on-child-size.ts';
 import { countDrifts } from './rules/count-drifts.ts';
@@ -26,6 +27,7 @@ import { yarnAmountNotGiven } from './rules/yarn-amount-not-given.ts';
 import { yarnNotGiven } from './rules/yarn-not-given.ts';
 
 export const RULES: readonly Rule[] = [
+  broughtInUnsure,
   coverIncomplete,
   gaugeNotGiven,
   hookNotGiven,

@@ -3,7 +3,7 @@
  * belongs to, in words with the numbers filled in. What a screen or a machine lists; it knows neither, and it
  * works nothing out that the study does not hold.
  */
-import type { Block, FigureText, Line, Pattern } from '../document/pattern.ts';
+import type { Block, FigureText, Pattern } from '../document/pattern.ts';
 import type { Finding, Severity } from '../finding.ts';
 import type { Sheet } from '../grading/index.ts';
 import { type FilledText, filledText } from './filled.ts';
@@ -11,6 +11,7 @@ import { blockLabel, formOf } from './labels.ts';
 import type { BlockStudy, PieceStudy } from './pieces.ts';
 import { kindName } from './rows.ts';
 import type { Study } from './study.ts';
+import { writtenTexts } from './written.ts';
 
 /** A finding with its words. `from` and `to` count in `text`; `sizes` are indexes. */
 export interface LedgerFinding {
@@ -197,41 +198,10 @@ function placed(finding: Finding, text: FilledText | null): LedgerFinding {
       };
 }
 
-/** The words of a line that its findings point into. */
-function wordsOfLine(line: Line): string {
-  if (line.kind === 'formula') return line.formula;
-  return line.kind === 'stitches' || line.kind === 'rows' ? line.length : line.name;
-}
-
-/** Texts of the pattern by their node, those without an id by list and place ("notes:0"), filled when they are first asked for. */
+/** Texts of the pattern by their node, filled when they are first asked for. */
 function textsOf(study: Study): (node: string) => FilledText | null {
   const { pattern } = study;
-  const found = new Map<string, FigureText>();
-  const plain = (node: string, text: string) => found.set(node, { text, figures: [] });
-  const { about } = pattern;
-  for (const part of ['title', 'description', 'construction', 'fit', 'care'] as const) {
-    plain(`cover:${part}`, about[part]);
-  }
-  for (const line of pattern.lines) plain(line.id, wordsOfLine(line));
-  for (const gauge of pattern.gauges) plain(gauge.id, gauge.pattern);
-  for (const hook of pattern.hooks) plain(hook.id, hook.purpose);
-  for (const notion of pattern.notions) plain(notion.id, notion.name);
-  pattern.notes.forEach((note, i) => {
-    found.set(`notes:${i}`, note);
-  });
-  pattern.finishing.forEach((step, i) => {
-    found.set(`finishing:${i}`, step);
-  });
-  for (const special of pattern.specials) found.set(special.id, special.text);
-  for (const piece of pattern.pieces) {
-    for (const block of piece.blocks) {
-      if (block.type === 'row' || block.type === 'prose') found.set(block.id, block.text);
-      if (block.type === 'shaping') {
-        found.set(block.shaped.id, block.shaped.text);
-        found.set(block.even.id, block.even.text);
-      }
-    }
-  }
+  const found = writtenTexts(pattern);
   const filled = new Map<string, FilledText>();
   return (node) => {
     const text = found.get(node);

@@ -43,6 +43,7 @@ export interface Changes {
   readonly blocks?: readonly BlockReport[];
   readonly goneBlocks?: readonly string[];
   readonly findings?: readonly FindingReport[];
+  readonly accepted?: Report['accepted'];
   readonly materials?: MaterialsReport;
 }
 
@@ -50,6 +51,7 @@ export interface Changes {
 export function applyChanges(report: Report, changes: Changes): Report {
   let { sizes, lines, figures, pieces, blocks, findings, byNode } = report;
   const materials = changes.materials ?? report.materials;
+  const accepted = changes.accepted ?? report.accepted;
   if (changes.sizes) sizes = changes.sizes;
   if (changes.lineOrder || changes.lines) {
     const next = new Map(lines);
@@ -69,7 +71,18 @@ export function applyChanges(report: Report, changes: Changes): Report {
     findings = changes.findings;
     byNode = grouped(findings, byNode);
   }
-  return { version: changes.version, sizes, lines, figures, pieces, blocks, findings, byNode, materials };
+  return {
+    version: changes.version,
+    sizes,
+    lines,
+    figures,
+    pieces,
+    blocks,
+    findings,
+    byNode,
+    accepted,
+    materials,
+  };
 }
 
 /** Findings by node; a node whose findings say the same keeps its list. */

@@ -3,6 +3,7 @@
  * enough to cross from the worker to the page. Shapes only. Everything here is derived and none of it is kept.
  */
 import type { Finding } from '../../core/finding.ts';
+import type { AcceptedFinding } from '../../core/review/accepted.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 
 /** A length in both systems, ready to show; the exact one stays in the study. */
@@ -113,10 +114,12 @@ export interface Report {
   readonly figures: ReadonlyMap<string, FigureReport>;
   readonly pieces: readonly PieceReport[];
   readonly blocks: ReadonlyMap<string, BlockReport>;
-  /** In the order of the pattern. */
+  /** What wants an answer, in the order of the pattern. */
   readonly findings: readonly FindingReport[];
   /** The same by node; null = of the whole pattern. */
   readonly byNode: ReadonlyMap<string | null, readonly FindingReport[]>;
+  /** What the maker looked at and let stand. */
+  readonly accepted: readonly AcceptedFinding[];
   readonly materials: MaterialsReport;
 }
 
@@ -130,5 +133,6 @@ export const NOTHING_KNOWN: Report = {
   blocks: new Map(),
   findings: [],
   byNode: new Map(),
+  accepted: [],
   materials: { abbreviations: { us: [], uk: [] }, cautions: [], balls: {} },
 };

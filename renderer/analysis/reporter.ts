@@ -7,6 +7,7 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
 import type { LineResult, SizeResult } from '../../core/grading/index.ts';
 import { scheduleWords, spreadWords } from '../../core/grading/index.ts';
+import type { AcceptedFinding, Settled } from '../../core/review/accepted.ts';
 import { type EdgeInSize, meetingInSizes } from '../../core/review/meetings.ts';
 import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../core/study/gauge.ts';
 import { blockLabel } from '../../core/study/labels.ts';
@@ -42,11 +43,20 @@ export class Reporter {
     pieces: string;
     blocks: ReadonlyMap<string, BlockReport>;
     findings: readonly Finding[];
+    accepted: readonly AcceptedFinding[];
     materials: MaterialsReport | null;
-  } = { sizes: '', lines: new Map(), pieces: '', blocks: new Map(), findings: [], materials: null };
+  } = {
+    sizes: '',
+    lines: new Map(),
+    pieces: '',
+    blocks: new Map(),
+    findings: [],
+    accepted: [],
+    materials: null,
+  };
 
   /** What differs from what was told before. */
-  changes(study: Study, findings: readonly Finding[], version: number): Changes {
+  changes(study: Study, { open: findings, accepted }: Settled, version: number): Changes {
     const told = this.#told;
     const { pattern, sheet } = study;
     const sizes = pattern.sizes.map(({ id, label }) => ({ id, label }));
@@ -79,7 +89,7 @@ export class Reporter {
     const gone = [...told.blocks.keys()].filter((id) => !blocks.has(id));
     const sameOrder = sameList(lineOrder, [...told.lines.keys()]);
     const materials = materialsOf(study, told.materials);
-    this.#told = { sizes: sizesKey, lines, pieces: piecesKey, blocks, findings, materials };
+    this.#told = { sizes: sizesKey, lines, pieces: piecesKey, blocks, findings, accepted, materials };
     return {
       version,
       ...(sizesKey === told.sizes ? {} : { sizes }),
@@ -90,6 +100,7 @@ export class Reporter {
       ...(newBlocks.length > 0 ? { blocks: newBlocks } : {}),
       ...(gone.length > 0 ? { goneBlocks: gone } : {}),
       ...(sameList(findings, told.findings) ? {} : { findings }),
+      ...(sameAccepted(accepted, told.accepted) ? {} : { accepted }),
       ...(materials === told.materials ? {} : { materials }),
     };
   }
@@ -159,6 +170,13 @@ function meetsOf({ piece }: PieceStudy, study: Study): PieceReport['meets'] {
 
 function sameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((value, i) => value === b[i]);
+}
+
+function sameAccepted(a: readonly AcceptedFinding[], b: readonly AcceptedFinding[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every((one, i) => one.finding === b[i]!.finding && one.acceptance === b[i]!.acceptance)
+  );
 }
 
 /** What a line comes to in one size, as it is shown. */

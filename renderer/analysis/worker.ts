@@ -6,7 +6,7 @@ import { Node } from 'prosemirror-model';
 import { Step } from 'prosemirror-transform';
 import { project } from '../../core/document/project.ts';
 import { schema } from '../../core/document/schema.ts';
-import { review } from '../../core/review/review.ts';
+import { settled } from '../../core/review/accepted.ts';
 import { type Study, study } from '../../core/study/study.ts';
 import type { FromWorker, ToWorker } from './protocol.ts';
 import { Reporter } from './reporter.ts';
@@ -27,8 +27,7 @@ function work(): void {
   if (document === null || reported === version) return;
   reported = version;
   studied = study(project(document), studied);
-  const findings = [...studied.findings, ...review(studied)];
-  tell({ kind: 'changes', ...reporter.changes(studied, findings, version) });
+  tell({ kind: 'changes', ...reporter.changes(studied, settled(studied), version) });
 }
 
 /** Answers with what the newest state has. */

@@ -6,6 +6,8 @@ import { openPattern, savePattern } from '../../app/services/files.ts';
 import { compose } from '../../core/document/compose.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
+import { acceptanceOf, review } from '../../core/review/index.ts';
+import { study } from '../../core/study/index.ts';
 import { fileWith } from '../document/containers.ts';
 import { command } from './harness.ts';
 import { right, wrong } from './patterns.ts';
@@ -55,7 +57,7 @@ Nothing to put right.
   test('for programs', async () => {
     const { code, out } = await command(['check', await saved(wrong), '--json']);
     const report = JSON.parse(out);
-    expect(Object.keys(report)).toEqual(['title', 'sizes', 'findings', 'ledger']);
+    expect(Object.keys(report)).toEqual(['title', 'sizes', 'findings', 'accepted', 'ledger']);
     expect(report).toMatchObject({ title: 'Harbour vest', sizes: ['S', 'M', 'L', 'XL'] });
     expect(report.ledger).toEqual([
       {
@@ -86,6 +88,31 @@ Nothing to put right.
     const text: string = report.ledger[0].rows[3].text;
     expect(text.slice(finding.from, finding.to)).toMatch(/^\*sc in next 2 sts.*across$/);
     expect(code).toBe(1);
+  });
+
+  test('what the maker accepted is counted and is no mistake any more', async () => {
+    const studied = study(wrong);
+    const errors = [...studied.findings, ...review(studied)].filter(({ severity }) => severity === 'error');
+    const accepted = errors.map((finding) => acceptanceOf(wrong, finding, 'A half repeat.', '2026-11-25'));
+    const { code, out } = await command([
+      'check',
+      await saved({ ...wrong, workbook: { ...wrong.workbook, accepted } }),
+      '--json',
+    ]);
+    expect(errors.length).toBeGreaterThan(0);
+    expect(code).toBe(0);
+    const [first] = JSON.parse(out).accepted;
+    expect(first).toMatchObject({
+      code: 'repeat-does-not-fit',
+      severity: 'error',
+      reason: 'A half repeat.',
+      date: '2026-11-25',
+    });
+    const told = await command([
+      'check',
+      await saved({ ...wrong, workbook: { ...wrong.workbook, accepted } }),
+    ]);
+    expect(told.out).toMatch(/; 1 accepted by the maker\.\n$/);
   });
 
   test('places after a figure are told in the words with the numbers', async () => {

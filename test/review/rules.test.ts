@@ -91,6 +91,17 @@ const frontRows = (...texts: readonly string[]): Plant =>
 
 const planted: readonly Planted[] = [
   {
+    name: 'a row that was brought in and may be a remark',
+    plant: (pattern) => ({
+      ...pattern,
+      workbook: { ...pattern.workbook, doubts: [{ node: 'back-2', why: 'This may be a remark.' }] },
+    }),
+    code: 'brought-in-unsure',
+    node: 'back-2',
+    at: [0, 33],
+    saying: ['This may be a remark', 'confirm it'],
+  },
+  {
     name: 'no title and no description',
     plant: about({ title: ' ', description: '' }),
     code: 'cover-incomplete',

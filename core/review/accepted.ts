@@ -1,0 +1,145 @@
+/**
+ * Findings that the maker looked at and let stand. An acceptance holds for one kind of finding at one place and
+ * for the words that it pointed at; when those change, the finding is told again, and the acceptance is told as
+ * left over. It finds nothing in the pattern and forgets nothing by itself.
+ */
+import { FIGURE, type Pattern } from '../document/pattern.ts';
+import type { Acceptance } from '../document/workbook.ts';
+import type { Finding } from '../finding.ts';
+import { CATALOGUE, type FindingKind, tellAs } from '../findings/index.ts';
+import { quoted, text } from '../findings/phrases.ts';
+import type { Study } from '../study/index.ts';
+import { writtenTexts } from '../study/written.ts';
+import { review } from './review.ts';
+import { RULES } from './rules.ts';
+
+export interface AcceptedFinding {
+  readonly finding: Finding;
+  readonly acceptance: Acceptance;
+}
+
+export interface Settled {
+  /** What still wants an answer: everything not accepted, and acceptances that are left over. */
+  readonly open: readonly Finding[];
+  readonly accepted: readonly AcceptedFinding[];
+}
+
+/** An acceptance whose finding is gone. No rule: it speaks of the workbook and not of the pattern. */
+export const ACCEPTANCE_STALE: FindingKind = {
+  code: 'acceptance-stale',
+  severity: 'note',
+  title: 'Something was accepted that is no longer there',
+  reason:
+    'An acceptance belongs to the words that it was given for. When they have changed, the finding is gone or is told again, and the old acceptance only gets in the way.',
+  message: (facts) => {
+    const { data } = facts[0]!.fact;
+    const words = text(data, 'words').trim() === '' ? '' : ` at ${quoted(data, 'words')}`;
+    const reason = text(data, 'reason').trim() === '' ? '' : ` (${quoted(data, 'reason')})`;
+    return `${quoted(data, 'title')}${words} was accepted${reason}, but nothing of the kind is found there now; take the acceptance away`;
+  },
+  example: null,
+  sample: { title: 'A repeat does not fit', words: 'rep from * across', reason: 'a half repeat is meant' },
+};
+
+/** Longest string that an acceptance's words may have. */
+const LONGEST = 2000;
+
+/**
+ * The words that a finding points at, figures by their expression in brackets; its sentence where it points at
+ * none. They say which finding an acceptance was given for.
+ */
+export function wordsPointedAt(pattern: Pattern, { where, message }: Finding): string {
+  const { node, from, to } = where;
+  const written = node === null || to <= from ? undefined : writtenTexts(pattern).get(node);
+  if (written === undefined) return message.slice(0, LONGEST);
+  let figure = written.text.slice(0, from).split(FIGURE).length - 1;
+  return written.text
+    .slice(from, to)
+    .replaceAll(FIGURE, () => `[${written.figures[figure++] ?? ''}]`)
+    .slice(0, LONGEST);
+}
+
+/** The place of an acceptance. Texts without an id are known by their list: a note added above moves them all. */
+const placeOf = (node: string | null): string => (node ?? '').replace(/:\d+$/u, '');
+
+const keyOf = (code: string, node: string | null, words: string): string =>
+  JSON.stringify([code, placeOf(node), words]);
+
+/** The acceptance of a finding; `date` is an ISO date, or empty. */
+export function acceptanceOf(pattern: Pattern, finding: Finding, reason: string, date: string): Acceptance {
+  return {
+    code: finding.code,
+    node: finding.where.node ?? '',
+    words: wordsPointedAt(pattern, finding),
+    reason,
+    date,
+  };
+}
+
+const titles: ReadonlyMap<string, string> = new Map(
+  [...CATALOGUE, ...RULES].map(({ code, title }) => [code, title]),
+);
+
+const known = new WeakMap<Study, Settled>();
+
+/** Everything that reading, grading, working and the technical edit found, parted by what the maker accepted. */
+export function settled(study: Study): Settled {
+  const before = known.get(study);
+  if (before !== undefined) return before;
+  const made = settle(study.pattern, [...study.findings, ...review(study)]);
+  known.set(study, made);
+  return made;
+}
+
+/** Parts findings into what is open and what was accepted. `findings` are all there are, of every kind. */
+export function settle(pattern: Pattern, findings: readonly Finding[]): Settled {
+  const { accepted } = pattern.workbook;
+  if (accepted.length === 0) return { open: findings, accepted: [] };
+  const byKey = new Map<string, Acceptance>();
+  const codes = new Set<string>();
+  for (const acceptance of accepted) {
+    byKey.set(keyOf(acceptance.code, acceptance.node, acceptance.words), acceptance);
+    codes.add(acceptance.code);
+  }
+  const used = new Set<Acceptance>();
+  const open: Finding[] = [];
+  const standing: AcceptedFinding[] = [];
+  for (const finding of findings) {
+    const acceptance = codes.has(finding.code)
+      ? byKey.get(keyOf(finding.code, finding.where.node, wordsPointedAt(pattern, finding)))
+      : undefined;
+    if (acceptance === undefined) open.push(finding);
+    else {
+      used.add(acceptance);
+      standing.push({ finding, acceptance });
+    }
+  }
+  const left = accepted.filter((acceptance) => !used.has(acceptance));
+  return {
+    open: [...open, ...left.map((acceptance) => staleFinding(pattern, acceptance))],
+    accepted: standing,
+  };
+}
+
+function staleFinding(pattern: Pattern, { code, words, reason }: Acceptance): Finding {
+  const data = { title: titles.get(code) ?? code, words, reason };
+  return tellAs(
+    ACCEPTANCE_STALE,
+    [{ size: null, fact: { code: ACCEPTANCE_STALE.code, from: 0, to: 0, data } }],
+    {
+      terms: pattern.terms,
+      labels: pattern.sizes.map((size) => size.label),
+      node: null,
+      text: '',
+    },
+  );
+}
+
+/** The acceptances that belong to no finding any more: what to take away for the findings of `acceptance-stale`. */
+export function staleAcceptances(
+  accepted: readonly Acceptance[],
+  standing: readonly AcceptedFinding[],
+): readonly number[] {
+  const used = new Set(standing.map(({ acceptance }) => acceptance));
+  return accepted.flatMap((acceptance, index) => (used.has(acceptance) ? [] : [index]));
+}
