@@ -368,10 +368,28 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
   }
   const ways: Ending[] = [{ way: () => run(p, extra, 0, false), partial: 0 }];
   for (let j = body.length; j > 0; j--) {
-    const head = body.slice(0, j);
-    ways.push({ way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
+    for (const head of headsTo(p, body, j))
+      ways.push({ way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
   }
   return ways;
+}
+
+/** How many fewer passes of a repeat within the pass are tried. */
+const INNER = 12;
+
+/** The pass up to its `j`-th step; where that step is itself a repeat, also with fewer and fewer passes of it. */
+function headsTo(p: Progress, body: readonly Step[], j: number): readonly (readonly Step[])[] {
+  const head = body.slice(0, j);
+  const last = body[j - 1]!;
+  if (last.type !== 'repeat' || last.times.kind !== 'times' || last.times.more || last.last !== null)
+    return [head];
+  const { times } = last;
+  const heads: (readonly Step[])[] = [head];
+  for (let k = Math.min((p.amount(times.amount) ?? 1) - 1, INNER); k > 0; k--) {
+    const amount = { kind: 'one', value: k, from: times.from, to: times.to } as const;
+    heads.push([...head.slice(0, -1), { ...last, times: { ...times, amount } }]);
+  }
+  return heads;
 }
 
 interface Shortfall {

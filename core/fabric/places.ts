@@ -181,6 +181,19 @@ export function takeTurningChain(p: Progress, span: Span): number | null {
   return i;
 }
 
+/**
+ * Going on to the last place of a kind. Lace goes from space to space over the stitches between; but it does not go
+ * over spaces of the very kind it names without a word.
+ */
+function passToLast(p: Progress, to: number, noun: Noun, span: Span): boolean {
+  if (!reachedOver([noun])) return p.unsaid || passOver(p, p.pos, to, noun, span);
+  if (p.unowed) return true;
+  let passed = 0;
+  for (let i = p.pos; i < to; i++) if (p.isAt(i, [noun])) passed += 1;
+  if (passed === 0) return true;
+  return p.problem('stitches-passed-over', span, { passed, noun: nounId(noun), over: nounId(noun) });
+}
+
 /** The last `n` places of a kind; answers their indexes in working order. */
 export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readonly number[] | null {
   p.uncover();
@@ -209,7 +222,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
     missing(p, span, noun, n, found.length);
     return null;
   }
-  if (!p.unsaid && !reachedOver([noun]) && !passOver(p, p.pos, found[0]!, noun, span)) return null;
+  if (!passToLast(p, found[0]!, noun, span)) return null;
   p.advance(found[found.length - 1]!);
   p.intoSpace = p.below[found[0]!]!.kind === 'space';
   if (p.intoSpace) p.usedSpace = true;

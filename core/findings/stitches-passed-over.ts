@@ -11,7 +11,8 @@ export const stitchesPassedOver: FindingKind = {
   message: (facts, voice) =>
     perSize(facts, voice, ({ data }) => {
       const passed = number(data, 'passed');
-      return `going to this ${voice.stitch(text(data, 'noun'), 1)} passes over ${count(passed, voice.stitch('st', passed), true)} that the row does not mention; say "${voice.skip} ${count(passed, voice.stitch('st', passed), true)}" if that is meant`;
+      const over = count(passed, voice.stitch(text(data, 'over') || 'st', passed), true);
+      return `going to this ${voice.stitch(text(data, 'noun'), 1)} passes over ${over} that the row does not mention; say "${voice.skip} ${over}" if that is meant`;
     }),
   example: `Ch 13.
 Row 1: Dc in 4th ch from hook, hdc in next 2 ch, dc in each of next 7 ch.

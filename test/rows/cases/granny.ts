@@ -130,4 +130,39 @@ export const granny: readonly RowCase[] = [
     counts: [12, 24],
     spaces: [4, 0],
   },
+  {
+    name: 'an edging whose last pass ends within its own repeat',
+    terms: 'us',
+    // 36 dc and 8 ch-1 sps get one sc each, 4 corners two: 36 + 8 + 8 = 52
+    text: lines(
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2, join with sl st in top of ch-3.',
+      'Rnd 2: Sl st in next 2 dc and in ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around, join.',
+      'Rnd 3: Sl st in next 2 dc and in ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, 3 dc in next ch-1 sp, ch 1, *(3 dc, ch 2, 3 dc) in next corner sp, ch 1, 3 dc in next ch-1 sp, ch 1; rep from * 2 more times, join.',
+      'Rnd 4: Ch 1, sc in same st as join, sc in next 2 dc, *(sc, ch 2, sc) in corner sp, sc in next 3 dc, [sc in ch-1 sp, sc in next 3 dc] twice; rep from * around, ending sc in last ch-1 sp; join.',
+    ),
+    counts: [12, 24, 36, 52],
+    spaces: [4, 8, 12, 4],
+    source: practice,
+  },
+  {
+    name: 'going to the last space over others of its kind',
+    terms: 'us',
+    // 2 + 3 * (1 + 2) + 1 = 12; of 6 spaces 3 are used and the last: 2 are passed over
+    text: lines(
+      'Rnd 1: 12 sc in magic ring, join.',
+      'Rnd 2: Ch 1, *sc in next 2 sts, ch 2; rep from * around, join. (12 sc, 6 ch-2 sps)',
+      'Rnd 3: Ch 1, sc in first 2 sc, *sc in ch-2 sp, sc in next 2 sc; rep from * 2 more times, sc in last ch-2 sp; join.',
+    ),
+    counts: [12, 12, 12],
+    spaces: [0, 6, 0],
+    findings: [
+      {
+        row: 2,
+        code: 'stitches-passed-over',
+        words: 'in last ch-2 sp',
+        severity: 'warning',
+        saying: ['2 ch-2 sps'],
+      },
+    ],
+  },
 ];
