@@ -11,6 +11,7 @@ export {
   type Tally,
   tally,
 } from './fabric.ts';
+export { GATHERED, stitchId } from './kinds.ts';
 export {
   MOST_ROWS,
   type PieceRecord,
