@@ -48,6 +48,25 @@ export function saidOfEdge(items: readonly Item[]): CountsAs | null {
   return null;
 }
 
+/** Does the row begin along the other side of the foundation, as its words say before or with its first place? */
+export function alongFoundation(items: readonly Item[]): boolean {
+  for (const item of items) {
+    if (item.type === 'other-side') return true;
+    if (item.type === 'repeat') return alongFoundation(item.items);
+    const place =
+      item.type === 'work' || item.type === 'group' || item.type === 'skip'
+        ? item.places[0]
+        : item.type === 'attach'
+          ? item.place
+          : null;
+    if (!place) continue;
+    const nouns = 'nouns' in place ? place.nouns : 'noun' in place ? [place.noun] : [];
+    if (nouns.some((noun) => noun.kind === 'loop-of-chain')) return true;
+    if (item.type !== 'attach') return false;
+  }
+  return false;
+}
+
 interface Foundation {
   readonly fabric: Fabric | null;
   /** Items used up. */

@@ -130,6 +130,10 @@ export interface Tally {
   readonly spacesOf: ReadonlyMap<number, number>;
   /** Groups made in one place that no name says. */
   readonly groups: number;
+  /** Places that hold two stitches or more. */
+  readonly shared: number;
+  /** Two stitches or more of one place with no space between them. */
+  readonly runs: number;
   readonly picots: number;
   /** Does a turning chain count among the stitches? */
   readonly turning: boolean;
@@ -152,6 +156,10 @@ export function tally(of: Fabric): Tally {
   let loose = 0;
   let picots = 0;
   let turning = false;
+  let together = 0;
+  let beside = 0;
+  let shared = 0;
+  let runs = 0;
   let last: string | null = null;
   let run = 0;
   const flush = () => {
@@ -162,6 +170,10 @@ export function tally(of: Fabric): Tally {
     if (counts(site)) {
       stitches += 1;
       turning ||= site.turning;
+      together = site.more ? together + 1 : 1;
+      beside = site.more ? beside + 1 : 1;
+      if (together === 2) shared += 1;
+      if (beside === 2) runs += 1;
       if (site.stitch !== last) {
         flush();
         last = site.stitch;
@@ -174,6 +186,7 @@ export function tally(of: Fabric): Tally {
         single.set(site.stitch, (single.get(site.stitch) ?? 0) + 1);
     } else if (site.kind === 'space') {
       spaces += 1;
+      beside = 0;
       chains += site.chains;
       spacesOf.set(site.chains, (spacesOf.get(site.chains) ?? 0) + 1);
     } else if (site.kind === 'chain') loose += 1;
@@ -198,6 +211,8 @@ export function tally(of: Fabric): Tally {
     units,
     spacesOf,
     groups,
+    shared,
+    runs,
     picots,
     turning,
   };

@@ -330,9 +330,8 @@ function chosen(
     const turning = tried.filter((t) => limit.withTurning(t.moment.pos));
     // Some houses count every chain-space as a stitch; what follows must then still come out.
     const spaced = stop?.kind === 'before-last' ? tried.filter((t) => limit.withSpaces(t.moment.pos)) : [];
-    const both = [...exact.reverse(), ...turning.reverse(), ...spaced.reverse()];
-    // Stitches that the last pass overshot are told as a repeat that does not fit.
-    return both.length > 0 ? both : [newest];
+    // None: the passes stop short of there, or go over it, which is told as a repeat that does not fit.
+    return [...exact.reverse(), ...turning.reverse(), ...spaced.reverse()];
   }
   if (stop !== null && (stop.kind === 'before-next' || stop.kind === 'marker')) return [newest];
   p.step(tried.length);

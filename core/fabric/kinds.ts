@@ -63,7 +63,7 @@ export interface Meeting {
   /** The row below is of blocks, each beginning with a chain that is its edge stitch and its space at once. */
   blocks: boolean;
   /** The row below has no space at all. */
-  readonly spaceless: boolean;
+  spaceless: boolean;
 }
 
 /** Are all spaces of the row the chains that begin a block, behind the slip stitch that joins it on? */

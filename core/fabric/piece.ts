@@ -229,6 +229,9 @@ export class PieceWork {
       this.unworkedChain = true;
     }
     if (!worked.idle) {
+      // Foundation stitches have the chains of their feet for an edge.
+      const feet = this.rows === 0 && [...worked.tally.byKind.keys()].every((id) => id.startsWith('fnd.'));
+      if (feet && this.foundation === 0) this.foundation = worked.tally.stitches;
       this.rows += 1;
       if (this.unworkedChain) {
         // Chains that only turn are no part of the edge that can be worked along later.

@@ -29,7 +29,7 @@ export function nounId(noun: Noun | undefined): string {
     case 'space':
       return noun.chains !== null && noun.chains.kind === 'one' ? `sp${noun.chains.value}` : 'sp';
     case 'between':
-      return 'gap';
+      return noun.groups ? 'group' : 'gap';
     case 'row-end':
       return 'row-end';
     case 'seam':
@@ -73,6 +73,7 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
   p.gap = -1;
   if (nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
   if (ofChain(nouns)) p.layFoundation();
+  p.layTop(nouns);
   // "each dc and each ch": chains are taken one by one, unless a space is asked for by name.
   const chainwise =
     nouns.some((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain') &&
@@ -112,7 +113,8 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
   } else if (site.kind === 'ring') {
     p.pos = i;
   } else p.advance(i);
-  p.intoSpace = site.kind === 'space' && !chainwise;
+  // A picot stands on a stitch that nobody works into, as a space lies over some.
+  p.intoSpace = (site.kind === 'space' && !chainwise) || site.kind === 'picot';
   if (site.kind === 'space') p.usedSpace = true;
   return i;
 }
@@ -144,9 +146,11 @@ export function missing(
   return null;
 }
 
-/** Would going on to `to` leave out spaces, in a trial where every space is to be used? */
+/** Would going on to `to` leave out spaces, in a trial where each is to be used, or bridged by chains? */
 function leavesSpaces(p: Progress, to: number): boolean {
-  return p.sparing && p.usedSpace && p.below.slice(p.pos, to).some((site) => site.kind === 'space');
+  if (!p.sparing) return false;
+  const bridged = !p.usedSpace && p.pending > 0 ? 1 : 0;
+  return p.below.slice(p.pos, to).filter((site) => site.kind === 'space').length > bridged;
 }
 
 /** The turning chain of the row before, reached over spaces. */
@@ -199,10 +203,11 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
   p.uncover();
   if (noun.kind === 'row-end') p.layRowEnds();
   if (ofChain([noun])) p.layFoundation();
+  p.layTop([noun]);
   if (n < 1) return [];
   if (noun.kind === 'between' && n === 1) {
     for (let i = p.below.length - 1; i >= Math.max(p.pos, 1, p.gap + 1); i--)
-      if (isGap(p, i)) return [enterGap(p, i)];
+      if (isGap(p, i)) return p.unsaid || passOver(p, p.pos, i - 1, noun, span) ? [enterGap(p, i)] : null;
   }
   const found: number[] = [];
   let to = p.below.length;
@@ -232,7 +237,14 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
 /** The first place of a kind, wherever the work stands; used up only when the work has not passed it. */
 export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): number | null {
   if (ofChain([noun])) p.layFoundation();
-  let i = -1;
+  if (noun.kind === 'between') {
+    for (let i = 1; i < p.below.length; i++) if (isGap(p, i)) return enterGap(p, i);
+    return missing(p, span, noun, 1, 0);
+  }
+  const topped = p.top;
+  p.layTop([noun]);
+  // The first of the top is the first that a border meets there.
+  let i = topped !== null && p.top === null ? p.pos - 1 : -1;
   for (let k = 0; k <= nth; k++) {
     i = p.seek([noun], i + 1);
     if (i < 0) return missing(p, span, noun, nth + 1, k);
@@ -284,7 +296,26 @@ function isWhole(p: Progress): boolean {
 /** Does the gap lie between two groups, not between a group and the stitch at the edge? */
 function partsGroups(p: Progress, i: number): boolean {
   if (!isGap(p, i)) return false;
-  return p.below[i]!.kind === 'space' || (i >= 2 && together(p, i - 1) && together(p, i + 1));
+  const before = nextStitch(p, i - 1, -1);
+  const after = nextStitch(p, i, 1);
+  return (
+    !inOnePlace(p, before, after) &&
+    inOnePlace(p, nextStitch(p, before - 1, -1), before) &&
+    inOnePlace(p, after, nextStitch(p, after + 1, 1))
+  );
+}
+
+/** The stitch at `i` or, past spaces, next in the direction; -1 where a row has no more. */
+function nextStitch(p: Progress, i: number, step: 1 | -1): number {
+  let at = i;
+  while (at >= 0 && p.below[at]?.kind === 'space') at += step;
+  return at >= 0 && at < p.below.length ? at : -1;
+}
+
+/** Were these two neighbours, with or without a space between them, made in one place? */
+function inOnePlace(p: Progress, a: number, b: number): boolean {
+  if (a < 0 || b < 0) return false;
+  return (p.meeting.backwards ? p.below[a] : p.below[b])?.more === true;
 }
 
 const grouped = new WeakMap<readonly Site[], boolean>();

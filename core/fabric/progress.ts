@@ -31,6 +31,7 @@ const MOST_STEPS = 400_000;
 /** Everything that a trial may have to put back. */
 export interface Moment {
   readonly below: Site[];
+  readonly top: readonly Site[] | null;
   readonly tube: boolean;
   readonly gap: number;
   readonly skips: number;
@@ -115,6 +116,9 @@ export class Progress {
   ended = false;
   spent = 0;
   repeats: number | null = null;
+  /** Where the row's first repeat with a number of passes begins, and how many of them it came to. */
+  main: number | null = null;
+  stated: number | null = null;
   /** Height last named in the row, for words that name none ("inc"). */
   prevailing: BaseStitch = 't1';
   /** What the row says of the chains that its first stitch into a foundation chain skips. */
@@ -162,6 +166,7 @@ export class Progress {
   moment(): Moment {
     return {
       below: this.below,
+      top: this.top,
       tube: this.tube,
       gap: this.gap,
       skips: this.skips,
@@ -188,6 +193,7 @@ export class Progress {
   /** Back to an earlier moment. Only moments still on the way here can be returned to. */
   restore(to: Moment): void {
     this.below = to.below;
+    this.top = to.top;
     this.tube = to.tube;
     this.gap = to.gap;
     this.along = NOWHERE;
@@ -347,6 +353,19 @@ export class Progress {
     this.inner = 0;
   }
 
+  /** The row below lies before its border, which began at its last stitch and went down the side from there. */
+  unturned = false;
+  /** The top of the piece, left alone by a row along its sides, which may come to it later. */
+  top: readonly Site[] | null = null;
+
+  /** A border that has used up the side before it goes on into the top, where its words ask for that. */
+  layTop(nouns: readonly Noun[]): void {
+    if (this.top === null || this.below.slice(this.pos).some((site) => this.owed(site))) return;
+    if (nouns.some((noun) => ['row-end', 'chain', 'loop-of-chain'].includes(noun.kind))) return;
+    this.below = [...this.below, ...this.top];
+    this.top = null;
+  }
+
   /** Row-ends are met only when a row says that it works along them; then the piece's own edge is laid out. */
   layRowEnds(): void {
     if (this.env.rowEnds === 0 || this.below.slice(this.pos).some((site) => site.kind === 'row-end')) return;
@@ -355,12 +374,30 @@ export class Progress {
     // A piece has two sides.
     if (this.below.filter((site) => site.kind === 'row-end').length >= 2 * this.env.rowEnds) return;
     const ends = new Array<Site>(Math.min(this.env.rowEnds, MOST_STITCHES)).fill(ROW_END_SITE);
-    if (this.pos === 0 && this.made.every((site) => site.turning)) {
-      // A row that begins along the side leaves the top alone.
-      this.below = ends;
+    const corner = this.unturned && this.pos === 1 ? 1 : 0;
+    if (this.pos === corner && (corner > 0 || this.made.every((site) => site.turning))) {
+      // A row that begins along the side leaves the top alone, or comes to it last.
+      this.top = this.below.slice(corner);
+      if (this.unturned) this.top = this.top.toReversed();
+      this.below = [...this.below.slice(0, corner), ...ends];
       return;
     }
     this.below = [...this.below.slice(0, this.pos), ...ends, ...this.below.slice(this.pos)];
+    if (this.beyond !== null) this.top = this.beyond;
+    this.beyond = null;
+  }
+
+  /** The top of a piece of which the row began to work the foundation: a border may come to it past a side. */
+  private beyond: readonly Site[] | null = null;
+
+  /** The row begins along the other side of the foundation: its chains are what lies below, not the last row. */
+  beginOtherSide(): void {
+    if (this.env.foundation === 0) return;
+    this.beyond = this.below;
+    this.below = new Array<Site>(Math.min(this.env.foundation, MOST_STITCHES)).fill(CHAIN_SITE);
+    this.bare = true;
+    this.meeting.spaceless = true;
+    this.meeting.blocks = false;
   }
 
   /** The other side of the foundation, met when a border goes on past the side of the piece. */
@@ -378,7 +415,12 @@ export class Progress {
    * the first one worked. That one may be used once more or left.
    */
   layOtherSide(): void {
-    if (!this.bare || this.below.some((site) => site.kind === 'chain' && site.turning)) return;
+    if (
+      !this.bare ||
+      this.made.length === 0 ||
+      this.below.some((site) => site.kind === 'chain' && site.turning)
+    )
+      return;
     const side = this.below.slice(this.firstUsed + 1, Math.max(this.firstUsed + 1, this.below.length - 1));
     this.below = [...this.below, ...side, OPEN_CHAIN_SITE];
   }

@@ -7,6 +7,7 @@ import type { Fact } from '../finding.ts';
 import type { Chain, CountsAs, Item, Join, RowTree, Skip, Work } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
 import {
+  alongFoundation,
   attach,
   BESIDES,
   begin,
@@ -35,7 +36,7 @@ import { even, leftOver, one, run } from './work.ts';
 export interface Worked {
   readonly fabric: Fabric;
   readonly tally: Tally;
-  /** Passes of the row's main repeat; null when it has none. */
+  /** Passes of the row's main repeat, one with an open end before one with a number; null when it has none. */
   readonly repeats: number | null;
   readonly facts: readonly Fact[];
   readonly openings: readonly Opening[];
@@ -292,14 +293,19 @@ function attemptRow(
       items.slice(i).some((item, k, all) => item.type === 'attach' && !all.slice(0, k).some(isWork)));
   const earlier = env.earlier === null ? null : earlierRow(items.slice(i), env.earlier);
   const bare = earlier === null && (below.form === 'chain' || (below.ring && !usesRing));
+  // "Do not turn. Ch 1, 3 sc in same st": the hook is at the last stitch made.
+  const unturned = below.turned === false && !turned && below.form === 'flat' && startsSame(items.slice(i));
   const sites = earlier
     ? ordered(env.trace === null ? earlier.fabric : env.trace.own(earlier.fabric), earlier.turned)
     : goesBack
       ? withoutSlips(below.rest!)
       : usesRing
         ? (env.trace?.ringOf(below) ?? [RING_SITE])
-        : ordered(below, turned);
-  const p = new Progress(sites, bare, round, env, figures, turned && !bare && !goesBack);
+        : ordered(below, turned || unturned);
+  const p = new Progress(sites, bare, round, env, figures, (turned || unturned) && !bare && !goesBack);
+  p.unturned = unturned;
+  const otherSide = !bare && earlier === null && alongFoundation(items.slice(i));
+  if (otherSide) p.beginOtherSide();
   p.forced = forced;
   // What a row further down has to offer is nobody's debt: others have worked over it.
   p.leaves = p.unowed = earlier !== null;
@@ -324,6 +330,7 @@ function attemptRow(
       p.fold();
       continue;
     }
+    if (item.type === 'other-side' && otherSide) continue;
     if (item.type === 'attach') {
       attach(p, item);
       if (item.stitch !== null && item.stitch.base !== null && item.stitch.base !== 'slip') break;
@@ -384,6 +391,12 @@ function attemptRow(
   run(p, steps(tailOf(items, i)), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack, onward, usesRing);
+}
+
+/** Does the row begin in the place where the last one ended, with no yarn joined elsewhere? */
+function startsSame(items: readonly Item[]): boolean {
+  const first = items.find((item) => item.type === 'attach' || isWork(item));
+  return (first?.type === 'work' || first?.type === 'group') && first.places[0]?.kind === 'same';
 }
 
 /** What the row states at its end, when a single "sc evenly across" that names no number is all its work. */
@@ -635,7 +648,7 @@ function finish(
     worked: {
       fabric: made,
       tally: of,
-      repeats: p.repeats,
+      repeats: p.repeats ?? p.stated,
       facts,
       openings: p.openings,
       trace,

@@ -88,6 +88,12 @@ function right(
       // Beside other spaces each is counted for itself.
       return n === of.spaces || !soleSpace ? [n] : [n, of.spaces];
     }
+    case 'between': {
+      // Stitches of one place are a group; so are those on either side of its space, a corner's two.
+      let named = 0;
+      for (const n of of.units.values()) named += n;
+      return noun.groups ? [of.shared, of.runs, of.groups + named] : null;
+    }
     default:
       return null;
   }

@@ -101,6 +101,11 @@ function firstPlace(items: readonly Item[]): First | null {
   return null;
 }
 
+/** "in first st", which the chain stands on; the first space or gap lies beside it. */
+function isFirstStitch(place: Place): boolean {
+  return place.kind === 'first' && place.noun.kind !== 'space' && place.noun.kind !== 'between';
+}
+
 /** Reads the evidence out of a row. */
 export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   let joinsChain = false;
@@ -127,7 +132,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     extended: height?.extended === true,
     joinsChain,
     joinsStitch,
-    firstSame: first !== null && !first.skip && (at === 'same' || at === 'first'),
+    firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
     fan: at === 'same' && first?.several === true,
     firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
   };

@@ -5,6 +5,7 @@
 import type { Fact, Span } from '../finding.ts';
 import type { Item, RowTree } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
+import { alongFoundation } from './beginning.ts';
 import type { Fabric } from './fabric.ts';
 
 interface Parted {
@@ -47,11 +48,11 @@ export function parted(row: RowTree): Parted {
 /** Whether a row speaks of row-ends. */
 const edges = new WeakMap<RowTree, boolean>();
 
-/** Only rows that speak of row-ends depend on how many rows there are. */
+/** Only rows that speak of the piece's edges depend on how many rows and foundation chains there are. */
 export function usesEdge(row: RowTree): boolean {
   const known = edges.get(row);
   if (known !== undefined) return known;
-  const uses = /"kind":"(?:row-end|loop-of-chain|chain)"/.test(JSON.stringify(row.items));
+  const uses = /"kind":"(?:row-end|loop-of-chain|chain)"|"type":"other-side"/.test(JSON.stringify(row.items));
   edges.set(row, uses);
   return uses;
 }
@@ -90,8 +91,9 @@ export function unnamed(row: RowTree): RowTree {
   return made;
 }
 
-/** Does the row begin along the ends of the rows so far? */
+/** Does the row begin along the ends of the rows so far, or along their foundation? */
 export function alongEdge(row: RowTree): boolean {
+  if (alongFoundation(row.items)) return true;
   const first = row.items.find((item) => item.type === 'work' || item.type === 'group');
   const place = first?.type === 'work' || first?.type === 'group' ? first.places[0] : undefined;
   if (place === undefined || !('nouns' in place)) return false;

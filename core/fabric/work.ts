@@ -42,6 +42,7 @@ export function run(p: Progress, items: readonly Step[], i: number, top: boolean
   for (let at = i; at < items.length; at++) {
     if (p.exhausted) return false;
     const item = items[at]!;
+    if (item.type === 'repeat' && top && p.depth === 0) p.main ??= item.from;
     if (unsaid(item) && inAll(p, item, items, at, top)) return true;
     if (openEnded(p, item)) {
       const rest = items.slice(at + 1);
@@ -238,19 +239,27 @@ function passes(p: Progress, item: Repeat | Again): boolean {
     const before = p.facts.length;
     const ok = cut ? lastPass(p, item as Repeat, body) : run(p, body, 0, false);
     if (!ok) return false;
-    if (
-      p.trials === 0 &&
-      p.facts.length > before &&
-      p.facts.some((f, i) => i >= before && f.code === 'place-does-not-exist')
-    ) {
-      // Tell once, with where it ran out, instead of once a pass.
-      const fact = p.facts[p.facts.length - 1]!;
-      p.facts[p.facts.length - 1] = { ...fact, data: { ...fact.data, pass: k + 1, passes: times } };
+    if (p.trials === 0 && toldOnce(p, before, { pass: k + 1, passes: times })) {
+      if (p.main === item.from) p.stated = k;
       p.misfit = true;
       return true;
     }
   }
   if (times > 0) p.recording?.passes.push({ starts, end: p.made.length });
+  if (p.main === item.from) p.stated = times;
+  return true;
+}
+
+/**
+ * Where the places ran out in one pass of several, that is told once, at the words that found none, and not
+ * for all words after them. Answers whether they did.
+ */
+function toldOnce(p: Progress, before: number, data: { pass: number; passes: number }): boolean {
+  const at = p.facts.findIndex((fact, i) => i >= before && fact.code === 'place-does-not-exist');
+  if (at < 0) return false;
+  const fact = p.facts[at]!;
+  p.facts.length = at;
+  p.facts.push({ ...fact, data: { ...fact.data, ...data } });
   return true;
 }
 

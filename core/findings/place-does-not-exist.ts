@@ -10,6 +10,8 @@ export const placeDoesNotExist: FindingKind = {
   message: (facts, voice) =>
     perSize(facts, voice, ({ data }) => {
       const noun = text(data, 'noun');
+      const pass = typeof data.pass === 'number' && number(data, 'passes') > 1 ? data.pass : null;
+      const when = pass === null ? '' : `, in repeat ${pass} of ${number(data, 'passes')}`;
       const [wanted, found, left, have] = [
         number(data, 'wanted'),
         number(data, 'found'),
@@ -21,9 +23,9 @@ export const placeDoesNotExist: FindingKind = {
       if (noun === 'marked') return 'no stitch below is marked: place a marker in the row before';
       if (found > 0) {
         const missing = wanted - found;
-        return `the row asks for ${count(wanted, voice.stitch(noun, wanted), true)} here, but there ${are(found)} only ${found}; ask for ${missing} fewer here, or make ${missing} more before`;
+        return `the row asks for ${count(wanted, voice.stitch(noun, wanted), true)} here${when}, but there ${are(found)} only ${found}; ask for ${missing} fewer here, or make ${missing} more before`;
       }
-      const none = `there is no ${voice.stitch(noun, 1)} to work into here`;
+      const none = `there is no ${voice.stitch(noun, 1)} to work into here${when}`;
       if (have === 0) return none;
       return left === 0
         ? `${none}: all ${count(have, voice.stitch('st', have), true)} of the row below are used`

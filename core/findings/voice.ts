@@ -11,6 +11,7 @@ const PLAIN: Readonly<Record<string, readonly [one: string, many: string]>> = {
   ch: ['ch', 'ch'],
   chain: ['ch', 'ch'],
   sp: ['ch-sp', 'ch-sps'],
+  group: ['group', 'groups'],
   gap: ['space between stitches', 'spaces between stitches'],
   'row-end': ['row-end', 'row-ends'],
   seam: ['seam', 'seams'],

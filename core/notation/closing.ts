@@ -2,6 +2,7 @@
  * Tells the slip stitch that closes a round from one that is worked, and where the work of a row ends.
  */
 import { type Cursor, OPENING } from './cursor.ts';
+import { readAmount } from './numbers.ts';
 import { readPlace } from './places.ts';
 import type { Amount, Join, Place, Work } from './tree.ts';
 
@@ -47,6 +48,20 @@ export function atRowEnd(c: Cursor): boolean {
     ],
     ahead,
   );
+}
+
+/** "at end of last row", "after Row 6": when it is done, which the order of the words says already. */
+export function eatWhen(c: Cursor): void {
+  c.attempt(() => {
+    if (c.eatAny(['after row', 'after rnd', 'at end of row', 'at end of rnd']))
+      return c.done || c.peek()!.kind === 'sign' || readAmount(c, false) ? true : null;
+    if (!c.eatAny(['at the end', 'at end', 'at the start', 'at start', 'at the beg', 'at beg'])) return null;
+    if (!c.eat('of')) return true;
+    c.eat('the');
+    if (c.attempt(() => (c.eatAny(['row', 'rnd']) && readAmount(c, false) ? true : null))) return true;
+    c.eatAny(['last', 'each', 'every', 'this', 'next', 'these', 'final', 'prev', 'any', 'all']);
+    return c.eatAny(['row', 'rows', 'rnd', 'rnds']) ? true : null;
+  });
 }
 
 const CLOSES = [

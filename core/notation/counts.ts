@@ -114,7 +114,16 @@ function readCountNoun(c: Cursor): Noun | null {
   // "2 edge dc": some of the dc, not all of them.
   if (c.attempt(() => (c.eatAny(['edge', 'border', 'end', 'outer']) && readNoun(c) ? true : null)))
     return { kind: 'between', ...c.span(start) };
+  // "3-dc groups", "groups of 3 dc": what they are made of is not what is counted.
+  const made = c.attempt(() => {
+    readAmount(c, false);
+    if (c.word() === '-') c.at++;
+    return readStitch(c) && c.pass('-').eatAny(['groups', 'group', 'grps', 'grp']) ? true : null;
+  });
+  if (made) return { kind: 'between', groups: true, ...c.span(start) };
+  const gaps = c.isAny(['sps', 'sp', 'gaps', 'gap']);
   const noun = readNoun(c);
+  if (gaps && noun?.kind === 'between') return { kind: 'between', from: noun.from, to: noun.to };
   if (noun) return noun;
   if (c.eatAny(['lps', 'pattern reps', 'reps', 'patt reps'])) return { kind: 'between', ...c.span(start) };
   return null;

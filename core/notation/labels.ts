@@ -76,8 +76,18 @@ const KIND_WORDS = [
   'each',
   'center',
   'side',
+  'left',
+  'right',
+  'front',
+  'back',
   'top',
   'bottom',
+  'lower',
+  'upper',
+  'outer',
+  'inner',
+  'opposite',
+  'edge',
   'transition',
   'gap',
 ];
@@ -496,7 +506,7 @@ function readTitled(c: Cursor): Head | null {
     const word = c.eatAny(ROWS);
     if (!word) {
       if (kind === 'foundation') c.eatAny(['ch', 'ring', 'chs']);
-      const edge = ['edging', 'border', 'trim', 'hem', 'cuff', 'brim', 'ribbing'].includes(
+      const edge = ['edge', 'edging', 'border', 'trim', 'hem', 'cuff', 'brim', 'ribbing'].includes(
         c.tokens[c.at - 1]!.word,
       );
       // "beg ch-3" and "base of ch" are no labels: without "row", only a colon makes one.

@@ -88,6 +88,19 @@ const TURNING = [
   'beg chs',
 ];
 
+/** "down the left side", "along other edge" behind the ends of rows: which way they are met. */
+export function eatAlong(c: Cursor): void {
+  c.attempt(() => {
+    const to = c.eat('to');
+    if (!to && !c.eatAny(['down', 'up', 'along', 'across', 'on'])) return null;
+    c.eatAny(['the', 'this', 'that', 'each']);
+    c.eatAny(['first', 'second', 'left', 'right', 'other', 'next', 'opposite', 'long', 'short']);
+    if (to)
+      return c.eatAny(['corner', 'top corner', 'bottom corner', 'top', 'bottom', 'foundation']) ? true : null;
+    return c.eatAny(['side edge', 'side edges', 'side', 'sides', 'edge', 'edges']) ? true : null;
+  });
+}
+
 /** Takes "-" glued between two parts of one word. */
 export function eatDash(c: Cursor): Cursor {
   if (c.word() === '-' && c.peek(1) && !c.peek(1)!.gap) c.at++;
@@ -208,7 +221,10 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       c.at++;
     }
     if (c.eatAny(OTHER_SIDE)) return { kind: 'loop-of-chain', ...c.span(start) };
-    if (c.eatAny(ROW_ENDS)) return { kind: 'row-end', ...c.span(start) };
+    if (c.eatAny(ROW_ENDS)) {
+      eatAlong(c);
+      return { kind: 'row-end', ...c.span(start) };
+    }
     if (c.eatAny(['seams', 'seam'])) return { kind: 'seam', ...c.span(start) };
     const between = c.attempt(() => {
       if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
@@ -225,10 +241,10 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
     if (between === 'groups' || c.eatAny(['groups', 'group']))
       return { kind: 'between', groups: true, ...c.span(start) };
     if (between) return { kind: 'between', ...c.span(start) };
+    const at = c.at;
     const space = readSpace(c);
     if (space) {
-      const alone =
-        space.chains === null && c.at === start + 1 && ['lp', 'lps'].includes(c.tokens[start]!.word);
+      const alone = space.chains === null && c.at === at + 1 && ['lp', 'lps'].includes(c.tokens[at]!.word);
       return { kind: 'space', chains: space.chains, ...(alone ? { loop: true } : {}), ...c.span(start) };
     }
     if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };

@@ -167,6 +167,8 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
       const group = readBracket(c, before);
       const only = group.length === 1 ? group[0]! : null;
       if (only?.type === 'group') return group;
+      // A count or a remark behind the place is no work for it.
+      if (group.every((item) => item.type === 'aside')) return null;
       return [{ type: 'group', items: insideGroup(group), places, ...c.span(start) }];
     }
     if (places[0]!.kind === 'ring') return ringWork(c, start, places);

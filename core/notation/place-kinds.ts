@@ -37,7 +37,21 @@ export function readAs(c: Cursor): void {
 
 const JOINS = ['of join', 'of joining', 'of sl st', 'of beg', 'of last st'];
 
+/** "base of each st", "base of next 2 dc": the chains that the first row was worked into, from the other side. */
+function readBases(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['base of', 'bases of', 'bottom of'])) return null;
+    const at = c.at;
+    const place = readNext(c) ?? readAcross(c);
+    if (place?.kind !== 'next' && place?.kind !== 'across') return null;
+    if (place.nouns.some((noun) => noun.kind === 'space')) return null;
+    return { ...place, nouns: [{ kind: 'loop-of-chain', ...c.span(at) }] };
+  });
+}
+
 export function readSame(c: Cursor): Bare | null {
+  const bases = readBases(c);
+  if (bases) return bases;
   return c.attempt(() => {
     if (
       c.eatAny([
@@ -501,15 +515,16 @@ export function readBetween(c: Cursor): Bare | null {
       return null;
     }
     c.eatAny(['the', 'each of the', 'any']);
-    c.eatAny(['next', 'foll', 'each', 'last', 'first']);
+    const which = c.eatAny(['next', 'foll', 'each', 'last', 'first']);
     const amount = readAmount(c);
     const noun: Noun = partsNoun(c) ?? readNoun(c) ?? anyStitch(c);
-    c.attempt(() =>
-      c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and']) &&
-      (readTurningChain(c) || readNoun(c))
-        ? true
-        : null,
-    );
+    c.attempt(() => {
+      if (!c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and', '&']))
+        return null;
+      // "between first and second dc": the noun stands behind.
+      const nth = c.eatAny(['second', '#th']) !== null;
+      return readTurningChain(c) || readNoun(c) || nth ? true : null;
+    });
     const of = c.attempt(() =>
       c.eat('of') && !c.isAny(['prev', 'last row', 'last rnd', 'row', 'rnd']) ? readUnit(c) : null,
     );
@@ -522,6 +537,9 @@ export function readBetween(c: Cursor): Bare | null {
         stop: readStop(c) ?? toTheEnd(c),
       };
     }
+    // "between first 2 sts": the gap at that end, wherever the work stands.
+    if ((which === 'first' || which === 'last') && !several)
+      return { kind: which, amount: one(c), noun: { ...noun, kind: 'between' } as Noun };
     // "between next 2 dc" names the two neighbours of one gap; "next 3 sps between" names three gaps.
     const stop = amount || several ? null : readStop(c);
     if (stop) return { kind: 'across', nouns: [{ ...noun, kind: 'between' } as Noun], every: 1, stop };

@@ -160,6 +160,21 @@ export function readTail(c: Cursor, draft: Draft): void {
       ) {
         return true;
       }
+      if (
+        c.attempt(() => {
+          // "of other side of foundation": the attach or the remark before it says that already.
+          if (!c.eatAny(['of', 'on', 'along', 'in', 'from'])) return null;
+          c.eat('the');
+          if (!c.eatAny(['other side', 'opposite side', 'bottom', 'lower edge', 'free lps'])) return null;
+          if (!c.eat('of')) return true;
+          c.eatAny(['the', 'your']);
+          return c.eatAny(['foundation ch', 'foundation row', 'foundation', 'beg ch', 'base ch', 'ch'])
+            ? true
+            : null;
+        })
+      ) {
+        return true;
+      }
       if (c.eatAny(['in row below', 'in the row below', 'on row below', 'directly below', 'row below'])) {
         draft.below = Math.max(draft.below, 1);
         return true;

@@ -2,9 +2,10 @@
  * Reads where the hook goes: "in next 2 sts", "in each st across", "in top of turning ch", "in 3rd dc of
  * next shell". It yields places in the order written and judges none of them.
  */
-import { readCountsAs, readSaid } from './counts.ts';
+import { atRowEnd } from './closing.ts';
+import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
-import { anyStitch, readNoun, readNouns, readTurningChain } from './nouns.ts';
+import { anyStitch, eatAlong, readNoun, readNouns, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
 import {
   type Bare,
@@ -25,6 +26,7 @@ import {
 import { type Draft, readLoop, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Noun, Place } from './tree.ts';
+import { readStitch } from './words.ts';
 
 /** A place that starts with its own word (next, each, last …) or a bare noun when `bare`. */
 function readCore(c: Cursor, bare: boolean): Bare | null {
@@ -58,7 +60,9 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
       if (!c.eatAny(['the next', 'next', 'the foll', 'foll'])) return null;
       const amount = readAmount(c) ?? one(c);
       if (!c.eatAny(['rows', 'row'])) return null;
-      return { kind: 'next', amount, nouns: [{ kind: 'row-end', ...c.span(at) }], every: 1, implied: false };
+      const rows: Noun = { kind: 'row-end', ...c.span(at) };
+      eatAlong(c);
+      return { kind: 'next', amount, nouns: [rows], every: 1, implied: false };
     });
   if (own) return own;
   return (
@@ -135,7 +139,18 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   // "the st below next st": a row further down.
   const below = c.attempt(() => {
     c.eat('the');
-    if (!c.eatAny(['st directly below', 'sp directly below', 'st below', 'sp below', 'st under']))
+    if (
+      !c.eatAny([
+        'st directly below',
+        'sp directly below',
+        'row directly below',
+        'st below',
+        'sp below',
+        'row below',
+        'rnd below',
+        'st under',
+      ])
+    )
       return null;
     return c.isAny(['next', 'the next', 'each', 'same', 'last', 'first', 'every']) ? true : null;
   });
@@ -300,7 +315,7 @@ export function readPlaces(c: Cursor): Place[] | null {
       if (begins) {
         const place = readPlace(c);
         // "and in next sp work 3 dc" begins a group of its own.
-        if (!place || c.isAny(['work', 'make', ':', '('])) return null;
+        if (!place || c.isAny(['work', 'make', ':']) || bringsWork(c, place)) return null;
         return place;
       }
       const across = readStop(c);
@@ -327,6 +342,29 @@ export function readPlaces(c: Cursor): Place[] | null {
     places.push(more);
   }
   return places;
+}
+
+/** Is the bracket behind the place work for it, "(2 dc, ch 2, 2 dc)", and no count or remark of the whole row? */
+function bringsWork(c: Cursor, place: Place): boolean {
+  if (!(c.word() in OPENING)) return false;
+  const at = c.at;
+  const facts = c.facts.length;
+  const inner = c.tokens[at + 1];
+  const counted = readBracketCount(c) !== null;
+  const ends = atRowEnd(c);
+  c.at = at + 1;
+  const said = !counted && (readSaid(c) ?? readCountsAs(c)) !== null;
+  c.at = at + 1;
+  const makes =
+    inner?.kind === 'number' ||
+    inner?.kind === 'figure' ||
+    (inner !== undefined && inner.word in OPENING) ||
+    c.isAny(['ch', 'sk', '*']) ||
+    readStitch(c) !== null;
+  c.at = at;
+  c.facts.length = facts;
+  if (counted) return place.kind === 'next' && !ends;
+  return !said && makes;
 }
 
 const TOGETHER = /\b(?:and|&)\s[^,;]*?\b(?:sps|lps|spaces|loops|sts|stitches|chs|chains|dcs|scs)\b/iu;

@@ -35,7 +35,8 @@ export function readOtherSide(c: Cursor): Item[] | null {
   )
     return null;
   // Most words that begin so lead elsewhere: only those that name a side are looked at one by one.
-  if (!OTHER_SIDE.test(wordsAhead(c))) return null;
+  const ahead = wordsAhead(c);
+  if (!OTHER_SIDE.test(ahead) && !FOUNDATION_EDGE.test(ahead)) return null;
   return c.attempt(() => {
     const start = c.at;
     while (!c.done && c.peek()!.kind !== 'sign') {
@@ -214,6 +215,8 @@ function beginsWork(c: Cursor): boolean {
       'above',
       'below',
       'around',
+      'along',
+      'across',
     ].includes(before)
   )
     return false;
@@ -241,6 +244,10 @@ const LONGEST_REMARK = 200;
 const OTHER_SIDE =
   /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
 
+/** "along foundation chain", "in base of Row 1": that edge by its own name. */
+const FOUNDATION_EDGE =
+  /\b(?:along|across|into|in|at) (?:the )?(?:(?:base|bottom|foot|edge) of (?:the )?)?(?:(?:foundation|base|beginning|beg|starting) (?:ch|chs|chain|chains|edge)|foundation row)\b|\b(?:along|across|into|in) (?:the )?(?:base|bottom|foot) of (?:the )?(?:row|rnd|round) 1\b/iu;
+
 const LAYERS = /\bthrough (?:both|all|the two) (?:layers|thicknesses)\b/iu;
 
 /** "working behind petals into sts of Rnd 1", not "working in front of Rnd 2". */
@@ -254,6 +261,7 @@ function asideOf(c: Cursor, start: number): Item {
   if (PART_ROW.test(c.words(span)))
     return { type: 'unworked', amount: null, noun: { kind: 'stitch', ...span }, ...span };
   if (LAYERS.test(c.words(span))) return { type: 'layers', ...span };
+  if (FOUNDATION_EDGE.test(c.words(span))) return { type: 'other-side', ...span };
   const earlier = EARLIER.exec(c.words(span));
   if (earlier) return { type: 'earlier', row: Number(earlier[1] ?? earlier[2]), ...span };
   return { type: OTHER_SIDE.test(c.words(span)) ? 'other-side' : 'aside', ...span };

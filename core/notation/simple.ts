@@ -1,6 +1,7 @@
 /**
  * Reads what stands for itself in a row: turning, joining, markers, stitches left unworked, seams.
  */
+import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount, readOrdinal } from './numbers.ts';
@@ -24,6 +25,7 @@ function readTurn(c: Cursor): Item[] | null {
       'dnt',
     ])
   ) {
+    eatWhen(c);
     return [{ type: 'turn', not: true, ...c.span(start) }];
   }
   if (c.isAny(['turning ch', 'turn ch', 'turn each', 'turn back'])) return null;
@@ -39,15 +41,13 @@ function readTurn(c: Cursor): Item[] | null {
       'back on the ch',
       'after ch',
       'after the ch',
-      'at end of row',
-      'at the end of row',
-      'at end',
       'piece',
       'clockwise',
       'to ws',
       'to rs',
       'every row',
     ]);
+    eatWhen(c);
     return [{ type: 'turn', not: false, ...c.span(start) }];
   }
   return null;
@@ -107,6 +107,7 @@ function readJoin(c: Cursor): Item[] | null {
       ])
     ) {
       c.eatAny(['rnds', 'rnd', 'or turn']);
+      eatWhen(c);
       const both = c.tokens[c.at - 1]!.word === 'turn';
       const join: Item = { type: 'join', not: true, stitch: null, place: null, ...c.span(start) };
       return both ? [join, { type: 'turn', not: true, ...c.span(start) }] : [join];
@@ -119,6 +120,7 @@ function readJoin(c: Cursor): Item[] | null {
     c.attempt(() => (c.eat('last') && c.eat('ch') && readAmount(c.pass('-'), false) ? true : null));
     const how = readJoinHow(c);
     c.eatAny(['as before', 'as usual']);
+    eatWhen(c);
     if (
       how.stitch === null &&
       how.place === null &&

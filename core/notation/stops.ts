@@ -33,6 +33,14 @@ const ACROSS = [
   'across neck',
   'across each',
   'across',
+  'along foundation ch',
+  'along the foundation ch',
+  'along beg ch',
+  'along the beg ch',
+  'along starting ch',
+  'along the starting ch',
+  'across beg ch',
+  'across starting ch',
   'along row',
   'along ch',
   'along the ch',
@@ -205,7 +213,7 @@ export function readStop(c: Cursor): Stop | null {
     if (before) return { ...before, ...c.span(start) };
     const end = c.attempt(() =>
       c.eatAny(END) &&
-      !c.isAny(['below', '#']) &&
+      !c.isAny(['below', '#', 'ends', 'end', 'edges', 'edge']) &&
       !(c.word() === '-' && !c.peek()!.gap) &&
       !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
         ? true

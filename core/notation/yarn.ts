@@ -1,6 +1,7 @@
 /**
  * Reads what is said of yarn: colours, joining new yarn, fastening off.
  */
+import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { readNoun } from './nouns.ts';
 import { readBarePlace, readPlace } from './places.ts';
@@ -181,6 +182,9 @@ function eatEdge(c: Cursor): void {
   });
 }
 
+const FOUNDATION =
+  /\b(?:foundation|base|starting|beginning|beg) (?:chain|ch|edge|row)\b|\b(?:other|opposite) side\b/iu;
+
 /** "join new yarn with sl st in any sc", "attach B in same sp", "rejoin yarn to next st". */
 export function readAttach(c: Cursor): Item[] | null {
   return c.attempt(() => {
@@ -217,8 +221,14 @@ export function readAttach(c: Cursor): Item[] | null {
       }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
     if (place === null) eatEdge(c);
     const whole = c.span(start);
-    if (!yarn) return [{ type: 'attach', stitch, place, ...whole }];
+    // "… to first ch of foundation chain": the row goes along that edge, not over the last row.
+    const edge: Item[] =
+      place !== null && FOUNDATION.test(c.words(place))
+        ? [{ type: 'other-side', from: whole.from, to: whole.from }]
+        : [];
+    if (!yarn) return [...edge, { type: 'attach', stitch, place, ...whole }];
     return [
+      ...edge,
       { type: 'colour', name: yarn, from: whole.from, to: colour.to },
       { type: 'attach', stitch, place, from: colour.to, to: whole.to },
     ];
@@ -300,6 +310,7 @@ export function readFastenOff(c: Cursor): Item[] | null {
       while (c.peek() && (c.peek()!.kind !== 'sign' || c.word() === '-')) c.at++;
       return true;
     });
+    eatWhen(c);
     const end = c.span(start);
     const join = c.attempt<Item>(() => {
       // "… with an invisible join to first sc": the last stitch of the round is closed on to its first.

@@ -96,6 +96,10 @@ export function compare(c: RowCase): { actual: Record<string, unknown>; expected
     actual.spaces = c.spaces.map((e, i) => shown(report.rows[i]?.spaces, e));
     expected.spaces = c.spaces.map(stated);
   }
+  if (c.repeats !== undefined) {
+    actual.repeats = c.repeats.map((e, i) => shown(report.rows[i]?.repeats, e));
+    expected.repeats = c.repeats.map(stated);
+  }
   for (const part of ['byKind', 'units'] as const) {
     const wanted = c[part];
     if (wanted === undefined) continue;

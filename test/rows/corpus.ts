@@ -18,6 +18,7 @@ import { mesh } from './cases/mesh.ts';
 import { motifs } from './cases/motifs.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
+import { phrases } from './cases/phrases.ts';
 import { posts } from './cases/posts.ts';
 import { proofs } from './cases/proofs.ts';
 import { repeats } from './cases/repeats.ts';
@@ -32,6 +33,7 @@ import { spirals } from './cases/spirals.ts';
 import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
 import { typed } from './cases/typed.ts';
+import { undersides } from './cases/undersides.ts';
 import { unlabelled } from './cases/unlabelled.ts';
 import { unsaid } from './cases/unsaid.ts';
 import { wardrobe } from './cases/wardrobe.ts';
@@ -77,5 +79,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   unlabelled,
   unsaid,
   typed,
+  phrases,
+  undersides,
   wrong,
 };

@@ -25,7 +25,7 @@ export interface ReportedRow {
   readonly counts: readonly (number | null)[];
   readonly byKind: Readonly<Record<string, readonly (number | null)[]>>;
   readonly spaces: readonly (number | null)[];
-  readonly repeats: unknown;
+  readonly repeats: readonly (number | null)[];
   readonly units: Readonly<Record<string, readonly (number | null)[]>>;
   readonly findings: readonly ReportedFinding[];
 }
@@ -61,6 +61,8 @@ export interface RowCase {
   /** Stitches of the last entry alone: for texts whose division into entries is not the point. */
   readonly final?: Expected;
   readonly spaces?: readonly Expected[];
+  /** Passes of the main repeat of every entry. */
+  readonly repeats?: readonly Expected[];
   readonly byKind?: readonly (Readonly<Record<string, number | readonly number[]>> | null)[];
   readonly units?: readonly (Readonly<Record<string, number | readonly number[]>> | null)[];
   readonly read?: readonly boolean[];

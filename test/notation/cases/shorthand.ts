@@ -75,7 +75,7 @@ Row 5: Ch 1, BLsc in each st across, turn. (40)
 Row 6: Ch 1, sc BL of each st across, turn. (40)
   row 6: ch 1; 1 t1 @ each st across back-loop; turn {40}
 Row 3: Ch 3, dc in sp between first dc and first group, 3 dc in each sp between groups across
-  row 3: ch 3; 1 t3 @ between 1 t3; 3 t3 @ each between across
+  row 3: ch 3; 1 t3 @ first 1 between; 3 t3 @ each between across
 uk|5ch, *2tr into next 2ch-sp, 1tr into next tr, rep from * to end, working last tr into 3rd of 7ch at beg of previous row.
   ch 5; *[2 t3 @ next 1 ch2-sp; 1 t3 @ next 1 t3] to end last:ending(1 t3 @ turning-ch 3)
 uk|*3ch, miss 3tr, 1dc into next tr, (1tr, 1ch, 1tr) into next dc; rep from * to end, omitting 1ch and last tr at end of last rep, turn.
