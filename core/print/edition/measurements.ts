@@ -3,7 +3,9 @@
  * measures, which size was made, and the place of the schematic. Rounds to the market's half centimetre and
  * quarter inch, as the last step; the lengths themselves are the study's.
  */
+
 import { type Measurement, measurementsOf, sharedList, sizeKeyOf } from '../../study/index.ts';
+import { lengthList } from '../../study/length-list.ts';
 import { displayLength, formatNumber, type Length } from '../../trade/units.ts';
 import {
   type Block,
@@ -23,7 +25,7 @@ import {
 } from '../content.ts';
 import type { Drawing } from './drawings.ts';
 import type { Reader } from './reader.ts';
-import { lengthList, listRuns, plainWords, uncapitalised } from './text.ts';
+import { listRuns, plainWords, uncapitalised } from './text.ts';
 
 /** A measurement's heading as it stands beside its numbers. */
 function headingOf(measurement: Measurement, reader: Reader): string {

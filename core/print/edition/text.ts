@@ -7,7 +7,8 @@ import { FIGURE, type FigureText } from '../../document/pattern.ts';
 import type { Fact, Span } from '../../finding.ts';
 import { evaluate, type FigureResult, scheduleWords, sizeList, spreadWords } from '../../grading/index.ts';
 import { sharedList } from '../../study/index.ts';
-import { displayLength, formatNumber, type Length } from '../../trade/units.ts';
+import { lengthList } from '../../study/length-list.ts';
+import type { Length } from '../../trade/units.ts';
 import { holdNumbers, numbers, plain, type Run, type Words } from '../content.ts';
 import type { Reader } from './reader.ts';
 import { typedLists } from './typed-lists.ts';
@@ -150,22 +151,6 @@ function wordyList(
   });
   if (different.size === 1 && wordy.every((words) => words !== null)) return wordy[0]!;
   return [...different].map(([words, labels]) => `${labels.join(', ')}: ${words}`).join('; ');
-}
-
-/** Lengths of all sizes in both units, the reader's first: "30 (32, 34) cm / 11¾ (12½, 13½) in". */
-export function lengthList(
-  lengths: readonly (Length | null)[],
-  units: Reader['units'],
-  list: (values: readonly (string | null)[]) => string = sizeList,
-): string {
-  const one = (unit: 'cm' | 'in'): string => {
-    const style = unit === 'cm' ? 'decimal' : 'glyph';
-    const words = lengths.map((length) =>
-      length === null ? null : formatNumber(displayLength(length, unit), style, 3),
-    );
-    return `${list(words)}\u00A0${unit}`;
-  };
-  return units === 'metric' ? `${one('cm')} / ${one('in')}` : `${one('in')} / ${one('cm')}`;
 }
 
 /** Typed lists: as typed for all sizes; for one size alone, that size's number. */

@@ -1,0 +1,193 @@
+/**
+ * What a piece is as it lies on the table: rows laid upon one another, a tube lying double, a cap, a circle, a figure
+ * with corners, an oval, a cord. Told from how its rows begin and grow, in one size. It draws nothing and rounds
+ * nothing.
+ */
+
+import { spanOf } from '../study/gauge.ts';
+import type { PieceStudy } from '../study/index.ts';
+import { originsOf } from '../study/origins.ts';
+import { type WorkedRow, workedRows } from '../study/worked.ts';
+import { type Grain, type Ground, type Lay, layRows } from './flat-rows.ts';
+
+export type PieceShape =
+  | {
+      readonly form: 'laid';
+      readonly lay: Lay;
+      /** Rounds from the middle that lie flat before the sides begin: a crown; 0 for what has none. */
+      readonly crown: number;
+      /** The first row lies at the top. */
+      readonly down: boolean;
+    }
+  /** Rounds about a middle that lie flat. */
+  | { readonly form: 'circle'; readonly rounds: number }
+  /** The same with corners; `span` is the stitches of the last round. */
+  | { readonly form: 'corners'; readonly corners: number; readonly span: number; readonly rounds: number }
+  /** Rounds about a chain. */
+  | { readonly form: 'oval'; readonly chains: number; readonly rounds: number }
+  /** Two wings at a spine: `span` is the stitches of the last row, `spine` and `edge` what each row adds to a wing there. */
+  | {
+      readonly form: 'wings';
+      readonly span: number;
+      readonly rows: number;
+      readonly spine: number;
+      readonly edge: number;
+    }
+  | { readonly form: 'cord'; readonly chains: number };
+
+/** A round may be this much shorter than the way round a flat circle and still lie flat (common practice, no source). */
+const FLAT = 0.75;
+/** A tube that grows by more than this from a chain is begun at its narrow upper end: a yoke, a skirt. */
+const YOKE = 1.4;
+
+export interface ShapeOptions {
+  readonly grain: Grain;
+  readonly ground: Ground | null;
+  /** Caps stand with the closed end below: bags and baskets, not hats. */
+  readonly upright: boolean;
+}
+
+/** The shape of a piece in a size; null where no row of it is worked, or there are more than can be followed. */
+export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions): PieceShape | null {
+  const { grain, ground, upright } = options;
+  const all = workedRows(piece, size);
+  if (all === null) return null;
+  const rows = all.filter((row) => !row.onlyFoundation);
+  const chains = all.find((row) => row.foundation > 0)?.foundation ?? 0;
+  if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
+  if (ground === null && rows.every((row) => row.round) && isClosed(rows[0]!, chains)) {
+    const spans = spansIn(all);
+    const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain));
+    const crown = lain < 0 ? spans.length : lain;
+    if (crown >= spans.length - 1 && spans.length > 1 && spans.at(-1)! > spans[0]!) {
+      const corners = cornersOf(rows);
+      const rounds = rows.length;
+      return corners === null
+        ? { form: 'circle', rounds }
+        : { form: 'corners', corners, span: spans.at(-1)!, rounds };
+    }
+    const lay = layRows(all, grain, null);
+    return lay === null ? null : { form: 'laid', lay, crown, down: !upright };
+  }
+  if (
+    ground === null &&
+    rows.every((row) => row.round) &&
+    rows[0]!.seen?.below?.form === 'chain' &&
+    chains > 2
+  )
+    return { form: 'oval', chains, rounds: rows.length };
+  if (ground === null && rows.every((row) => !row.round)) {
+    const wings = wingsOf(rows);
+    if (wings !== null) return wings;
+  }
+  const lay = layRows(all, grain, ground);
+  return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay) };
+}
+
+/** Stitches that each round is wide. */
+function spansIn(all: readonly WorkedRow[]): readonly number[] {
+  let below: number | null = null;
+  return all.flatMap((row) => {
+    if (row.onlyFoundation) return [];
+    below = spanOf(row.tally, below);
+    return [below];
+  });
+}
+
+/** Begun in a ring, of yarn or of few chains. */
+function isClosed(first: WorkedRow, chains: number): boolean {
+  if (first.seen === null) return false;
+  const { below } = first.seen;
+  if (below === null) return first.round;
+  return below.ring && (below.sites[0]?.kind === 'ring' || chains <= 10);
+}
+
+function liesFlat(span: number, rounds: number, grain: Grain): boolean {
+  return span * grain.stitch >= FLAT * 2 * Math.PI * rounds * grain.row;
+}
+
+/** How many corners the last rounds have: places that several stitches go into with a space between, or three. */
+function cornersOf(rows: readonly WorkedRow[]): number | null {
+  for (const row of rows.slice(-3).reverse()) {
+    const origins = originsOf(row);
+    if (origins === null) continue;
+    const spaced = new Set<number>();
+    const tripled = new Set<number>();
+    const { sites } = row.fabric;
+    const places = new Map<number, number[]>();
+    origins.feet.forEach((feet, i) => {
+      if (feet.length !== 1 || sites[i]!.kind !== 'stitch') return;
+      const list = places.get(feet[0]!) ?? [];
+      list.push(i);
+      places.set(feet[0]!, list);
+    });
+    for (const [place, made] of places) {
+      const inside = sites.slice(made[0]! + 1, made.at(-1)!);
+      if (made.length > 1 && made.at(-1)! - made[0]! < 12 && inside.some((site) => site.kind === 'space'))
+        spaced.add(place);
+      if (made.length === 3 && made[2]! - made[0]! === 2) tripled.add(place);
+    }
+    const usual = [...places.values()].map((made) => made.length).sort((a, b) => a - b);
+    const most = usual[usual.length >> 1] ?? 1;
+    if (spaced.size >= 3 && spaced.size <= 8) return spaced.size;
+    if (most === 1 && (tripled.size === 3 || tripled.size === 4)) return tripled.size;
+  }
+  return null;
+}
+
+/** A piece begun at the middle of its longest edge, that grows at a spine and at both ends of every row. */
+function wingsOf(rows: readonly WorkedRow[]): PieceShape | null {
+  if (rows.length < 4 || rows[0]!.tally.stitches > 12) return null;
+  const spines: number[] = [];
+  const edges: number[] = [];
+  for (const row of rows.slice(2)) {
+    const origins = originsOf(row);
+    const below = row.below;
+    if (origins === null || below === null) return null;
+    const { sites } = row.fabric;
+    const counts = new Map<number, number>();
+    origins.feet.forEach((feet, i) => {
+      if (feet.length === 1 && (sites[i]!.kind === 'stitch' || sites[i]!.kind === 'space'))
+        counts.set(feet[0]!, (counts.get(feet[0]!) ?? 0) + (sites[i]!.kind === 'stitch' ? 1 : 0));
+    });
+    const size = below.sites.length;
+    let spine = 0;
+    let edge = 0;
+    for (const [place, made] of counts) {
+      if (made < 2) continue;
+      // A space that is worked into takes the place of no stitch.
+      const taken = below.sites[place]?.kind === 'stitch' ? 1 : 0;
+      const at = (place + 0.5) / size;
+      if (Math.abs(at - 0.5) < Math.max(0.08, 1.5 / size)) spine += made - taken;
+      else if (at < 0.25 || at > 0.75) edge += made - taken;
+      else return null;
+    }
+    spines.push(spine);
+    edges.push(edge);
+  }
+  const grown = spines.filter((spine) => spine >= 2).length;
+  const [first, last] = [rows[0]!, rows.at(-1)!];
+  const steps = rows.length - 1;
+  if (grown < spines.length * 0.4) return null;
+  // What a wing gains in all, shared between its two ends as the rows share it.
+  const gain = (last.tally.stitches - first.tally.stitches) / 2 / steps;
+  const atSpine = spines.reduce((a, b) => a + b, 0);
+  const atEdges = edges.reduce((a, b) => a + b, 0);
+  const sum = atSpine + atEdges;
+  if (sum === 0 || gain <= 0 || atEdges === 0) return null;
+  return {
+    form: 'wings',
+    span: last.tally.stitches,
+    rows: rows.length,
+    spine: (gain * atSpine) / sum,
+    edge: (gain * atEdges) / sum,
+  };
+}
+
+/** Sleeves worked on from a body, and tubes that widen from a chain like a yoke, go downwards as they are worn. */
+function growsDown({ piece }: PieceStudy, lay: Lay): boolean {
+  if (piece.start.kind === 'edges') return piece.start.edges.some((edge) => edge.kind === 'opening');
+  const rows = lay.strands.flatMap((strand) => strand.rows);
+  const [first, last] = [rows[0]!, rows.at(-1)!];
+  return first.round && last.round && last.span >= first.span * YOKE;
+}
