@@ -105,6 +105,8 @@ export interface PrintChoice {
   readonly edition: Edition;
   /** Id of the size that is printed alone; null = all sizes. */
   readonly size: string | null;
+  /** Id of the person whose own sheet is printed in place of a pattern for sale. */
+  readonly person?: string | undefined;
 }
 
 /** The work to print: pictures are those given to the desk with `keepPicture`. */
@@ -126,6 +128,8 @@ export interface ExportRequest {
   readonly editions: readonly Edition[];
   /** Ids of sizes, null for the booklet with all of them. */
   readonly sizes: readonly (string | null)[];
+  /** Ids of people whose own sheets are wanted besides. */
+  readonly people?: readonly string[] | undefined;
   /** Handle of the folder that the PDFs go into. */
   readonly folder: string;
 }

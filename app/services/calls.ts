@@ -23,12 +23,14 @@ const size = z.string().max(VALUE_LIMITS.id).nullable();
 const MOST_CHOICES = 100;
 
 const JOB = z.strictObject({ desk, document: z.unknown() });
-const CHOICE = z.strictObject({ terms, paper, edition, size });
+const person = z.string().max(VALUE_LIMITS.id);
+const CHOICE = z.strictObject({ terms, paper, edition, size, person: person.optional() });
 const REQUEST = z.strictObject({
   terms: z.array(terms).max(MOST_CHOICES),
   papers: z.array(paper).max(MOST_CHOICES),
   editions: z.array(edition).max(MOST_CHOICES),
   sizes: z.array(size).max(MOST_CHOICES),
+  people: z.array(person).max(MOST_CHOICES).optional(),
   folder: handle,
 });
 

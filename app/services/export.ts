@@ -12,6 +12,7 @@ import { kindOf, tellAs } from '../../core/findings/index.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
+import { sheetOf } from '../../core/print/person-sheet.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -27,6 +28,8 @@ export interface ExportChoices {
   readonly editions: readonly Edition[];
   /** Ids of sizes that get a booklet alone; null = one booklet with all sizes. */
   readonly sizes: readonly (string | null)[];
+  /** Ids of people whose own sheets are written besides: never part of a pattern for sale. */
+  readonly people?: readonly string[] | undefined;
 }
 
 /** One file to be written. */
@@ -35,6 +38,8 @@ export interface ExportItem {
   readonly paper: Paper;
   readonly edition: Edition;
   readonly size: string | null;
+  /** Id of the person whose own sheet it is. */
+  readonly person?: string | undefined;
   /** Its name, without folder. */
   readonly file: string;
 }
@@ -127,14 +132,34 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
       sizeNames.set(size, free(`size-${plainName(label, LONGEST_PART) || 'x'}`));
     }
   }
+  const people = (choices.people ?? []).map((id) => {
+    const name = pattern.workbook.people.find((person) => person.id === id)?.name ?? '';
+    return { id, called: free(`made-for-${plainName(name, LONGEST_PART) || 'one-person'}`) };
+  });
+  const file = (...parts: readonly string[]) => `${parts.filter(Boolean).join('_')}.pdf`;
   return choices.terms.flatMap((terms) =>
     choices.papers.flatMap((paper) =>
-      choices.editions.flatMap((edition) =>
-        choices.sizes.map((size) => {
-          const parts = [title, terms, paper, edition, sizeNames.get(size)!, version && `v${version}`];
-          return { terms, paper, edition, size, file: `${parts.filter(Boolean).join('_')}.pdf` };
-        }),
-      ),
+      choices.editions.flatMap((edition): readonly ExportItem[] => {
+        const named = (called: string) =>
+          file(title, terms, paper, edition, called, version && `v${version}`);
+        return [
+          ...choices.sizes.map((size) => ({
+            terms,
+            paper,
+            edition,
+            size,
+            file: named(sizeNames.get(size)!),
+          })),
+          ...people.map(({ id, called }) => ({
+            terms,
+            paper,
+            edition,
+            size: null,
+            person: id,
+            file: named(called),
+          })),
+        ];
+      }),
     ),
   );
 }
@@ -208,9 +233,12 @@ class Press {
     progress: (page: number, pages: number) => void,
     signal: AbortSignal | undefined,
   ): Promise<PrintedPages> {
-    const { terms, paper, edition, size } = choice;
+    const { terms, paper, edition, size, person } = choice;
     const cautions = size === null ? cautionsOf(this.#study) : cautionsForSize(this.#study, size);
-    const { booklet, facts } = bookletOf(this.#study, { terms, sizes: size ?? 'all', cautions });
+    const { booklet, facts } =
+      person === undefined
+        ? bookletOf(this.#study, { terms, sizes: size ?? 'all', cautions })
+        : sheetOf(this.#study, person, terms, (own) => cautionsForSize(own, person));
     const layout = layOut(booklet, { paper, edition }, this.#resources);
     this.#troubles.add(facts, layout.facts);
     const watch = { progress, ...(signal ? { signal } : {}) };

@@ -5,6 +5,7 @@
  */
 import type { Study } from '../study/index.ts';
 import { sizeKeyOf } from '../study/index.ts';
+import type { YarnReport } from '../study/yarn.ts';
 import type { Terms } from '../trade/stitches.ts';
 import type { Units } from '../trade/units.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
@@ -14,12 +15,12 @@ import type { Drawing } from './edition/drawings.ts';
 import { materialsPart } from './edition/materials.ts';
 import { sizesPart } from './edition/measurements.ts';
 import { piecePart } from './edition/pieces.ts';
-import { type EditionFact, type Reader, readerOf } from './edition/reader.ts';
+import { type EditionFact, type MadeFor, type Reader, readerOf } from './edition/reader.ts';
 import { notesPart, specialBlocks, termsPart } from './edition/terms.ts';
 
 export type { GivenCaution } from './edition/closing.ts';
 export type { Drawing } from './edition/drawings.ts';
-export type { EditionFact } from './edition/reader.ts';
+export type { EditionFact, MadeFor } from './edition/reader.ts';
 
 export interface EditionOptions {
   readonly terms: Terms;
@@ -29,6 +30,10 @@ export interface EditionOptions {
   readonly units?: Units;
   /** Cautions that follow from sizes, garment and notions; those the maker wrote are printed after them. */
   readonly cautions?: readonly GivenCaution[];
+  /** The person whose own sheet this is, printed from that person's column alone; never for sale. */
+  readonly madeFor?: MadeFor;
+  /** Amounts of yarn reckoned elsewhere: of the pattern that a sheet comes from. */
+  readonly yarn?: YarnReport;
   /** Drawings of the finished pieces, for their place after the measurements. */
   readonly schematics?: readonly Drawing[];
 }
@@ -48,7 +53,14 @@ export function bookletOf(study: Study, options: EditionOptions): EditionOfPatte
   const all = pattern.sizes.map((_, index) => index);
   const at = pattern.sizes.findIndex((size) => size.id === options.sizes);
   const shown = options.sizes === 'all' || at < 0 ? all : [at];
-  const { reader, facts } = readerOf(study, options.terms, options.units ?? pattern.units, shown);
+  const { reader, facts } = readerOf(
+    study,
+    options.terms,
+    options.units ?? pattern.units,
+    shown,
+    options.madeFor,
+    options.yarn,
+  );
   if (options.sizes !== 'all' && at < 0) {
     reader.report(null, { code: 'size-not-known', from: 0, to: 0, data: { size: options.sizes } });
   }
@@ -90,7 +102,7 @@ export function bookletOf(study: Study, options: EditionOptions): EditionOfPatte
 }
 
 function metaOf(reader: Reader): Meta {
-  const { pattern, wording, alone, sizes } = reader;
+  const { pattern, wording, alone, sizes, madeFor } = reader;
   const { about } = pattern;
   const garment = reader.say(about.garment.trim(), null);
   const key = sizeKeyOf(pattern.sizes);
@@ -104,7 +116,14 @@ function metaOf(reader: Reader): Meta {
     date: about.date.trim(),
     termsNote: wording.termsNote,
     version: about.version.trim() === '' ? '' : `Version ${about.version.trim()}`,
-    sizeKey: key === '' ? '' : single ? `Size ${pattern.sizes[sizes[0]!]!.label}` : `Sizes ${key}`,
+    sizeKey:
+      madeFor !== null
+        ? `Made to measure for ${madeFor.name} · not for sale`
+        : key === ''
+          ? ''
+          : single
+            ? `Size ${pattern.sizes[sizes[0]!]!.label}`
+            : `Sizes ${key}`,
   };
 }
 

@@ -35,12 +35,13 @@ export function coverOf(reader: Reader): Cover {
 }
 
 function glanceOf(reader: Reader): readonly Entry[] {
-  const { pattern, alone, sizes, wording } = reader;
+  const { pattern, alone, sizes, wording, madeFor } = reader;
   const grade = level(pattern.about.level);
   const items: Entry[] = [];
   const add = (label: string, text: Text) => items.push(entry(label, text));
   if (grade !== null) add('Level', `${grade.name} (${inReadersEnglish(grade.meaning, reader)})`);
-  if (alone) add('Size', pattern.sizes[sizes[0]!]!.label);
+  if (madeFor !== null) add('Made for', madeFor.name);
+  else if (alone) add('Size', pattern.sizes[sizes[0]!]!.label);
   else if (pattern.sizes.length > 0) {
     add(pattern.sizes.length === 1 ? 'Size' : 'Sizes', [numbers(sizeKeyOf(pattern.sizes))]);
   }

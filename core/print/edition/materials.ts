@@ -1,15 +1,13 @@
 /**
  * Materials and gauge: yarn by its weight's name in the reader's market and amounts for each size, hooks, notions,
- * and the gauge as it was counted. It works out no amount; whole balls follow from metres and the ball's length.
+ * and the gauge as it was counted. Amounts of yarn are told by `amounts`.
  */
 import type { Gauge, Notion, PerSize, Quantity, Yarn } from '../../document/pattern.ts';
 import { sharedList } from '../../study/index.ts';
-import { ballsFor } from '../../trade/balls.ts';
 import { hookLabel } from '../../trade/hooks.ts';
 import {
   displayLength,
   formatNumber,
-  formatYarnLength,
   type Length,
   metresToYards,
   type Rational,
@@ -29,8 +27,8 @@ import {
   part,
   type Run,
   type Text,
-  table,
 } from '../content.ts';
+import { amountsOf, amountTable, amountWords, yarnLabel } from './amounts.ts';
 import type { Reader } from './reader.ts';
 import { capitalised, hold, uncapitalised } from './text.ts';
 
@@ -65,10 +63,6 @@ function materialBlocks(reader: Reader): readonly Block[] {
   return [...(items.length === 0 ? [] : [entries('facts', items)]), ...(amounts === null ? [] : [amounts])];
 }
 
-function yarnLabel(yarn: Yarn): string {
-  return yarn.key === null || yarn.key.trim() === '' ? 'Yarn' : `Yarn ${yarn.key.trim()}`;
-}
-
 /** "worsted (4, Medium), 100 % wool; 100 g = 180 m / 197 yd": weight, fibre and ball, then the amount if there is one size. */
 function yarnWords(yarn: Yarn, reader: Reader): Text {
   const facts = [
@@ -80,8 +74,8 @@ function yarnWords(yarn: Yarn, reader: Reader): Text {
   const runs: (Run | string)[] = [hold(capitalised(facts.join('; ')))];
   if (ball !== null) runs.push(`${facts.length > 0 ? '; ' : ''}${ball}`);
   if (reader.sizes.length === 1) {
-    const amount = yarn.metres[reader.pattern.sizes[reader.sizes[0]!]!.id];
-    const words = amount === undefined ? null : amountWords(yarn, amount, reader);
+    const [amount] = amountsOf(yarn, reader);
+    const words = amount == null ? null : amountWords(amount, reader);
     if (words !== null) runs.push(`. Amount: ${words}`);
   }
   return [...runs, '.'];
@@ -117,56 +111,6 @@ function bothLengths(
 ): string {
   const words = [one(metres, 'm'), one(metresToYards(metres), 'yd')];
   return (reader.units === 'metric' ? words : words.reverse()).join('\u00A0/ ');
-}
-
-function amountWords(yarn: Yarn, metres: number, reader: Reader): string | null {
-  const exact = rational(metres);
-  if (exact === null) return null;
-  const both = [formatYarnLength(exact, 'metric'), formatYarnLength(exact, 'imperial')];
-  const length = (reader.units === 'metric' ? both : both.reverse())
-    .join('\u00A0/ ')
-    .replace(/ (?=m|yd)/gu, '\u00A0');
-  const balls = ballsFor(yarn, metres);
-  return balls === null ? length : `${length}, ${balls}\u00A0${balls === 1 ? 'ball' : 'balls'}`;
-}
-
-/** Amounts of every yarn for every size: metres, yards, balls. */
-function amountTable(reader: Reader): Block | null {
-  const { pattern, sizes, wording, units } = reader;
-  if (sizes.length < 2) return null;
-  const rows = pattern.yarns
-    .filter((yarn) => sizes.some((size) => yarn.metres[pattern.sizes[size]!.id] !== undefined))
-    .flatMap((yarn): (readonly [Text, ...Text[]])[] => {
-      const each = sizes.map((size) => yarn.metres[pattern.sizes[size]!.id] ?? null);
-      const cells = (one: (metres: number) => string | null) =>
-        each.map((metres) => (metres === null ? null : one(metres)) ?? '–');
-      const length = (system: 'metric' | 'imperial') =>
-        cells((metres) => {
-          const exact = rational(metres);
-          return exact === null ? null : formatYarnLength(exact, system).replace(/ .*$/u, '');
-        });
-      const named = pattern.yarns.length > 1 ? `${yarnLabel(yarn)}, ` : '';
-      const head = (words: string) => (named === '' ? capitalised(words) : `${named}${words}`);
-      const metric: readonly [Text, ...Text[]] = [head(wording.metres), ...length('metric')];
-      const imperial: readonly [Text, ...Text[]] = [head('yards'), ...length('imperial')];
-      const balls = cells((metres) => {
-        const count = ballsFor(yarn, metres);
-        return count === null ? null : String(count);
-      });
-      const grams = yarn.ballGrams === null ? 'balls' : `balls of ${yarn.ballGrams}\u00A0g`;
-      return [
-        ...(units === 'metric' ? [metric, imperial] : [imperial, metric]),
-        ...(balls.every((count) => count === '–') ? [] : [[head(grams), ...balls] as const]),
-      ];
-    });
-  if (rows.length === 0) return null;
-  return table({
-    caption: 'Yarn for each size',
-    corner: 'Size',
-    heads: sizes.map((size) => pattern.sizes[size]!.label),
-    rows,
-    told: 'by-column',
-  });
 }
 
 function hookWords(reader: Reader): Text {

@@ -6,7 +6,7 @@
 
 import { type Measurement, measurementsOf, sharedList, sizeKeyOf } from '../../study/index.ts';
 import { lengthList } from '../../study/length-list.ts';
-import { displayLength, formatNumber, type Length } from '../../trade/units.ts';
+import { displayLength, formatNumber, type Length, rational, toCm } from '../../trade/units.ts';
 import {
   type Block,
   bold,
@@ -25,7 +25,7 @@ import {
 } from '../content.ts';
 import type { Drawing } from './drawings.ts';
 import type { Reader } from './reader.ts';
-import { listRuns, plainWords, uncapitalised } from './text.ts';
+import { capitalised, listRuns, plainWords, uncapitalised } from './text.ts';
 
 /** A measurement's heading as it stands beside its numbers. */
 function headingOf(measurement: Measurement, reader: Reader): string {
@@ -64,7 +64,14 @@ function lengthOf(value: Measurement['values'][number]): Length | null {
 
 /** How to read the lists; null where there is only one size. */
 function keyBlock(reader: Reader): Block | null {
-  const { pattern, sizes, alone } = reader;
+  const { pattern, sizes, alone, madeFor } = reader;
+  if (madeFor !== null) {
+    return paragraph([
+      'This sheet is for ',
+      bold(madeFor.name),
+      ' alone: every number, row and amount in it follows from the measurements below. It is made for one person and is not for sale.',
+    ]);
+  }
   if (pattern.sizes.length < 2) return null;
   if (alone) {
     const label = pattern.sizes[sizes[0]!]!.label;
@@ -85,12 +92,29 @@ function keyBlock(reader: Reader): Block | null {
 export function sizesPart(reader: Reader, schematics: readonly Drawing[]): Part {
   const key = keyBlock(reader);
   const measurements = measurementsFor(reader);
-  return part('Sizes and finished measurements', [
+  return part(reader.madeFor === null ? 'Sizes and finished measurements' : 'Measurements', [
     ...(key === null ? [] : [key]),
+    ...ownBlocks(measurements, reader),
     ...(reader.sizes.length === 1 ? factsOf(measurements, reader) : tablesOf(measurements, reader)),
     ...fitBlocks(measurements, reader),
     ...schematicFigures(schematics, reader),
   ]);
+}
+
+/** What was measured of the person and is printed nowhere else. */
+function ownBlocks(measurements: readonly Measurement[], { madeFor, units }: Reader): readonly Block[] {
+  const told = new Set(measurements.map(({ line }) => line));
+  const items = (madeFor?.values ?? [])
+    .filter(({ line }) => !told.has(line))
+    .flatMap(({ name, value }): (readonly [Text, Text])[] => {
+      const { unit } = value;
+      const number = rational(value.value);
+      if (number === null || unit === 'none')
+        return number === null ? [] : [[capitalised(name), formatNumber(number)]];
+      if (unit === '%') return [[capitalised(name), `${formatNumber(number)}%`]];
+      return [[capitalised(name), listRuns(lengthList([toCm(number, unit)], units))]];
+    });
+  return items.length === 0 ? [] : [entries('facts', items)];
 }
 
 /** Of one size, a list: a table of one column would say no more. */

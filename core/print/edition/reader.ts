@@ -2,10 +2,11 @@
  * Whom an edition is printed for: the terms and units it is read in, the sizes it shows, and the words of the
  * author as that reader meets them. It lays out nothing and works nothing.
  */
-import type { Pattern } from '../../document/pattern.ts';
+import type { Pattern, Quantity } from '../../document/pattern.ts';
 import type { Fact } from '../../finding.ts';
 import { translate } from '../../notation/translate.ts';
 import type { Study } from '../../study/index.ts';
+import type { YarnReport } from '../../study/yarn.ts';
 import type { Terms } from '../../trade/stitches.ts';
 import type { Units } from '../../trade/units.ts';
 import { type Wording, wordingIn } from './wording.ts';
@@ -18,6 +19,13 @@ export interface EditionFact {
   readonly fact: Fact;
 }
 
+/** A person's own sheet. */
+export interface MadeFor {
+  readonly name: string;
+  /** The person's own numbers by line, for those that are printed nowhere else. */
+  readonly values: readonly { readonly line: string; readonly name: string; readonly value: Quantity }[];
+}
+
 export interface Reader {
   readonly study: Study;
   readonly pattern: Pattern;
@@ -27,6 +35,10 @@ export interface Reader {
   readonly sizes: readonly number[];
   /** One of several sizes, alone. */
   readonly alone: boolean;
+  /** The one person whom the sheet is made for; null for every pattern for sale. */
+  readonly madeFor: MadeFor | null;
+  /** Amounts of yarn that were reckoned elsewhere; null = those of the study itself. */
+  readonly yarn: YarnReport | null;
   /** Headings and sentences of our own, in the reader's English. */
   readonly wording: Wording;
   /** The pattern's own names in both markets. */
@@ -41,6 +53,8 @@ export function readerOf(
   terms: Terms,
   units: Units,
   sizes: readonly number[],
+  madeFor: MadeFor | null = null,
+  yarn: YarnReport | null = null,
 ): { reader: Reader; facts: readonly EditionFact[] } {
   const { pattern } = study;
   const facts: EditionFact[] = [];
@@ -59,6 +73,8 @@ export function readerOf(
     units,
     sizes,
     alone: sizes.length === 1 && pattern.sizes.length > 1,
+    madeFor,
+    yarn,
     wording: wordingIn(terms),
     own,
     say: (text, node, kind = 'prose') => {
