@@ -126,7 +126,10 @@ export class PieceWork {
   readonly openings: Opening[] = [];
   /** What was settled so far, in order. */
   readonly settlings: Settling[] = [];
+  /** Rows that later ones may refer to. */
   private readonly history: Done[] = [];
+  /** The same with what only begins the piece: what another piece works that is made as this one. */
+  private readonly course: Done[] = [];
   private readonly byNumber = new Map<number, Written>();
   private readonly fabrics = new Map<number, Fabric>();
   private readonly ahead = new Map<number, { written: Written; entry: number }>();
@@ -177,7 +180,7 @@ export class PieceWork {
   }
 
   record(name: string): PieceRecord {
-    return { name, rows: this.history };
+    return { name, rows: this.course };
   }
 
   /** The env of the row to come: what the piece so far adds. */
@@ -251,7 +254,7 @@ export class PieceWork {
       const number = counted ? this.number : null;
       this.watcher?.row({ row: own, figures: written.figures, env: lean, below, worked, number });
     }
-    if (!worked.idle || numbered) this.history.push({ written, number: numbered ? this.number : null });
+    this.did(written, numbered, !worked.idle || numbered);
     for (const opening of worked.openings) this.openings.push(opening);
     if (worked.settled !== null) this.settle(written.row, worked.settled);
     if (span === null || worked.facts.length === 0) return worked;
@@ -535,9 +538,15 @@ export class PieceWork {
           this.byNumber.set(this.number, written);
           if (this.fabric !== null) this.fabrics.set(this.number, this.fabric);
         }
-        this.history.push({ written, number: numbered ? this.number : null });
+        this.did(written, numbered, true);
       }
     }
+  }
+
+  private did(written: Written, numbered: boolean, works: boolean): void {
+    const done: Done = { written, number: numbered ? this.number : null };
+    this.course.push(done);
+    if (works) this.history.push(done);
   }
 
   /** Works a group of rows again and again; stops working, and only counts, once it leaves what it found. */

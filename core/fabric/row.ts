@@ -3,7 +3,7 @@
  * turning chain is, the items, and how the row is closed. Pure: the same row on the same fabric gives the
  * same result. Knows nothing of row numbers or of other rows.
  */
-import type { Fact } from '../finding.ts';
+import type { Fact, Span } from '../finding.ts';
 import type { Chain, CountsAs, Item, Join, RowTree, Skip, Work } from '../notation/tree.ts';
 import type { BaseStitch } from '../trade/stitches.ts';
 import {
@@ -30,6 +30,7 @@ import { checkStated } from './stated.ts';
 import { steps } from './steps.ts';
 import type { RowTrace } from './trace.ts';
 import { evidenceOf } from './turning.ts';
+import { sameAsNext } from './whole-rows.ts';
 import { even, leftOver, one, run } from './work.ts';
 
 /** What working a row came to. */
@@ -181,6 +182,10 @@ function goesRound(row: RowTree, below: Fabric | null, items: readonly Item[]): 
 
 /** Works `row` over `below` (null: nothing yet) in the env's size. Total: whatever the row says, it answers. */
 export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: Figures): Worked {
+  if (below !== null && skipsWithChain(row.items)) {
+    const under = attemptRow(row, below, env, figures, null, true);
+    if (!isWrong(under.worked)) return under.worked;
+  }
   const first = attemptRow(row, below, env, figures, null, false);
   if (!isWrong(first.worked)) return first.worked;
   if (first.assumed !== null) {
@@ -192,7 +197,37 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     const other = attemptRow(row, below, env, figures, null, true);
     if (!isWrong(other.worked)) return other.worked;
   }
+  const onward = row.counts.length > 0 ? sameAsNext(row) : null;
+  if (onward !== null) {
+    const { worked } = attemptRow(onward, below, env, figures, null, false);
+    const at = placeSaidSame(row.items);
+    const note: Fact = { code: 'same-taken-as-next', from: at.from, to: at.to, data: {} };
+    if (!isWrong(worked)) return { ...worked, facts: [note, ...worked.facts] };
+  }
   return first.worked;
+}
+
+/** The first "in same st" behind other work. */
+function placeSaidSame(items: readonly Item[]): Span {
+  for (const item of items) {
+    if (item.type === 'work' && item.places[0]?.kind === 'same') return item.places[0];
+    if (item.type === 'repeat') return placeSaidSame(item.items);
+  }
+  return items[0] ?? { from: 0, to: 0 };
+}
+
+/**
+ * "3 ch, miss 1 dc, 1 tr in each dc to end": a row that goes plainly to its end does not lose a stitch by the way;
+ * the one missed is that under the chain. "Miss next dc" is another.
+ */
+function skipsWithChain(items: readonly Item[]): boolean {
+  if (!skipsBehindChain(items)) return false;
+  const [, skip, work, ...rest] = items.filter((item) => !BESIDES.has(item.type));
+  if (skip?.type !== 'skip' || work?.type !== 'work' || rest.some(isWork)) return false;
+  const from = skip.places[0];
+  const to = work.places[0];
+  const counted = from?.kind === 'next' && from.amount.from < from.amount.to;
+  return counted && to?.kind === 'across' && to.every === 1 && to.stop.kind === 'end';
 }
 
 /** "3 ch, miss 1 dc": in some houses the stitch that the chain stands on. */

@@ -6,7 +6,7 @@
  * Usual table: sc 1 no, hdc 2 either, dc 3 yes, tr 4 yes (published; sources differ only on hdc, see
  * resources/trade/stitch-geometry.json). A longer chain is the stitch and a space.
  */
-import type { CountsAs, Item, Place, StitchRef } from '../notation/tree.ts';
+import type { CountsAs, Definition, Item, Place, StitchRef } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Carried } from './fabric.ts';
@@ -51,8 +51,7 @@ interface Lead {
 }
 
 /** First height in the items, through groups, repeats and definitions; travelling slip stitches left aside. */
-function leadOf(items: readonly Item[], env: Env, depth = 0): Lead | null {
-  if (depth > 8) return null;
+function leadOf(items: readonly Item[], env: Env, met: ReadonlySet<Definition> = new Set()): Lead | null {
   for (const item of items) {
     if (item.type === 'work' || (item.type === 'attach' && item.stitch !== null)) {
       const ref = item.stitch!;
@@ -61,13 +60,15 @@ function leadOf(items: readonly Item[], env: Env, depth = 0): Lead | null {
       if (ref.base === 'slip') continue;
       for (const name of namesOf(ref)) {
         const known = env.names.get(name);
-        const inside = known === undefined ? null : leadOf(known.items, env, depth + 1);
+        // What comes back to itself has no height to find.
+        const inside =
+          known === undefined || met.has(known) ? null : leadOf(known.items, env, new Set(met).add(known));
         if (inside !== null) return inside;
       }
       if (ref.form === 'shell' || ref.form === 'v-stitch' || ref.form === 'popcorn' || ref.form === 'bobble')
         return { base: 't3', extended: false };
     } else if (item.type === 'group' || item.type === 'repeat' || item.type === 'again') {
-      const inside = leadOf(item.items, env, depth + 1);
+      const inside = leadOf(item.items, env, met);
       if (inside !== null) return inside;
     }
   }

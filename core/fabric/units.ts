@@ -10,8 +10,8 @@ import { stitchSite } from './site.ts';
 import { steps } from './steps.ts';
 import { beginsHere, run } from './work.ts';
 
-/** Definitions inside definitions beyond this are taken for a circle. */
-const DEEPEST = 12;
+/** Definitions inside definitions beyond this are not worked. */
+const DEEPEST = 200;
 
 export interface Defined {
   readonly definition: Definition;
@@ -138,7 +138,11 @@ export function expand(
     p.misfit = true;
     return true;
   }
-  if (p.depth >= DEEPEST) return p.problem('definition-in-circle', item, { name: p.nameOf(ref) });
+  if (p.depth >= DEEPEST) {
+    p.note('too-deep', item, { limit: DEEPEST, of: 'definitions' });
+    p.misfit = true;
+    return true;
+  }
   const gathered = GATHERED.has(ref.form);
   const from = p.made.length;
   const open = p.pending;

@@ -91,6 +91,47 @@ export function unnamed(row: RowTree): RowTree {
   return made;
 }
 
+const onwards = new WeakMap<RowTree, RowTree | null>();
+
+/**
+ * The row with "2 sc in same st" behind other work taken as the next stitch, as many makers write an increase; null
+ * where nothing is written so. The same row gives the identical object.
+ */
+export function sameAsNext(row: RowTree): RowTree | null {
+  const known = onwards.get(row);
+  if (known !== undefined) return known;
+  let changed = false;
+  const onward = (items: readonly Item[]): readonly Item[] =>
+    items.map((item, i): Item => {
+      if (item.type === 'repeat') return { ...item, items: onward(item.items) };
+      const place = item.type === 'work' ? item.places[0]! : null;
+      const several = item.type === 'work' && (item.amount.kind !== 'one' || item.amount.value > 1);
+      const behind = items[i - 1]?.type === 'work' || items[i - 1]?.type === 'repeat';
+      if (item.type !== 'work' || place?.kind !== 'same' || !several || !behind) return item;
+      changed = true;
+      const { from, to, loop, post, below } = place;
+      const amount = { kind: 'one', value: 1, from: to, to } as const;
+      const nouns = [{ kind: 'stitch', from: to, to } as const];
+      const next = {
+        kind: 'next',
+        amount,
+        nouns,
+        every: 1,
+        implied: false,
+        from,
+        to,
+        loop,
+        post,
+        below,
+      } as const;
+      return { ...item, places: [next, ...item.places.slice(1)] };
+    });
+  const items = onward(row.items);
+  const made = changed ? { ...row, items } : null;
+  onwards.set(row, made);
+  return made;
+}
+
 /** Does the row begin along the ends of the rows so far, or along their foundation? */
 export function alongEdge(row: RowTree): boolean {
   if (alongFoundation(row.items)) return true;

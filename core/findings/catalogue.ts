@@ -79,6 +79,7 @@ import { repeatOfNothing } from './repeat-of-nothing.ts';
 import { repeatStartNotSaid } from './repeat-start-not-said.ts';
 import { rowNotKnown } from './row-not-known.ts';
 import { rowNumberOutOfOrder } from './row-number-out-of-order.ts';
+import { sameTakenAsNext } from './same-taken-as-next.ts';
 import { sampleSizeMissing } from './sample-size-missing.ts';
 import { shapingInvalid } from './shaping-invalid.ts';
 import { shapingNotAsPlanned } from './shaping-not-as-planned.ts';
@@ -183,6 +184,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   repeatStartNotSaid,
   rowNotKnown,
   rowNumberOutOfOrder,
+  sameTakenAsNext,
   sampleSizeMissing,
   shapingInvalid,
   shapingNotAsPlanned,

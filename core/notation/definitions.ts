@@ -87,10 +87,16 @@ export function readSizes(text: string, tokens: readonly Token[], range: Range):
     labels.splice(0, 1, ...labels[0]!.split('/'));
   if (labels.length === 1 && /^[A-Z0-9]+(?:[-–][A-Z0-9]+){2,}$/u.test(labels[0]!))
     labels.splice(0, 1, ...labels[0]!.split(/[-–]/u));
+  // "S (M-L-XL)": dashes part the sizes in the bracket, as they part the numbers later on.
+  if (labels.length === 2 && !/[-–]/u.test(labels[0]!) && DASHED.test(labels[1]!))
+    labels.splice(1, 1, ...labels[1]!.split(/[-–]/u));
   if (labels.length === 0 || labels.length > 40) return null;
   if (labels.some((found) => found.length > 24)) return null;
   return labels;
 }
+
+/** Letters or numbers of sizes, parted by dashes. */
+const DASHED = /^(?:\d?x*[sml]|\d+x|\d+)(?:[-–](?:\d?x*[sml]|\d+x|\d+))+$/iu;
 
 interface Named {
   readonly names: readonly string[];

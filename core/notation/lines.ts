@@ -39,6 +39,9 @@ const PIECES =
 const SIDES =
   /^(?:the )?(?:first|second|left|right|other|next)(?: [a-z]+){0,2} (?:side|front|back|shoulder|half|neck|neckline|edge|strap|sleeve)(?=\s*:)/iu;
 
+/** How often lines are read again for names that other lines define. */
+const MOST_ROUNDS = 30;
+
 const STITCHLIKE =
   /\b(?:st|sts|stitch|stitches|shell|cluster|cl|picot|bobble|popcorn|pop|pc|puff|v-?st|fan|inc|dec|increase|decrease|tog|block|spike|cable|sc|dc|hdc|tr|htr|dtr|bead|knot|loop|petal|leaf|lf|group|crab|beg|sh|bo|crossed|x-?st)\b/iu;
 
@@ -125,6 +128,7 @@ export class Sorter {
   sort(): void {
     const lines = linesOf(this.tokens);
     for (const line of lines) this.define(line);
+    this.defineByOthers();
     this.section = '';
     for (let i = 0; i < lines.length; i++) {
       const line = lines[i]!;
@@ -146,8 +150,28 @@ export class Sorter {
       return;
     }
     this.aliasesIn(line);
-    for (const definition of this.definitionsIn(line))
-      for (const name of definition.names) this.names.add(name);
+    const definitions = this.definitionsIn(line);
+    for (const definition of definitions) for (const name of definition.names) this.names.add(name);
+    if (definitions.length === 0 && readNames(this.text, this.tokens, line) !== null)
+      this.waiting.push({ line, section: this.section });
+  }
+
+  /** Lines with a name before a colon that define nothing by the words known so far. */
+  private waiting: { readonly line: Range; readonly section: string }[] = [];
+
+  /** "Fan: 2 shells in same sp" before "Shell: …": a definition in words that come later, read once they are known. */
+  private defineByOthers(): void {
+    for (let before = -1, round = 0; before < this.names.size && round < MOST_ROUNDS; round++) {
+      before = this.names.size;
+      if (before === 0) return;
+      // From the last line up: what is used before it is defined is then found in one round.
+      this.waiting = this.waiting.toReversed().filter(({ line, section }) => {
+        this.section = section;
+        const definitions = this.definitionsIn(line);
+        for (const definition of definitions) for (const name of definition.names) this.names.add(name);
+        return definitions.length === 0;
+      });
+    }
   }
 
   private labelAt(range: Range): boolean {

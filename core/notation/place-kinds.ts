@@ -91,10 +91,13 @@ export function readSame(c: Cursor): Bare | null {
       return { kind: 'same' };
     if (!c.eat('same')) return null;
     c.eatAny(['place', 'spot']);
-    readNoun(c);
+    const noun = readNoun(c);
     c.attempt(() => (c.eat('or') && readNoun(c) ? true : null));
     c.eatAny(['place', 'spot']);
     c.eatAny(JOINS);
+    // "2 sc in same st around": each stitch in turn, since one cannot be gone around.
+    const stop = c.isAny(['around the', 'around post']) ? null : c.attempt(() => readStop(c));
+    if (stop?.kind === 'end') return { kind: 'across', nouns: [noun ?? anyStitch(c)], every: 1, stop };
     readAs(c);
     return { kind: 'same' };
   });

@@ -282,6 +282,15 @@ function readMarker(c: Cursor): Item[] | null {
       'up each rnd',
       'each rnd',
     ]);
+    c.attempt(() => {
+      // "… and move it up each rnd": how it is kept changes nothing.
+      if (!c.eatAny([', and', 'and', ',', ';'])) return null;
+      if (!c.isAny(['move', 'moving', 'carry', 'carrying', 'bring', 'slip', 'leave it', 'replace']))
+        return null;
+      if (!c.isAny(['it', 'this', 'them', 'up'], 1) && !c.is('leave it')) return null;
+      while (c.peek() && c.peek()!.kind !== 'sign') c.at++;
+      return true;
+    });
     // "… and move it up as each rnd is completed": how it is kept changes nothing.
     c.attempt(() => {
       if (!c.eatAny(['as', 'to mark', 'for', 'so that', 'at end of', 'at the end of', 'every', 'with']))

@@ -28,6 +28,34 @@ function eatTotalInBrackets(c: Cursor): void {
   });
 }
 
+function inWords(word: string): number {
+  return word === 'twice' ? 2 : word === 'thrice' ? 3 : 1;
+}
+
+/** "(twice, three times)" behind "once": how often in the other sizes. */
+function readMoreTimes(c: Cursor): (number | null)[] | null {
+  return c.attempt(() => {
+    const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+    if (close < 0 || close >= c.end) return null;
+    c.at++;
+    const values: (number | null)[] = [];
+    while (c.at < close) {
+      const word = c.eatAny(['once', 'twice', 'thrice']);
+      const none = word === null && c.eatAny(['-', 'not', 'no', 'never']) !== null;
+      const number = word === null && !none ? c.within(close, () => readAmount(c)) : null;
+      if (word !== null) values.push(inWords(word));
+      else if (number?.kind === 'one') values.push(number.value);
+      else if (none) values.push(null);
+      else return null;
+      c.eatAny(['times', 'time']);
+      if (!c.eatAny([',', ';', ':', '-', '/']) && c.at < close) return null;
+    }
+    if (values.length === 0) return null;
+    c.at = close + 1;
+    return values;
+  });
+}
+
 /** How often, or null. `bare` also takes a number without "times". */
 export function readTimes(c: Cursor, bare = false): Often | null {
   return c.attempt(() => {
@@ -39,7 +67,11 @@ export function readTimes(c: Cursor, bare = false): Often | null {
     let more = another;
     const word = c.eatAny(['once', 'twice', 'thrice', 'one time']);
     if (word) {
-      amount = { kind: 'one', value: word === 'twice' ? 2 : word === 'thrice' ? 3 : 1, ...c.span(start) };
+      const rest = readMoreTimes(c);
+      const value = inWords(word);
+      amount = rest
+        ? { kind: 'sizes', values: [value, ...rest], ...c.span(start) }
+        : { kind: 'one', value, ...c.span(start) };
       more = c.eat('more') || c.eat('again') || more;
     } else if (
       (c.word() === 'x' || (c.word() === '*' && c.tokens[c.at - 1]?.word !== ',')) &&

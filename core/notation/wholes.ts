@@ -80,8 +80,8 @@ export function readAsPiece(c: Cursor): AsPiece | null {
     c.attempt(() => (c.eatAny(['side', 'sleeve', 'half', 'piece']) ? true : null));
     const led = c.at > start;
     if (
-      !c.eatAny(['as given for', 'as for', 'same as for', 'to match']) &&
-      !(led && c.eatAny(['same as', 'the same as', 'as', 'like']))
+      !c.eatAny(['as given for', 'as for', 'same as for', 'to match', 'same as', 'the same as']) &&
+      !(led && c.eatAny(['as', 'like']))
     )
       return null;
     c.eatAny(['the', 'of']);

@@ -84,7 +84,8 @@ export function reportTree(
   const definitions: Definition[] = [];
   const conventions: Convention[] = [];
   const numberedAfresh = new Set<RowTree>();
-  for (const piece of joinedSections(tree.pieces, numberedAfresh)) {
+  const pieces = tree.pieces.map((piece) => ({ ...piece, rows: othersNamed(piece.rows) }));
+  for (const piece of joinedSections(pieces, numberedAfresh)) {
     definitions.push(...piece.definitions);
     conventions.push(...piece.conventions);
     for (const definition of piece.definitions)
@@ -252,6 +253,18 @@ export function worksTurningChain(items: readonly Item[]): boolean {
         worksTurningChain(item.items) || (item.last?.kind === 'ending' && worksTurningChain(item.last.items))
       );
     return item.type === 'again' && worksTurningChain(item.items);
+  });
+}
+
+/** "All other sizes:" leaves out the sizes that the rows right before it are for. */
+function othersNamed(rows: readonly RowTree[]): readonly RowTree[] {
+  let named: string[] = [];
+  return rows.map((row) => {
+    const { only } = row;
+    if (only === null) named = [];
+    else if (!only.except) named.push(...only.labels);
+    else if (only.labels.length === 0) return { ...row, only: { ...only, labels: [...named] } };
+    return row;
   });
 }
 

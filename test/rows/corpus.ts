@@ -11,6 +11,7 @@ import { everyday } from './cases/everyday.ts';
 import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
 import { garments } from './cases/garments.ts';
+import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
 import { loops } from './cases/loops.ts';
@@ -32,6 +33,8 @@ import { sizes } from './cases/sizes.ts';
 import { spirals } from './cases/spirals.ts';
 import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
+import { trimmings } from './cases/trimmings.ts';
+import { tucks } from './cases/tucks.ts';
 import { typed } from './cases/typed.ts';
 import { undersides } from './cases/undersides.ts';
 import { unlabelled } from './cases/unlabelled.ts';
@@ -81,5 +84,8 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   typed,
   phrases,
   undersides,
+  grades,
+  trimmings,
+  tucks,
   wrong,
 };

@@ -594,7 +594,7 @@ export const dolls: readonly RowCase[] = [
     terms: 'us',
     text: lines('R1: 6 sc in MR (6)', 'R2: inc x 6 (12)', 'R3: *1 sc, 2 sc in same st* 6x (18)'),
     counts: [6, 12, 18],
-    findings: [{ row: 2, code: 'stitches-left-unworked' }],
+    findings: [{ row: 2, code: 'same-taken-as-next', severity: 'warning' }],
   },
   {
     name: 'toy variants: rep 6 times in total',
