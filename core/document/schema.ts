@@ -12,7 +12,8 @@ const WRITTEN = '(text | figure)*';
 
 const list = (content: string): NodeSpec => ({ content: `${content}*` });
 const plain: NodeSpec = { content: 'text*', defining: true };
-const item: NodeSpec = { atom: true };
+/** Edited in a form or a grid, and never chosen in the text: an arrow key goes past it. */
+const item: NodeSpec = { atom: true, selectable: false };
 
 const NODES = {
   doc: { content: 'cover sizing materials specials notes pieces finishing closing charts workbook' },

@@ -8,6 +8,7 @@ import { type EditorState, Plugin, PluginKey, type Transaction } from 'prosemirr
 import { Decoration, DecorationSet, type EditorView } from 'prosemirror-view';
 import { setDocument } from '../desk/edits.ts';
 import type { Studio } from '../shell/studio.ts';
+import { hearCaret } from '../write/caret.ts';
 import { knownWords } from './known.ts';
 import type { WordAt } from './protocol.ts';
 import { Speller } from './speller.ts';
@@ -154,6 +155,8 @@ class Looking {
     const same =
       now.length === next.length &&
       now.every((mark, i) => mark.from === next[i]!.from && mark.to === next[i]!.to);
-    if (!same) this.#view.dispatch(this.#view.state.tr.setMeta(key, set).setMeta('addToHistory', false));
+    if (same) return;
+    hearCaret(this.#view);
+    this.#view.dispatch(this.#view.state.tr.setMeta(key, set).setMeta('addToHistory', false));
   }
 }

@@ -27,6 +27,9 @@ export function Manuscript({ popups, onEditor }: ManuscriptProps) {
     if (host.current === null) return;
     const { editor, stop } = open(host.current, desk, popups, help);
     onEditor(editor);
+    // The place that was left took the focus with it: whoever comes here by key may write on at once.
+    const focused = document.activeElement;
+    if (focused === document.body || focused === host.current.closest('main')) editor.focus();
     return () => {
       onEditor(null);
       stop();
@@ -79,8 +82,10 @@ function open(host: HTMLElement, desk: Desk, popups: Popups, help: string) {
     dispatchTransaction: (transaction) => take(transaction),
   });
   const take = (transaction: Transaction): void => {
-    const state = desk.show(transaction);
-    if (!editor.isDestroyed) editor.updateState(state);
+    desk.show(transaction);
+    // Whoever heard of it may have changed the state further: what is drawn is the newest.
+    const { state } = desk.view();
+    if (!editor.isDestroyed && editor.state !== state) editor.updateState(state);
   };
   keepFromReact(editor.dom);
   lendPopups(editor, popups);

@@ -5,6 +5,7 @@ import { find } from '../find/plugin.ts';
 import { photographs } from '../photos/plugin.ts';
 import type { Studio } from '../shell/studio.ts';
 import { spelling } from '../spelling/plugin.ts';
+import { caretFirst } from './caret.ts';
 import { completion } from './completion/plugin.ts';
 import { findingMarks } from './findings/marks.ts';
 import { guard } from './guard.ts';
@@ -15,6 +16,7 @@ import { termsOnScreen } from './terms.ts';
 export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
   const desk = () => studio.view().desk;
   return [
+    caretFirst(),
     guard(),
     completion(),
     typedLabels(),

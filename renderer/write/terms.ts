@@ -11,6 +11,7 @@ import { type Replacement, translate } from '../../core/notation/translate.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Desk } from '../desk/desk.ts';
 import { type OwnName, ownNames } from '../desk/terms.ts';
+import { hearCaret } from './caret.ts';
 
 interface Shown {
   /** Terms on screen; null while they are the pattern's own. */
@@ -105,6 +106,7 @@ class TermsTaker {
   #take(): void {
     const terms = this.#wanted();
     if (this.#editor.isDestroyed || this.#desk === null || terms === this.#given()) return;
+    hearCaret(this.#editor);
     this.#editor.dispatch(this.#desk.view().state.tr.setMeta(key, { terms }));
   }
 }

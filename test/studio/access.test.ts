@@ -147,9 +147,7 @@ test('by keyboard alone: a pattern is begun, a row written, the review gone to a
   }
   expect(await isInManuscript()).toBe(true);
   await press('Control+End');
-  // As hands do: the keys come one after the other, and the words are there before the maker goes on.
-  await page.waitForTimeout(500);
-  await page.keyboard.type('Weave in all ends.', { delay: 20 });
+  await page.keyboard.type('Weave in all ends.');
   await expect
     .poll(() => page.locator('.manuscript').textContent(), { timeout: 20_000 })
     .toContain('Weave in all ends.');

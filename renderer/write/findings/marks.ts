@@ -4,13 +4,14 @@
  * and while an input method composes nothing is marked.
  */
 import type { Node } from 'prosemirror-model';
-import { Plugin, PluginKey, TextSelection, type Transaction } from 'prosemirror-state';
+import { Plugin, PluginKey, type Transaction } from 'prosemirror-state';
 import { Decoration, DecorationSet, type EditorView } from 'prosemirror-view';
 import { FIGURE } from '../../../core/document/pattern.ts';
 import type { Finding } from '../../../core/finding.ts';
 import type { Report } from '../../analysis/report.ts';
 import type { Desk } from '../../desk/desk.ts';
 import { placeOf } from '../../desk/places.ts';
+import { hearCaret } from '../caret.ts';
 
 /** A finding where it stands now. */
 export interface Marked {
@@ -138,27 +139,11 @@ export function findingMarks(desk: () => Desk | null): Plugin {
   });
 }
 
-/** How often a report waits for a caret that is on its way. */
-const MOST_TRIES = 10;
-
-/**
- * Whether the browser moved the caret and the editor has not heard of it yet: drawing now would put it back where
- * it was, and a key of the maker's would be lost.
- */
-function isCaretMoving(editor: EditorView): boolean {
-  const { selection } = editor.state;
-  const there = document.getSelection();
-  if (!editor.hasFocus() || !(selection instanceof TextSelection) || there?.focusNode == null) return false;
-  if (!editor.dom.contains(there.focusNode)) return false;
-  return editor.posAtDOM(there.focusNode, there.focusOffset) !== selection.head;
-}
-
 /** Hands each current report to the state. */
 class ReportTaker {
   readonly #editor: EditorView;
   readonly #desk: Desk | null;
   readonly #stop: (() => void) | undefined;
-  #tries = 0;
 
   constructor(editor: EditorView, desk: Desk | null) {
     this.#editor = editor;
@@ -180,17 +165,22 @@ class ReportTaker {
   };
 
   #take(): void {
-    const view = this.#desk?.view();
-    if (view === undefined || this.#editor.isDestroyed) return;
-    if (!view.isReportCurrent || key.getState(view.state)?.report === view.report) return;
-    if (this.#editor.composing) return;
-    if (isCaretMoving(this.#editor) && this.#tries < MOST_TRIES) {
-      this.#tries += 1;
-      setTimeout(() => this.#take(), 20);
+    if (!this.#isToBeTaken()) return;
+    if (this.#editor.state !== this.#desk?.view().state) {
+      // The editor is in the middle of a change: after it, so that nothing is made of a state that is going.
+      queueMicrotask(() => this.#take());
       return;
     }
-    this.#tries = 0;
-    this.#editor.dispatch(takeFindings(view.state.tr, view.report));
+    hearCaret(this.#editor);
+    const view = this.#desk.view();
+    if (this.#isToBeTaken()) this.#editor.dispatch(takeFindings(view.state.tr, view.report));
+  }
+
+  /** Whether there is a report of the very document that is not marked yet, and nothing is being composed. */
+  #isToBeTaken(): boolean {
+    const view = this.#desk?.view();
+    if (view === undefined || this.#editor.isDestroyed || this.#editor.composing) return false;
+    return view.isReportCurrent && key.getState(view.state)?.report !== view.report;
   }
 }
 
