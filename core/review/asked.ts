@@ -3,15 +3,19 @@
  * for example. With it a printed measurement that is put together from fitted lines can be held against what
  * was asked. It fits nothing and changes no sheet.
  */
+
 import {
   evaluate,
   type Fitted,
   type LineResult,
+  lengthOf,
   lineNamed,
   type Sheet,
   type SizeResult,
+  TOLERANCE,
 } from '../grading/index.ts';
-import type { Length } from '../trade/units.ts';
+import type { Study } from '../study/index.ts';
+import { type Length, rational, ZERO } from '../trade/units.ts';
 
 /** Whether a line's value comes, by whatever way, from what a fitted line makes. */
 export function restsOnFitted(sheet: Sheet, line: LineResult): readonly LineResult[] {
@@ -60,4 +64,11 @@ export function sheetWith(sheet: Sheet, lengthOf: (fitted: Fitted) => Length): S
   };
   copies.forEach(visit);
   return copy;
+}
+
+/** The pattern's tolerance for a length asked for. */
+export function toleranceFor({ pattern }: Study, asked: Length): Length {
+  const { value, unit } = pattern.tolerance;
+  const percent = unit === '%' ? rational(value)?.abs().div(100).mul(asked) : null;
+  return percent ?? lengthOf(pattern.tolerance)?.abs() ?? lengthOf(TOLERANCE) ?? ZERO;
 }

@@ -122,8 +122,11 @@ function isOpenwork({ pieces }: Study): boolean {
   return pieces.some(({ blocks }) => blocks.some((block) => bulkOf(block).openwork));
 }
 
-/** Stitches of the largest make of the pattern. */
-function mostStitches({ pattern, pieces }: Study): number {
+/** Stitches worked for the whole thing, all its pieces as often as they are made, one number a size. */
+export function stitchesBySize(study: Study): readonly number[] {
+  const before = totalsOf.get(study);
+  if (before !== undefined) return before;
+  const { pattern, pieces } = study;
   const totals = new Array<number>(pattern.sizes.length).fill(0);
   for (const { piece, blocks } of pieces) {
     const make = Math.max(1, piece.make);
@@ -132,8 +135,11 @@ function mostStitches({ pattern, pieces }: Study): number {
       for (let size = 0; size < stitches.length; size++) totals[size]! += make * stitches[size]!;
     }
   }
-  return Math.max(0, ...totals);
+  totalsOf.set(study, totals);
+  return totals;
 }
+
+const totalsOf = new WeakMap<Study, readonly number[]>();
 
 /** What the conditions of cautions are asked of: the whole pattern, or an edition of some of its sizes alone. */
 export function profileOf(study: Study, sizes: readonly Size[] = study.pattern.sizes): Profile {
@@ -146,7 +152,7 @@ export function profileOf(study: Study, sizes: readonly Size[] = study.pattern.s
     smallPart: mentions.some(({ thing }) => thing === 'small-part'),
     openwork: isOpenwork(study),
     fluffy: pattern.yarns.some((yarn) => FLUFFY.test(`${yarn.name} ${yarn.fibre}`)),
-    long: mostStitches(study) >= LONG,
+    long: Math.max(0, ...stitchesBySize(study)) >= LONG,
   };
 }
 

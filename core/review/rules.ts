@@ -8,43 +8,109 @@ import { abbreviationNotExplained } from './rules/abbreviation-not-explained.ts'
 import { abbreviationNotUsed } from './rules/abbreviation-not-used.ts';
 import { broughtInUnsure } from './rules/brought-in-unsure.ts';
 import { cautionPrinted } from './rules/caution-printed.ts';
+import { chartWithoutRows } from './rules/chart-without-rows.ts';
 import { cordOnChildSize } from './rules/cord-on-child-size.ts';
 import { countDrifts } from './rules/count-drifts.ts';
+import { countInWordsOff } from './rules/count-in-words-off.ts';
 import { coverIncomplete } from './rules/cover-incomplete.ts';
+import { editionNotStated } from './rules/edition-not-stated.ts';
 import { finishedMeasurementOff } from './rules/finished-measurement-off.ts';
+import { gaugeInWordsDiffers } from './rules/gauge-in-words-differs.ts';
 import { gaugeNotGiven } from './rules/gauge-not-given.ts';
 import { hookNotGiven } from './rules/hook-not-given.ts';
+import { hookNotListed } from './rules/hook-not-listed.ts';
+import { hookNotUsed } from './rules/hook-not-used.ts';
+import { leftoverText } from './rules/leftover-text.ts';
+import { lengthInOneUnit } from './rules/length-in-one-unit.ts';
+import { lengthInWordsOff } from './rules/length-in-words-off.ts';
+import { linkNotPlain } from './rules/link-not-plain.ts';
 import { meetingWithoutEdge } from './rules/meeting-without-edge.ts';
+import { notionAmountNotGiven } from './rules/notion-amount-not-given.ts';
+import { notionAmountShort } from './rules/notion-amount-short.ts';
+import { notionNotListed } from './rules/notion-not-listed.ts';
+import { notionNotUsed } from './rules/notion-not-used.ts';
 import { otherTermsInProse } from './rules/other-terms-in-prose.ts';
 import { photoNotDescribed } from './rules/photo-not-described.ts';
+import { pieceInWordsNotThere } from './rules/piece-in-words-not-there.ts';
+import { pieceNotPutTogether } from './rules/piece-not-put-together.ts';
 import { pieceWithoutRows } from './rules/piece-without-rows.ts';
 import { piecesDoNotMeet } from './rules/pieces-do-not-meet.ts';
+import { punctuationSlip } from './rules/punctuation-slip.ts';
+import { roundsContradicted } from './rules/rounds-contradicted.ts';
+import { rowInWordsNotThere } from './rules/row-in-words-not-there.ts';
 import { rowWithoutWords } from './rules/row-without-words.ts';
+import { sideOfWorkOff } from './rules/side-of-work-off.ts';
+import { sizeListWrongLength } from './rules/size-list-wrong-length.ts';
+import { sizeStepOutOfLine } from './rules/size-step-out-of-line.ts';
 import { smallPartOnChildSize } from './rules/small-part-on-child-size.ts';
+import { specialNameMissing } from './rules/special-name-missing.ts';
 import { specialNotUsed } from './rules/special-not-used.ts';
 import { termInDoubt } from './rules/term-in-doubt.ts';
+import { turningChainContradicted } from './rules/turning-chain-contradicted.ts';
+import { turningChainPlacedTwoWays } from './rules/turning-chain-placed-two-ways.ts';
+import { typedMeasurementOff } from './rules/typed-measurement-off.ts';
+import { typedNumbersOfLine } from './rules/typed-numbers-of-line.ts';
+import { unitsDisagree } from './rules/units-disagree.ts';
+import { wordRepeated } from './rules/word-repeated.ts';
+import { wordingDiffers } from './rules/wording-differs.ts';
 import { yarnAmountNotGiven } from './rules/yarn-amount-not-given.ts';
+import { yarnAmountOutOfLine } from './rules/yarn-amount-out-of-line.ts';
 import { yarnNotGiven } from './rules/yarn-not-given.ts';
+import { yarnNotListed } from './rules/yarn-not-listed.ts';
+import { yarnNotUsed } from './rules/yarn-not-used.ts';
 
 export const RULES: readonly Rule[] = [
   broughtInUnsure,
+  leftoverText,
   coverIncomplete,
+  editionNotStated,
   gaugeNotGiven,
+  gaugeInWordsDiffers,
   hookNotGiven,
+  hookNotListed,
+  hookNotUsed,
   yarnNotGiven,
   yarnAmountNotGiven,
+  yarnAmountOutOfLine,
+  yarnNotListed,
+  yarnNotUsed,
+  notionNotListed,
+  notionNotUsed,
+  notionAmountNotGiven,
+  notionAmountShort,
   abbreviationNotExplained,
   abbreviationNotUsed,
   specialNotUsed,
+  specialNameMissing,
   termInDoubt,
   otherTermsInProse,
+  wordingDiffers,
+  wordRepeated,
+  punctuationSlip,
+  linkNotPlain,
+  lengthInOneUnit,
+  unitsDisagree,
   pieceWithoutRows,
   rowWithoutWords,
   photoNotDescribed,
+  chartWithoutRows,
+  turningChainContradicted,
+  turningChainPlacedTwoWays,
+  roundsContradicted,
+  sideOfWorkOff,
+  rowInWordsNotThere,
+  countInWordsOff,
   countDrifts,
+  sizeListWrongLength,
+  typedNumbersOfLine,
+  sizeStepOutOfLine,
+  lengthInWordsOff,
+  typedMeasurementOff,
   finishedMeasurementOff,
   piecesDoNotMeet,
   meetingWithoutEdge,
+  pieceNotPutTogether,
+  pieceInWordsNotThere,
   cordOnChildSize,
   smallPartOnChildSize,
   cautionPrinted,

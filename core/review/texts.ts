@@ -71,6 +71,50 @@ export function textsOf(pattern: Pattern): readonly Text[] {
   return texts;
 }
 
+/** Whether a node's text tells how it is made: no cover, and no name in the list of materials. */
+export function tellsHow(pattern: Pattern): (node: string) => boolean {
+  const before = how.get(pattern);
+  if (before !== undefined) return before;
+  const named = new Set(
+    [...pattern.gauges, ...pattern.hooks, ...pattern.notions].map(({ id }): string => id),
+  );
+  const made = (node: string) => !node.startsWith('cover:') && !named.has(node);
+  how.set(pattern, made);
+  return made;
+}
+
+const how = new WeakMap<Pattern, (node: string) => boolean>();
+
+const told = new WeakMap<Pattern, readonly Text[]>();
+
+/** The texts that tell how it is made: rows, definitions, notes, paragraphs of pieces, finishing. */
+export function instructionsOf(pattern: Pattern): readonly Text[] {
+  const before = told.get(pattern);
+  if (before !== undefined) return before;
+  const isHow = tellsHow(pattern);
+  const made = textsOf(pattern).filter(({ node }) => isHow(node));
+  told.set(pattern, made);
+  return made;
+}
+
+/**
+ * What else is printed and is neither row nor prose: names, the maker's cautions, copyright and contact. `holds` =
+ * the node's own text is this text, so that a place in it can be pointed at.
+ */
+export function smallPrintOf(
+  pattern: Pattern,
+): readonly { readonly node: string; readonly text: string; readonly holds: boolean }[] {
+  const { about, yarns, pieces, cautions } = pattern;
+  const holding = (node: string, text: string) => ({ node, text, holds: true });
+  return [
+    ...yarns.map(({ id, name }) => holding(id, name)),
+    ...pieces.map(({ id, name }) => ({ node: id, text: name, holds: false })),
+    ...cautions.map((text, i) => holding(`cautions:${i}`, text)),
+    holding('cover:copyright', about.copyright),
+    holding('cover:contact', about.contact),
+  ];
+}
+
 /** The names that a pattern gives a special stitch in its own terms: name and abbreviation, those there are. */
 export function namesOfSpecial(
   special: Pattern['specials'][number],

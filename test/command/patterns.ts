@@ -27,6 +27,8 @@ export const right: Pattern = {
     description: 'A plain panel.',
     garment: 'panel',
     copyright: '© 2024 Ada Loop',
+    contact: 'ada@loop.example',
+    care: 'Wash by hand, dry flat.',
   },
   lines: [
     ...blank.lines,

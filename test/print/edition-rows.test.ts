@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Block, Edge, RowBlock } from '../../core/document/pattern.ts';
 import { allRuns } from '../../core/print/content.ts';
-import { typedLists } from '../../core/print/edition/typed-lists.ts';
 import { bookletOf } from '../../core/print/edition.ts';
 import { study } from '../../core/study/index.ts';
+import { typedLists } from '../../core/study/typed-lists.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { pattern, row, text } from './pattern.ts';
 import { booklet } from './plain-booklet.ts';

@@ -125,6 +125,9 @@ export function cleanPattern(): Pattern {
       designer: 'A. Maker',
       description: 'A plain vest of two panels.',
       garment: 'vest',
+      copyright: '© A. Maker. For your own use.',
+      contact: 'maker@harbour.example',
+      care: 'Wash by hand, dry flat.',
     },
     sizes: [size('S'), size('M'), size('L')],
     lines: lines(),
@@ -160,7 +163,7 @@ export function cleanPattern(): Pattern {
       panel('front', 'Front', [sides]),
       panel('back', 'Back', [{ mine: sides.other, other: sides.mine }]),
     ],
-    finishing: [written('Join the sides with sl sts, leaving 20 cm for each armhole.')],
+    finishing: [written('Join the sides with sl sts, leaving 20 cm (8 in) for each armhole.')],
   };
 }
 

@@ -5,6 +5,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../../core/findings/index.ts';
+import { wordsPointedAt } from '../../core/review/accepted.ts';
 import { RULES } from '../../core/review/index.ts';
 import {
   cleanPattern,
@@ -20,26 +21,7 @@ import {
   size,
   written,
 } from './builder.ts';
-
-interface Planted {
-  readonly name: string;
-  readonly plant: Plant;
-  readonly code: string;
-  readonly node?: string | null;
-  /** The words that the finding points at, where it points at words. */
-  readonly at?: readonly [from: number, to: number];
-  readonly sizes?: readonly number[];
-  readonly saying?: readonly (string | RegExp)[];
-}
-
-const all =
-  (...plants: readonly Plant[]): Plant =>
-  (pattern) =>
-    plants.reduce((of, plant) => plant(of), pattern);
-
-const about =
-  (change: Partial<ReturnType<typeof cleanPattern>['about']>): Plant =>
-  (pattern) => ({ ...pattern, about: { ...pattern.about, ...change } });
+import { about, all, editing, type Planted, sound, notion as withNotion } from './editing.ts';
 
 const gauge =
   (change: object): Plant =>
@@ -371,23 +353,31 @@ const planted: readonly Planted[] = [
 ];
 
 describe('a planted fault is found', () => {
-  it.each(planted)('$code: $name', ({ plant, code, node, at, sizes, saying }) => {
-    const found = findingsOf(plant(cleanPattern())).filter((finding) => finding.code === code);
-    const messages = found.map(({ message }) => message);
-    expect(messages).not.toEqual([]);
-    const [finding] = found;
-    if (node !== undefined) expect(finding!.where.node).toBe(node);
-    if (at !== undefined) expect([finding!.where.from, finding!.where.to]).toEqual(at);
-    if (sizes !== undefined) expect(finding!.sizes).toEqual(sizes);
-    for (const words of saying ?? []) {
-      if (typeof words === 'string') expect(finding!.message.toLowerCase()).toContain(words.toLowerCase());
-      else expect(finding!.message).toMatch(words);
-    }
-  });
+  it.each([...planted, ...editing])(
+    '$code: $name',
+    ({ plant, code, node, at, words, sizes, saying, fix }) => {
+      const pattern = plant(cleanPattern());
+      const found = findingsOf(pattern).filter((finding) => finding.code === code);
+      const messages = found.map(({ message }) => message);
+      expect(messages).not.toEqual([]);
+      const [finding] = found;
+      if (node !== undefined) expect(finding!.where.node).toBe(node);
+      if (at !== undefined) expect([finding!.where.from, finding!.where.to]).toEqual(at);
+      if (words !== undefined) expect(wordsPointedAt(pattern, finding!)).toBe(words);
+      if (fix !== undefined) expect(finding!.fix?.replacement).toBe(fix);
+      if (sizes !== undefined) expect(finding!.sizes).toEqual(sizes);
+      for (const words of saying ?? []) {
+        if (typeof words === 'string') expect(finding!.message.toLowerCase()).toContain(words.toLowerCase());
+        else expect(finding!.message).toMatch(words);
+      }
+    },
+  );
 
   it('for every rule', () => {
     expect(
-      RULES.map(({ code }) => code).filter((code) => !planted.some((each) => each.code === code)),
+      RULES.map(({ code }) => code).filter(
+        (code) => ![...planted, ...editing].some((each) => each.code === code),
+      ),
     ).toEqual([]);
   });
 });
@@ -457,20 +447,21 @@ const clean: readonly {
   { name: 'a panel within the tolerance', plant: inLine('stitches', { multiple: 4 }) },
   {
     name: 'ties and buttons on sizes for adults',
-    plant: note('Sew the ties and the buttons to the fronts.'),
+    plant: all(withNotion('Buttons'), note('Sew the ties and the buttons to the fronts.')),
   },
   { name: 'ties that are left off', plant: all(family, note('Use no ties, and tie off the ends well.')) },
   {
     name: 'buttons on a size for a child of six',
     plant: all(
       (pattern) => ({ ...pattern, sizes: [size('S', [6, 8]), size('M'), size('L')] }),
+      withNotion('Buttons'),
       note('Sew on the buttons.'),
     ),
   },
 ];
 
 describe('what is right is left alone', () => {
-  it.each(clean)('$name', ({ plant, except = [] }) => {
+  it.each([...clean, ...sound])('$name', ({ plant, except = [] }) => {
     const found = findingsOf(plant(cleanPattern())).filter(({ code }) => !except.includes(code));
     expect(found.map(({ code, message }) => `${code}: ${message}`)).toEqual([]);
   });

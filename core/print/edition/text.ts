@@ -8,10 +8,10 @@ import type { Fact, Span } from '../../finding.ts';
 import { evaluate, type FigureResult, scheduleWords, sizeList, spreadWords } from '../../grading/index.ts';
 import { sharedList } from '../../study/index.ts';
 import { lengthList } from '../../study/length-list.ts';
+import { typedLists } from '../../study/typed-lists.ts';
 import type { Length } from '../../trade/units.ts';
 import { holdNumbers, numbers, plain, type Run, type Words } from '../content.ts';
 import type { Reader } from './reader.ts';
-import { typedLists } from './typed-lists.ts';
 
 export interface TextOptions {
   readonly node: string | null;

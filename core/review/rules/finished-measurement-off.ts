@@ -1,9 +1,9 @@
 /** A printed measurement that is put together from fitted lines is off by more than the tolerance. */
 import { length, perSize, quoted } from '../../findings/phrases.ts';
-import { type LineResult, lengthOf, TOLERANCE } from '../../grading/index.ts';
+import type { LineResult } from '../../grading/index.ts';
 import type { Study } from '../../study/index.ts';
-import { formatLength, type Length, rational, ZERO } from '../../trade/units.ts';
-import { restsOnFitted, sheetWith } from '../asked.ts';
+import { formatLength, type Length } from '../../trade/units.ts';
+import { restsOnFitted, sheetWith, toleranceFor } from '../asked.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
 /** A length under a key, as sentences read it. */
@@ -14,13 +14,6 @@ function shown(key: string, value: Length): Record<string, string> {
 function lengthIn(result: LineResult | undefined, size: number): Length | null {
   const value = result?.sizes[size]?.value;
   return value?.dimension === 'length' ? value.value : null;
-}
-
-/** The pattern's tolerance for a length asked for. */
-function tolerance({ pattern }: Study, asked: Length): Length {
-  const { value, unit } = pattern.tolerance;
-  const percent = unit === '%' ? rational(value)?.abs().div(100).mul(asked) : null;
-  return percent ?? lengthOf(pattern.tolerance)?.abs() ?? lengthOf(TOLERANCE) ?? ZERO;
 }
 
 const off = (a: Length, b: Length): Length => a.sub(b).abs();
@@ -71,7 +64,7 @@ export const finishedMeasurementOff: Rule = {
     const asked = sheetWith(study.sheet, (fitted) => fitted.asked);
     // Where no nearer number is to be had, half a repeat is allowed at each line, as fitting itself allows it.
     const widest = sheetWith(study.sheet, (fitted) =>
-      fitted.limit.compare(tolerance(study, fitted.asked)) > 0
+      fitted.limit.compare(toleranceFor(study, fitted.asked)) > 0
         ? fitted.asked.add(fitted.limit)
         : fitted.asked,
     );
@@ -81,7 +74,7 @@ export const finishedMeasurementOff: Rule = {
         const [got, wanted] = [lengthIn(result, size), lengthIn(asked.lines[index], size)];
         if (got === null || wanted === null || toldAlready(study, result, size)) return null;
         const unavoidable = off(lengthIn(widest.lines[index], size) ?? wanted, wanted);
-        const usual = tolerance(study, wanted);
+        const usual = toleranceFor(study, wanted);
         const limit = unavoidable.compare(usual) > 0 ? unavoidable : usual;
         const difference = off(got, wanted);
         if (difference.compare(limit) <= 0) return null;

@@ -1,0 +1,54 @@
+/** A length is told in two units, and they are not the same length. */
+import { quote, quoted, text } from '../../findings/phrases.ts';
+import { formatLength, rational } from '../../trade/units.ts';
+import { found, type Rule } from '../rule.ts';
+import { isSameTold, typedLengths } from '../typed-lengths.ts';
+
+/** Rounding to the quarter inch and the half centimetre, and makers' round numbers (10 cm for 4 in), stay within these. */
+const ROUNDING_CM = 0.45;
+const ROUNDING = 0.045;
+
+const differs = (a: number, b: number): boolean =>
+  Math.abs(a - b) > Math.max(ROUNDING_CM, ROUNDING * Math.max(a, b));
+
+export const unitsDisagree: Rule = {
+  code: 'units-disagree',
+  severity: 'error',
+  title: 'Centimetres and inches do not say the same length',
+  reason: 'Each reader follows one of the two, so one of them makes a piece of another size.',
+  message: (facts, voice) => {
+    const { data } = facts[0]!.fact;
+    const words = voice.words.trim() === '' ? quoted(data, 'words') : quote(voice.words);
+    return `${words} gives two different lengths: ${text(data, 'first')} is ${text(data, 'comes')}; put one of them right`;
+  },
+  example: null,
+  sample: { words: '20 cm (10 in)', first: '20 cm', comes: '7¾ in' },
+  check: (study) =>
+    typedLengths(study.pattern).flatMap(({ text: { node, text }, hits: lengths }) =>
+      lengths.slice(1).flatMap((second, i) => {
+        const first = lengths[i]!;
+        if (!isSameTold(text, first, second) || first.cm.length !== second.cm.length) return [];
+        const at = first.cm.findIndex((cm, place) => differs(cm, second.cm[place]!));
+        if (at < 0) return [];
+        const length = rational(first.cm[at]!);
+        if (length === null) return [];
+        const [own, other] =
+          first.system === 'metric' ? (['metric', 'imperial'] as const) : (['imperial', 'metric'] as const);
+        const closes =
+          /^[)\]]/u.test(text.slice(second.to)) && /[([]/u.test(text.slice(first.to, second.from));
+        const span = { from: first.from, to: second.to + (closes ? 1 : 0) };
+        return [
+          found(
+            unitsDisagree,
+            study,
+            { node, text, ...span },
+            {
+              words: text.slice(span.from, span.to),
+              first: formatLength(length, own),
+              comes: formatLength(length, other),
+            },
+          ),
+        ];
+      }),
+    ),
+};

@@ -1,0 +1,653 @@
+/**
+ * Faults of the kinds that a technical editor looks for in words, materials and lengths, planted in the clean
+ * pattern, and what only looks like them. Invented; the expected numbers are worked out beside them.
+ */
+import type { Block, Pattern, Piece } from '../../core/document/pattern.ts';
+import { cm, inBlock, inLine, note, type Plant, repeat, reword, row, size, written } from './builder.ts';
+
+export interface Planted {
+  readonly name: string;
+  readonly plant: Plant;
+  readonly code: string;
+  readonly node?: string | null;
+  /** The words that the finding points at, where it points at words. */
+  readonly at?: readonly [from: number, to: number];
+  /** The same, as words. */
+  readonly words?: string;
+  readonly sizes?: readonly number[];
+  readonly saying?: readonly (string | RegExp)[];
+  /** What the fix puts in their place. */
+  readonly fix?: string;
+}
+
+export const all =
+  (...plants: readonly Plant[]): Plant =>
+  (pattern) =>
+    plants.reduce((of, plant) => plant(of), pattern);
+
+export const about =
+  (change: Partial<Pattern['about']>): Plant =>
+  (pattern) => ({ ...pattern, about: { ...pattern.about, ...change } });
+
+export const finishing =
+  (text: string): Plant =>
+  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, written(text)] });
+
+/** A paragraph after a block. */
+export const prose = (after: string, text: string): Plant =>
+  inBlock(after, (block) => [
+    block,
+    { type: 'prose', id: `${after}-prose`, text: written(text), sizes: null } satisfies Block,
+  ]);
+
+export const notion =
+  (name: string, amount: Pattern['notions'][number]['amount'] = { all: 1 }): Plant =>
+  (pattern) => ({
+    ...pattern,
+    notions: [
+      ...pattern.notions,
+      { id: `notion-${pattern.notions.length}`, name, amount, smallPart: false, cord: false, price: null },
+    ],
+  });
+
+export const hook =
+  (mm: number, purpose = ''): Plant =>
+  (pattern) => ({ ...pattern, hooks: [...pattern.hooks, { id: `hook-${mm}`, mm, purpose }] });
+
+/** The first yarn gets the letter A, and others come after it. */
+export const yarns =
+  (...keys: readonly string[]): Plant =>
+  (pattern) => {
+    const [first] = pattern.yarns;
+    return {
+      ...pattern,
+      yarns: ['A', ...keys].map((key) => ({
+        ...first!,
+        id: key === 'A' ? 'yarn' : `yarn-${key.toLowerCase()}`,
+        key,
+        name: `Worsted wool ${key}`,
+      })),
+    };
+  };
+
+const piece = (id: string, name: string): Piece => ({
+  id,
+  name,
+  make: 1,
+  start: { kind: 'chain' },
+  firstSide: 'RS',
+  gauge: '',
+  blocks: [
+    { ...(row(`${id}-0`, 'Ch 21.') as Extract<Block, { type: 'row' }>), form: 'foundation' },
+    row(`${id}-1`, 'Sc in 2nd ch from hook and in each ch across, turn. (20 sc)'),
+    row(`${id}-2`, 'Ch 1, sc in each st across, turn.'),
+    repeat(`${id}-3`, `${id}-2`, `${id}-2`, '20'),
+  ],
+  meets: [],
+});
+
+export const withPiece =
+  (id: string, name: string): Plant =>
+  (pattern) => ({ ...pattern, pieces: [...pattern.pieces, piece(id, name)] });
+
+/** Four sizes, so that steps can be compared. */
+const four: Plant = (pattern) => ({
+  ...pattern,
+  sizes: [...pattern.sizes, size('XL')],
+  yarns: pattern.yarns.map((yarn) => ({ ...yarn, metres: { ...yarn.metres, 'size-xl': 680 } })),
+});
+
+const typed = (id: string, ...values: readonly number[]): Plant =>
+  inLine(id, {
+    values: {
+      each: Object.fromEntries(values.map((value, i) => [`size-${['s', 'm', 'l', 'xl'][i]}`, cm(value)])),
+    },
+  });
+
+const uk: Plant = all(
+  (pattern) => ({ ...pattern, terms: 'uk' }),
+  (pattern) => ({
+    ...pattern,
+    gauges: pattern.gauges.map((gauge) => ({ ...gauge, pattern: 'double crochet' })),
+    pieces: pattern.pieces.map((each) => ({
+      ...each,
+      blocks: each.blocks.map((block) =>
+        block.type === 'row'
+          ? {
+              ...block,
+              text: {
+                ...block.text,
+                text: block.text.text.replace(/Sc/g, 'Dc').replace(/\bsc\b/g, 'dc'),
+              },
+            }
+          : block,
+      ),
+    })),
+    finishing: [written('Join the sides with ss, leaving 20 cm (8 in) for each armhole.')],
+  }),
+);
+
+const special =
+  (nameUs: string, nameUk: string): Plant =>
+  (pattern) => ({
+    ...pattern,
+    specials: [{ id: 'fan', nameUs, nameUk, abbrUs: '', abbrUk: '', text: written('5 dc in next st') }],
+    notes: [written('Each fan covers 5 sts.')],
+  });
+
+export const editing: readonly Planted[] = [
+  {
+    name: 'a gap to be filled in',
+    plant: note('The sample weighs TBD and took an evening.'),
+    code: 'leftover-text',
+    node: 'notes:0',
+    words: 'TBD',
+  },
+  {
+    name: 'empty brackets in a row',
+    plant: reword('front-2', 'Ch 1, sc in each st across, turn. ()'),
+    code: 'leftover-text',
+    node: 'front-2',
+    words: '()',
+  },
+  {
+    name: 'a place for a link',
+    plant: note('See the tutorial [link].'),
+    code: 'leftover-text',
+    words: '[link]',
+  },
+  {
+    name: 'a name that was never given',
+    plant: withPiece('pocket', 'New piece'),
+    code: 'leftover-text',
+    node: 'pocket',
+    saying: ['New piece'],
+  },
+  {
+    name: 'no version and no way to write',
+    plant: about({ version: '', contact: '' }),
+    code: 'edition-not-stated',
+    node: 'cover:title',
+    saying: ['its version and where to write'],
+  },
+  { name: 'no care', plant: about({ care: '' }), code: 'edition-not-stated', node: 'cover:care' },
+  {
+    name: 'another gauge in a note',
+    plant: note('Before you begin: 18 sts and 20 rows = 10 cm (4 in).'),
+    code: 'gauge-in-words-differs',
+    node: 'notes:0',
+    saying: ['18 sts and 20 rows', '16 sts and 18 rows over 10 cm'],
+  },
+  {
+    name: 'a hook that nobody listed',
+    plant: note('Work the edging with the 3.5 mm hook.'),
+    code: 'hook-not-listed',
+    node: 'notes:0',
+    words: '3.5 mm',
+    saying: ['4.5 mm'],
+  },
+  {
+    name: 'a hook by its letter',
+    // US H-8 is 5 mm (resources/trade/hooks.json).
+    plant: note('Work the edging with a size H hook.'),
+    code: 'hook-not-listed',
+    words: 'size H',
+  },
+  {
+    name: 'a second hook without a purpose',
+    plant: hook(3),
+    code: 'hook-not-used',
+    node: 'hook-3',
+    saying: ['3 mm'],
+  },
+  {
+    name: 'a colour that is not on the list',
+    plant: all(
+      yarns('B'),
+      note('Stripes: rows of A and B.'),
+      reword('front-2', 'Ch 1, sc in each st across, change to C, turn.'),
+    ),
+    code: 'yarn-not-listed',
+    node: 'front-2',
+    saying: ['A and B'],
+  },
+  {
+    name: 'a letter in a note that no yarn has',
+    plant: note('Hold the float of yarn B loosely.'),
+    code: 'yarn-not-listed',
+    words: 'B',
+  },
+  {
+    name: 'a third colour that no row takes up',
+    plant: all(yarns('B', 'C'), note('Work two rows in A, then two rows in B.')),
+    code: 'yarn-not-used',
+    node: 'yarn-c',
+    saying: ['"C"'],
+  },
+  {
+    name: 'one size with a tenth of its yarn',
+    plant: (pattern) => ({
+      ...pattern,
+      yarns: pattern.yarns.map((yarn) => ({ ...yarn, metres: { ...yarn.metres, 'size-m': 56 } })),
+    }),
+    code: 'yarn-amount-out-of-line',
+    node: 'yarn',
+    sizes: [1],
+    saying: ['56 m of yarn is little'],
+  },
+  {
+    name: 'buttons in the finishing alone',
+    plant: finishing('Sew the buttons to the left front.'),
+    code: 'notion-not-listed',
+    node: 'finishing:1',
+    words: 'buttons',
+  },
+  {
+    name: 'a zip that no text mentions',
+    plant: notion('Zip, 40 cm (16 in)'),
+    code: 'notion-not-used',
+    node: 'notion-0',
+  },
+  {
+    name: 'buttons without a number for one size',
+    plant: all(
+      notion('Buttons, 20 mm', { each: { 'size-s': 5, 'size-m': 6 } }),
+      finishing('Sew the buttons on.'),
+    ),
+    code: 'notion-amount-not-given',
+    node: 'notion-0',
+    sizes: [2],
+    saying: ['size L takes'],
+  },
+  {
+    name: 'one button more than is listed',
+    plant: all(notion('Buttons', { all: 5 }), finishing('Sew six small buttons to the left front.')),
+    code: 'notion-amount-short',
+    node: 'finishing:1',
+    words: 'six small buttons',
+    saying: ['6 of "Buttons"', 'list 5'],
+  },
+  {
+    name: 'more buttons in the largest size alone',
+    plant: all(notion('Buttons', { all: 6 }), finishing('Sew 5 (6, 7) buttons to the left front.')),
+    code: 'notion-amount-short',
+    sizes: [2],
+  },
+  {
+    name: 'a special stitch that UK readers get no name for',
+    plant: special('fan', ''),
+    code: 'special-name-missing',
+    node: 'fan',
+    saying: ['no UK name'],
+  },
+  {
+    name: 'one row that spells a short form out',
+    plant: reword('back-2', 'Ch 1, sc in each stitch across, turn.'),
+    code: 'wording-differs',
+    node: 'back-2',
+    words: 'stitch',
+    fix: 'st',
+  },
+  {
+    name: 'a full stop where others have a comma',
+    plant: reword('back-2', 'Ch 1, sc in each st across. Turn.'),
+    code: 'wording-differs',
+    node: 'back-2',
+    words: '.',
+    fix: ',',
+  },
+  {
+    name: 'small letters for a row named in a note',
+    plant: all(note('Take care in Row 1.'), note('See Row 2.'), note('As in row 2, work loosely.')),
+    code: 'wording-differs',
+    node: 'notes:2',
+    words: 'row',
+    fix: 'Row',
+  },
+  {
+    name: 'a chain-space with a hyphen among others without',
+    plant: all(note('Each ch 2 sp counts, and so does the last ch 2 sp.'), note('Mark the first ch-2 sp.')),
+    code: 'wording-differs',
+    node: 'notes:1',
+    words: 'ch-2',
+    fix: 'ch 2',
+  },
+  {
+    name: 'both spellings of one word',
+    plant: all(note('The center is open, and the center stays so.'), note('Mark the centre.')),
+    code: 'wording-differs',
+    words: 'centre',
+    fix: 'center',
+  },
+  {
+    name: 'the same word twice',
+    plant: note('Turn the the work.'),
+    code: 'word-repeated',
+    node: 'notes:0',
+    words: 'the the',
+    fix: 'the',
+  },
+  {
+    name: 'the same small word twice in a row',
+    plant: reword('back-2', 'Ch 1, sc in in each st across, turn.'),
+    code: 'word-repeated',
+    node: 'back-2',
+    words: 'in in',
+  },
+  {
+    name: 'two spaces',
+    plant: note('Turn  the work.'),
+    code: 'punctuation-slip',
+    words: '  ',
+    fix: ' ',
+  },
+  {
+    name: 'two full stops',
+    plant: note('Turn the work..'),
+    code: 'punctuation-slip',
+    words: '..',
+    fix: '.',
+  },
+  {
+    name: 'a space before a comma',
+    plant: note('Turn , and go on.'),
+    code: 'punctuation-slip',
+    words: ' ,',
+    fix: ',',
+  },
+  {
+    name: 'words that want to be clicked',
+    plant: note('For a film of the join click here.'),
+    code: 'link-not-plain',
+    words: 'click here',
+  },
+  {
+    name: 'an address that browsers warn of',
+    plant: about({ contact: 'http://harbour.example/help' }),
+    code: 'link-not-plain',
+    node: 'cover:contact',
+    fix: 'https://harbour.example/help',
+  },
+  {
+    name: 'a length in centimetres alone',
+    plant: note('Leave a tail of 30 cm for the seam.'),
+    code: 'length-in-one-unit',
+    node: 'notes:0',
+    words: '30 cm',
+    // 30 cm is 11.81 in, shown to the quarter inch.
+    fix: '30 cm (11¾ in)',
+  },
+  {
+    name: 'a length in two units that differ',
+    plant: note('Leave a tail of 20 cm (10 in) for the seam.'),
+    code: 'units-disagree',
+    node: 'notes:0',
+    words: '20 cm (10 in)',
+    // 20 cm is 7.87 in.
+    saying: ['20 cm is 7¾ in'],
+  },
+  {
+    name: 'a chart of a row that was taken out',
+    plant: (pattern) => ({
+      ...pattern,
+      charts: [{ id: 'chart', piece: 'front', first: 'front-1', last: 'gone', size: '', title: 'The edge' }],
+    }),
+    code: 'chart-without-rows',
+    node: 'chart',
+    saying: ['The edge'],
+  },
+  {
+    name: 'a row against the notes, in so many words',
+    plant: all(
+      note('Ch 1 at the beginning of a row does not count as a st.'),
+      reword('back-2', 'Ch 1 (counts as sc), sk first st, sc in each st across, turn.'),
+    ),
+    code: 'turning-chain-contradicted',
+    node: 'back-2',
+    saying: ['ch 1', 'does not count'],
+  },
+  {
+    name: 'a row against the notes by what it skips',
+    plant: all(
+      note('Ch 1 at the beginning of a row does not count as a st.'),
+      reword('back-2', 'Ch 1, sk first st, sc in each st across, turn.'),
+    ),
+    code: 'turning-chain-contradicted',
+    node: 'back-2',
+    words: 'sk first st',
+  },
+  {
+    name: 'a chain at the end of one row',
+    plant: all(
+      inBlock('back-1', (block) => [
+        { ...block, text: written('Sc in 2nd ch from hook and in each ch across, ch 1, turn.') } as Block,
+      ]),
+      reword('back-2', 'Sc in each st across, turn.'),
+      inBlock('front-2', (block) => [block, row('front-21', 'Ch 1, sc in each st across, turn.')]),
+    ),
+    code: 'turning-chain-placed-two-ways',
+    node: 'back-1',
+    words: 'ch 1',
+    saying: ['at the end'],
+  },
+  {
+    name: 'a spiral that is worked in rows',
+    plant: note('The vest is worked in a spiral without a seam.'),
+    code: 'rounds-contradicted',
+    node: 'notes:0',
+    words: 'in a spiral',
+  },
+  {
+    name: 'a right side that is the wrong one',
+    plant: reword('back-2', 'With RS facing, ch 1, sc in each st across, turn.'),
+    code: 'side-of-work-off',
+    node: 'back-2',
+    sizes: [0, 1, 2],
+    saying: ['say RS', 'WS faces'],
+  },
+  {
+    name: 'a last row said to be the other side’s',
+    // Rows are fitted to end on an even number: the last is a WS row.
+    plant: prose('back-3', 'The last row is an RS row.'),
+    code: 'side-of-work-off',
+    node: 'back-3-prose',
+    saying: ['it is WS'],
+  },
+  {
+    name: 'a row number from a longer version',
+    // The longest piece has 80 rows: 44 cm at 18 rows over 10 cm is 79.2, 80 to end on an even row.
+    plant: note('Place a thread at the end of Row 96.'),
+    code: 'row-in-words-not-there',
+    node: 'notes:0',
+    words: 'Row 96',
+    saying: ['80 rows'],
+  },
+  {
+    name: 'a count in a paragraph',
+    // 45, 50 and 55 cm at 16 sts over 10 cm are 72, 80 and 88 sts.
+    plant: prose('back-2', 'There are 72 (80, 90) sts now.'),
+    code: 'count-in-words-off',
+    node: 'back-2-prose',
+    sizes: [2],
+    saying: ['90 sts', '88, 2 fewer'],
+  },
+  {
+    name: 'two numbers for three sizes, in a note',
+    plant: note('Leave 20 (22, 24, 26) sts for the neck.'),
+    code: 'size-list-wrong-length',
+    node: 'notes:0',
+    words: '20 (22, 24, 26)',
+    saying: ['4 numbers for 3 sizes, 1 too many'],
+  },
+  {
+    name: 'the numbers of a line typed by hand',
+    plant: prose('back-2', 'Keep to 72 (80, 88) sts.'),
+    code: 'typed-numbers-of-line',
+    node: 'back-2-prose',
+    words: '72 (80, 88)',
+    saying: ['panel stitches'],
+  },
+  {
+    name: 'a size that jumps out and falls back',
+    // Steps of 5 cm: 45, 50, 55, 60; 65 for the third lies 10 off, and 60 after it is less.
+    plant: all(four, typed('height', 40, 42, 52, 46), typed('width', 45, 50, 55, 60)),
+    code: 'size-step-out-of-line',
+    node: 'height',
+    sizes: [2],
+    saying: ['42 cm, 52 cm, 46 cm', 'about 44 cm'],
+  },
+  {
+    name: 'a jump in a list typed in a note',
+    plant: all(
+      four,
+      typed('height', 40, 42, 44, 46),
+      typed('width', 45, 50, 55, 60),
+      note('Leave 20 (22, 42, 26) sts for the neck.'),
+    ),
+    code: 'size-step-out-of-line',
+    node: 'notes:0',
+    words: '20 (22, 42, 26)',
+    sizes: [2],
+  },
+  {
+    name: 'a length that the rows do not make',
+    plant: prose('back-3', 'The piece should measure 30 cm (12 in).'),
+    code: 'length-in-words-off',
+    node: 'back-3-prose',
+    sizes: [0, 1, 2],
+    // 72 rows at 18 over 10 cm are 40 cm.
+    saying: ['72 rows', '40 cm'],
+  },
+  {
+    name: 'a typed width that the piece does not have',
+    plant: all(withPiece('pocket', 'Pocket'), finishing('Sew the pocket on.'), (pattern) => ({
+      ...pattern,
+      lines: [
+        ...pattern.lines,
+        {
+          id: 'pocket-width',
+          name: 'pocket width',
+          printed: 'Pocket width',
+          note: null,
+          kind: 'typed',
+          values: { all: cm(16) },
+        },
+      ],
+    })),
+    code: 'typed-measurement-off',
+    node: 'pocket-width',
+    // 20 sc at 16 over 10 cm are 12.5 cm.
+    saying: ['16 cm', '12.5 cm'],
+  },
+  {
+    name: 'a pocket that nothing joins',
+    plant: withPiece('pocket', 'Pocket'),
+    code: 'piece-not-put-together',
+    node: 'pocket',
+    saying: ['Pocket'],
+  },
+  {
+    name: 'sleeves from another pattern',
+    plant: finishing('Sew in the sleeves.'),
+    code: 'piece-in-words-not-there',
+    node: 'finishing:1',
+    words: 'sleeves',
+  },
+];
+
+/** What looks like a fault of these kinds and is none. */
+export const sound: readonly {
+  readonly name: string;
+  readonly plant: Plant;
+  readonly except?: readonly string[];
+}[] = [
+  { name: 'the pattern in UK terms', plant: uk },
+  { name: 'an aside that is not empty, and a pause', plant: note('Work on (loosely) … and rest.') },
+  { name: 'the gauge again, in inches', plant: note('Check that 16 sts and 18 rows = 4 in (10 cm).') },
+  { name: 'the listed hook by its size', plant: note('Go on with the 4.5 mm hook.') },
+  { name: 'a hook with a purpose', plant: hook(4, 'for the edging') },
+  { name: 'two colours, each used', plant: all(yarns('B'), note('Work two rows in A, then two rows in B.')) },
+  { name: 'a colour by its own name', plant: reword('front-2', 'Ch 1, sc in each st across, turn.') },
+  { name: 'buttons that are left off', plant: note('This vest is worn open, without buttons.') },
+  {
+    name: 'a buttonhole and a button band',
+    plant: note('There is no need for a buttonhole or a button band.'),
+  },
+  {
+    name: 'a needle that is implied',
+    plant: all(notion('Yarn needle', null), finishing('Weave in the ends.')),
+  },
+  {
+    name: 'buttons in two lots',
+    plant: all(notion('Buttons', { all: 6 }), finishing('Sew 3 buttons to each front.')),
+  },
+  { name: 'tools at hand', plant: all(notion('Scissors', null), notion('Tape measure', null)) },
+  {
+    name: 'whole words in notes beside short forms in rows',
+    plant: note('Each stitch of a round sits between two stitches of the round below.'),
+  },
+  { name: 'a sentence that begins with a row', plant: all(note('See Row 2.'), note('Row 2 sets the edge.')) },
+  { name: 'rows that are counted', plant: all(note('See Row 2.'), note('Work 2 rows 3 times.')) },
+  {
+    name: 'words that may stand twice',
+    plant: note('Work very very loosely, so that that edge stays wide.'),
+  },
+  { name: 'two stitches of one name in a row', plant: reword('back-2', 'Ch 1, sc in each st across, turn.') },
+  { name: 'an address in full', plant: about({ contact: 'https://harbour.example/help' }) },
+  { name: 'a length in both units', plant: note('Leave a tail of 30 cm (12 in) for the seam.') },
+  { name: 'a range in both units', plant: note('Leave 4 to 6 in / 10 to 15 cm of yarn.') },
+  { name: 'half an inch', plant: note('Work 2 rows more for each ½ in (1.3 cm).') },
+  {
+    name: 'stitches that go in something',
+    plant: reword('back-2', 'Ch 1, sc 2 in first st, sc in next st, sk 1 st, sc in each st across, turn.'),
+    except: ['count-drifts', 'stitches-passed-over', 'wording-differs'],
+  },
+  {
+    name: 'notes that part two chains by their place',
+    plant: all(
+      note('Ch 1 at the beginning of a row counts as a st in the bands.'),
+      note('Ch 1 at the beginning of a row does not count as a st elsewhere.'),
+    ),
+  },
+  {
+    name: 'a note that the rows follow',
+    plant: note('Ch 1 at the beginning of a row does not count as a st.'),
+  },
+  { name: 'what it is not', plant: note('The vest is not worked in joined rounds.') },
+  {
+    name: 'the right side where it faces',
+    plant: reword('front-1', 'With RS facing, sc in 2nd ch from hook and in each ch across, turn.'),
+  },
+  { name: 'the side of the last row', plant: prose('back-3', 'The last row is a WS row.') },
+  { name: 'a row that is there', plant: note('Place a thread at the end of Row 40.') },
+  { name: 'a count that is right', plant: prose('back-2', 'There are {panel stitches} sts now.') },
+  { name: 'a count for a part of the row', plant: prose('back-2', 'There are 10 sts for each shoulder.') },
+  { name: 'a list for two sizes that are named', plant: note('For sizes M and L leave 20 (22) sts.') },
+  { name: 'a list of one number a size', plant: note('Leave 20 (22, 24) sts for the neck.') },
+  {
+    name: 'two lengths in one sentence',
+    plant: note('The swatch is 15 cm wide and 10 cm high (6 by 4 in).'),
+  },
+  {
+    name: 'steps that grow',
+    plant: all(four, typed('height', 40, 42, 45, 49), typed('width', 45, 50, 55, 62)),
+  },
+  {
+    name: 'a length that the rows make',
+    plant: prose('back-3', 'The piece should measure 40 (42, 44) cm / 16 (16½, 17½) in.'),
+  },
+  {
+    name: 'a length across',
+    plant: prose('back-3', 'The piece should measure 45 (50, 55) cm / 18 (20, 22) in across.'),
+  },
+  {
+    name: 'a pocket that is sewn on',
+    plant: all(withPiece('pocket', 'Pocket'), finishing('Sew the pocket to the front.')),
+  },
+  {
+    name: 'pieces that are joined all together',
+    plant: all(withPiece('gusset', 'Gusset'), finishing('Join all pieces with sl sts.')),
+  },
+  { name: 'edges that are no pieces', plant: finishing('Sew the sleeve openings flat.') },
+  { name: 'an apostrophe and inches', plant: note('The maker\'s own swatch was 4" (10 cm) wide.') },
+];
