@@ -2,7 +2,7 @@
  * What the command line tells about itself: one line of use and one page of help for each command. Words only.
  */
 
-export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'export' | 'new';
+export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'export' | 'new' | 'bring';
 
 interface Help {
   /** One line for the list of commands. */
@@ -125,6 +125,32 @@ A pattern with errors is not exported: the errors are listed and it ends with 1.
 Examples:
   turnchain new vest.turnchain --title "Harbour vest" --terms uk
   turnchain new my-hat.turnchain --example list`,
+  },
+  bring: {
+    summary: 'make a pattern file of an old pattern in words',
+    usage: 'turnchain bring FILE|- --out NEW.turnchain [options]',
+    page: `Reads an old pattern, plain text or a .docx document, and makes a pattern file of it:
+sizes, materials, gauge, abbreviations, notes, pieces and rows. Counts typed at
+the ends of rows are checked and, where they agree, computed from then on. What is
+uncertain stays as words and is listed; nothing is dropped. It never replaces a
+file that is there.
+
+      FILE            a .txt, .md or .docx file; - reads plain text from standard
+                      input
+      --out NEW       name of the new file; without an ending, .turnchain is added
+      --terms us|uk   the terms it is written in; it need only be said when the
+                      text does not show it
+      --title TEXT    title (first choice: the text's, then the name of the file)
+      --figures       make figures of numbers that are those of a line of the
+                      sizing sheet in every size
+      --json          the report for programs, as JSON
+
+Examples:
+  turnchain bring seal.docx --out seal.turnchain
+  turnchain bring blanket.txt --out blanket.turnchain --terms uk
+
+It ends with 0 when everything was understood, 1 when something needs a look, 2
+when no file was made.`,
   },
 };
 

@@ -44,6 +44,17 @@ export class Refused extends Error {
   }
 }
 
+/** Whether something is at `path` already. */
+export async function isThere(path: string, io: Io): Promise<boolean> {
+  try {
+    await io.disk.stat(path);
+    return true;
+  } catch (fault) {
+    // Whatever else is wrong with the place is told when the file is saved.
+    return (fault as NodeJS.ErrnoException).code !== 'ENOENT';
+  }
+}
+
 /** More text than any pattern has. */
 export const MOST_TEXT = 5 * 1024 * 1024;
 
@@ -94,6 +105,11 @@ export async function readWords(path: string, io: Io): Promise<string> {
   if (starts(bytes, '%PDF-')) {
     throw new Refused('This is a PDF, not plain text. Copy the rows out of it into a text file.');
   }
+  return wordsOf(bytes);
+}
+
+/** The text that bytes are: UTF-8, UTF-16 with its mark, else Windows-1252. */
+export function wordsOf(bytes: Uint8Array): string {
   if (starts(bytes, '\u00FF\u00FE')) return new TextDecoder('utf-16le').decode(bytes);
   if (starts(bytes, '\u00FE\u00FF')) return new TextDecoder('utf-16be').decode(bytes);
   try {

@@ -8,7 +8,7 @@ import { tidyText } from '../../core/document/words.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { openPattern, savePattern } from '../services/files.ts';
 import { type Example, examples } from '../services/resources.ts';
-import { type Io, Refused, RIGHT } from './io.ts';
+import { type Io, isThere, Refused, RIGHT } from './io.ts';
 import { choiceOf, lastValue, oneFile } from './options.ts';
 import type { Command } from './run.ts';
 
@@ -32,16 +32,6 @@ async function exampleNamed(name: string, io: Io): Promise<{ document: Node; med
   const opened = await openPattern(found.path, io.disk);
   if (!opened.ok) throw new Refused(opened.error.message);
   return opened;
-}
-
-async function isThere(path: string, io: Io): Promise<boolean> {
-  try {
-    await io.disk.stat(path);
-    return true;
-  } catch (fault) {
-    // Whatever else is wrong with the place is told when the file is saved.
-    return (fault as NodeJS.ErrnoException).code !== 'ENOENT';
-  }
 }
 
 export const command: Command = {

@@ -20,6 +20,7 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   check: () => import('./check.ts'),
   export: () => import('./export.ts'),
   new: () => import('./new.ts'),
+  bring: () => import('./bring.ts'),
 };
 
 const isCommand = (word: string): word is CommandName => (COMMANDS as readonly string[]).includes(word);

@@ -65,7 +65,8 @@ function row({ type: _, text, ...attributes }: RowBlock): Node {
   return made('row', attributes, written(text));
 }
 
-function block(from: Block): Node {
+/** One block of a piece as a node. */
+export function blockNode(from: Block): Node {
   switch (from.type) {
     case 'row':
       return row(from);
@@ -89,7 +90,7 @@ function block(from: Block): Node {
 }
 
 function piece({ name, blocks, ...attributes }: Piece): Node {
-  return made('piece', attributes, [make('title', words(name)), make('blocks', blocks.map(block))]);
+  return made('piece', attributes, [make('title', words(name)), make('blocks', blocks.map(blockNode))]);
 }
 
 function workbook({ makings, people, accepted, doubts, ...attributes }: Workbook): Node {

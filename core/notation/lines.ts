@@ -330,6 +330,8 @@ export class Sorter {
     if (text === '' || /[.,;]$/u.test(text) || !/^\p{Lu}|^\d*\p{Lu}/u.test(text)) return null;
     if (SECTIONS.test(text) && count <= 4) return { kind: 'heading', range: line, text, section: true };
     if (this.labelAt(line)) return null;
+    // "With B" says with which yarn the rows below are worked.
+    if (/^(?:with|using)\s/iu.test(text)) return null;
     if (readSizes(this.text, this.tokens, line)) return null;
     const c = this.cursor(line);
     const items = readItems(c);

@@ -3,8 +3,8 @@
  * text. Looks, scripts and what is hidden are passed over. It reads a document that was parsed aside, in which
  * nothing runs and nothing is fetched.
  */
-import { type Passage, passageOfText, plainCharacters } from './passage.ts';
-import { textOfTable } from './table.ts';
+import { type Passage, passageOfText, plainCharacters } from '../../core/intake/passage.ts';
+import { textOfTable } from '../../core/intake/table.ts';
 
 const BLOCKS = new Set(
   'address article aside blockquote dd div dl dt fieldset figcaption figure footer h1 h2 h3 h4 h5 h6 header hr li main nav ol p pre section table ul'.split(

@@ -7,16 +7,26 @@
 import { closeHistory } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import { type EditorState, TextSelection, type Transaction } from 'prosemirror-state';
+import { blockNode } from '../../core/document/compose.ts';
 import type { Pattern, Piece } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
 import { schema } from '../../core/document/schema.ts';
 import { tidyText } from '../../core/document/words.ts';
+import {
+  agrees,
+  blocksOf,
+  blockText,
+  type MadeRepeat,
+  type MadeRow,
+  repeatAgrees,
+  studyOf,
+} from '../../core/intake/blocks.ts';
+import type { PastedPiece, Written } from '../../core/intake/written.ts';
 import { blockLabel } from '../../core/study/labels.ts';
-import { type Study, study } from '../../core/study/study.ts';
+import { study } from '../../core/study/study.ts';
 import { freshId } from '../desk/identity.ts';
 import { listAt, placeOf } from '../desk/places.ts';
 import { itemAt, within } from '../write/commands/where.ts';
-import type { PastedBlock, PastedPiece, PastedRow, Written } from './written.ts';
 
 const { nodes } = schema;
 
@@ -35,61 +45,10 @@ export interface PasteReport {
   readonly renumbered: readonly { readonly typed: number; readonly now: string }[];
 }
 
-/** A row that was made, with what it said of itself. */
-interface MadeRow {
-  readonly id: string;
-  readonly row: PastedRow;
-}
-
 const words = (text: string): readonly Node[] => {
-  const tidy = tidyText(text).trim();
+  const tidy = blockText(text);
   return tidy === '' ? [] : [schema.text(tidy)];
 };
-
-/** Makes the blocks of one piece; repeats find their rows by the numbers these had. */
-function blocksOf(
-  piece: PastedPiece,
-  sizeIds: (labels: readonly string[] | null) => readonly string[] | null,
-  made: MadeRow[],
-): readonly Node[] {
-  const byNumber = new Map<number, string>();
-  let last = '';
-  let next = 1;
-  const row = (from: PastedRow): Node => {
-    const id = freshId();
-    last = id;
-    if (from.number !== null) next = from.number;
-    if (from.form !== 'foundation' || from.number !== null) byNumber.set(next++, id);
-    made.push({ id, row: from });
-    const { form, title } = from;
-    return nodes.row.create({ id, form, title, sizes: sizeIds(from.sizes) }, words(from.text));
-  };
-  return piece.blocks.map((block): Node => {
-    if (block.kind === 'row') return row(block);
-    if (block.kind === 'repeat') return repeatOf(block, byNumber, last, sizeIds) ?? row(asRow(block));
-    return nodes[block.kind].create({ id: freshId() }, words(block.text));
-  });
-}
-
-function repeatOf(
-  { first, last, rows, number, sizes }: Extract<PastedBlock, { kind: 'repeat' }>,
-  byNumber: Map<number, string>,
-  before: string,
-  sizeIds: (labels: readonly string[] | null) => readonly string[] | null,
-): Node | null {
-  const [from, to] = Number.isNaN(first) ? [before, before] : [byNumber.get(first), byNumber.get(last)];
-  if (from === undefined || to === undefined || from === '') return null;
-  const id = freshId();
-  if (number !== null) for (let n = number; n < number + rows; n++) byNumber.set(n, id);
-  const until = { kind: 'rows', rows: String(rows) };
-  return nodes.repeat.create({ id, first: from, last: to, until, sizes: sizeIds(sizes) });
-}
-
-/** A repeat of rows that are not there keeps its words, where the reader asks about them. */
-function asRow(block: Extract<PastedBlock, { kind: 'repeat' }>): PastedRow {
-  const { sizes, text } = block;
-  return { kind: 'row', text, form: 'row', title: null, sizes, number: null, count: null };
-}
 
 /** Nothing is written in the piece yet. */
 const isUnwritten = (piece: Node): boolean =>
@@ -150,11 +109,17 @@ export function pasteWritten(
   if (within(state.selection.$from, 'piece') === null) return null;
   const pattern = project(state.doc);
   const made: MadeRow[] = [];
+  const repeats: MadeRepeat[] = [];
   const sizeIds = (labels: readonly string[] | null) =>
     labels?.flatMap((label) => pattern.sizes.find((size) => size.label === label)?.id ?? []) ?? null;
   const transaction = closeHistory(state.tr);
   if (!state.selection.empty) transaction.deleteSelection();
-  const pasted = written.pieces.map((piece) => ({ piece, blocks: blocksOf(piece, sizeIds, made) }));
+  const pasted = written.pieces.map((piece) => {
+    const own = blocksOf(piece, { freshId, sizeIds, rowsFormula: () => null });
+    made.push(...own.made);
+    repeats.push(...own.repeats);
+    return { piece, blocks: own.blocks.map(blockNode) };
+  });
   const unnamed = pasted[0]?.piece.name === null ? pasted[0] : undefined;
   const named = unnamed === undefined ? pasted : pasted.slice(1);
   let end: number | null = null;
@@ -186,7 +151,7 @@ export function pasteWritten(
   }
   const specials = addSpecials(transaction, written.specials, pattern);
   const notes = addNotes(transaction, written.notes, pattern);
-  const checked = check(transaction, made);
+  const checked = check(transaction, made, repeats);
   return {
     transaction: transaction.scrollIntoView(),
     report: {
@@ -240,9 +205,10 @@ function addNotes(transaction: Transaction, notes: readonly string[], pattern: P
 function check(
   transaction: Transaction,
   made: readonly MadeRow[],
+  repeats: readonly MadeRepeat[],
 ): Pick<PasteReport, 'agreed' | 'kept' | 'renumbered'> {
   const pattern = project(transaction.doc);
-  const ids = new Set(made.map(({ id }) => id));
+  const ids = new Set([...made, ...repeats].map(({ id }) => id));
   const studied = study({ ...pattern, pieces: piecesToWork(pattern, ids) });
   let agreed = 0;
   let kept = 0;
@@ -263,6 +229,17 @@ function check(
     agreed += 1;
     transaction.delete(place.pos + 1 + row.count.from, place.pos + 1 + row.count.to);
   }
+  for (const repeat of repeats) {
+    const place = placeOf(transaction.doc, repeat.id);
+    if (place === null || repeatAgrees(studied, repeat)) {
+      agreed += place === null ? 0 : 1;
+      continue;
+    }
+    // A repeat has no words of its own: a count that stays stands in a paragraph behind it.
+    kept += 1;
+    const words = nodes.prose.create({ id: freshId() }, schema.text(repeat.words));
+    transaction.insert(place.pos + place.node.nodeSize, words);
+  }
   return { agreed, kept, renumbered };
 }
 
@@ -275,17 +252,4 @@ function piecesToWork(pattern: Pattern, ids: ReadonlySet<string>): readonly Piec
       blocks.every((block) => block.type !== 'row' || !/\b(?:as (?:for )?|of )\p{Lu}/u.test(block.text.text)),
   );
   return alone ? concerned : pattern.pieces;
-}
-
-function studyOf(studied: Study, id: string) {
-  for (const piece of studied.pieces)
-    for (const block of piece.blocks) if (block.block.id === id) return { piece, block };
-  return null;
-}
-
-/** Whether a row was read whole, worked in each of its sizes, and nothing in it is wrong or in doubt. */
-function agrees(studied: Study, id: string): boolean {
-  const block = studyOf(studied, id)?.block;
-  if (block?.tree == null || !block.tree.read || block.sizes.every((size) => size === null)) return false;
-  return !studied.findings.some(({ where, severity }) => where.node === id && severity !== 'note');
 }

@@ -11,6 +11,9 @@ import type { EditorView } from 'prosemirror-view';
 import { checkTree } from '../../core/document/check.ts';
 import { schema } from '../../core/document/schema.ts';
 import { tidyText } from '../../core/document/words.ts';
+import { type Passage, passageOfText } from '../../core/intake/passage.ts';
+import { cellsOfTabs, isTabbed, textOfTable } from '../../core/intake/table.ts';
+import { readPassage } from '../../core/intake/written.ts';
 import { normaliseName } from '../../core/notation/index.ts';
 import { freshId } from '../desk/identity.ts';
 import { isPicture, takeFiles } from '../photos/putting.ts';
@@ -21,10 +24,7 @@ import { deleteSelected } from '../write/commands/lines.ts';
 import { textAt, within } from '../write/commands/where.ts';
 import { htmlText, linesOf, plainText } from './copying.ts';
 import { isStructured, passageOfHtml } from './html.ts';
-import { type Passage, passageOfText } from './passage.ts';
 import { type PasteReport, pasteWritten } from './pasting.ts';
-import { cellsOfTabs, isTabbed, textOfTable } from './table.ts';
-import { readPassage } from './written.ts';
 
 /** Flavour under which parts of a pattern travel between windows of this program. */
 const OWN_TYPE = 'application/x-turnchain-part+json';

@@ -1,7 +1,7 @@
 /** Words that are right in one pattern: its title and designer, its names of pieces, stitches, lines, sizes and yarns, and those the maker added. */
 import type { Node } from 'prosemirror-model';
 import type { Pattern } from '../../core/document/pattern.ts';
-import { wordsIn } from './trade-words.ts';
+import { wordsIn } from '../../core/trade/known-words.ts';
 
 /** The words, in lower case, each once. */
 export function knownWords(pattern: Pattern, document: Node): readonly string[] {

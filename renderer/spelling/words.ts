@@ -4,9 +4,9 @@
  */
 import { readRow } from '../../core/notation/index.ts';
 import type { Item } from '../../core/notation/tree.ts';
+import { isTradeWord } from '../../core/trade/known-words.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { TextToSpell, WordAt } from './protocol.ts';
-import { isTradeWord } from './trade-words.ts';
 
 const WORD = /[\p{L}\p{N}]+(?:['’]\p{L}+)*/gu;
 /** Addresses of the web and of mail. */

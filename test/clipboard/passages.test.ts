@@ -3,9 +3,9 @@
  * The samples were made here, in the shape that such programs write. HTML is tested in a real browser.
  */
 import { describe, expect, test } from 'vitest';
-import { passageOfText } from '../../renderer/clipboard/passage.ts';
-import { cellsOfTabs, isTabbed, textOfTable } from '../../renderer/clipboard/table.ts';
-import { oneLine } from '../../renderer/clipboard/written.ts';
+import { passageOfText } from '../../core/intake/passage.ts';
+import { cellsOfTabs, isTabbed, textOfTable } from '../../core/intake/table.ts';
+import { oneLine } from '../../core/intake/written.ts';
 
 describe('plain text', () => {
   test.each([

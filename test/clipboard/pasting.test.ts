@@ -7,11 +7,11 @@ import { describe, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
 import type { Block, Pattern } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
+import { passageOfText } from '../../core/intake/passage.ts';
+import { readPassage } from '../../core/intake/written.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { study } from '../../core/study/study.ts';
-import { passageOfText } from '../../renderer/clipboard/passage.ts';
 import { pasteWritten } from '../../renderer/clipboard/pasting.ts';
-import { readPassage } from '../../renderer/clipboard/written.ts';
 import { identity } from '../../renderer/desk/identity.ts';
 import { placeOf } from '../../renderer/desk/places.ts';
 import { piece, row } from '../study/builder.ts';
@@ -83,6 +83,15 @@ describe('rows', () => {
       'Row 1: Ch 1, sc across.\nRows 2–4: Rep Row 1.\nRow 5: Ch 1, hdc across.\nRow 6: Rep Row 5.',
       ['Ch 1, sc across.', 'repeat 0–0 for 3', 'Ch 1, hdc across.', 'repeat 2–2 for 1'],
     ],
+    [
+      'Row 1: Ch 1, sc across.\nRow 2: Ch 1, hdc across.\nRows 3–8: Rep Rows 1 and 2 three times.',
+      ['Ch 1, sc across.', 'Ch 1, hdc across.', 'repeat 0–1 for 6'],
+    ],
+    // What it says twice it says differently: the reader asks.
+    [
+      'Row 1: Ch 1, sc across.\nRow 2: Ch 1, hdc across.\nRows 3–8: Rep Rows 1 and 2 twice.',
+      ['Ch 1, sc across.', 'Ch 1, hdc across.', 'Rows 3–8: Rep Rows 1 and 2 twice.'],
+    ],
     // A repeat of rows that are not among those pasted keeps its words.
     ['Rows 13–18: Rep Rows 11 and 12.', ['Rows 13–18: Rep Rows 11 and 12.']],
     // A label that is more than one stretch of rows stays where the reader asks about it.
@@ -137,6 +146,18 @@ describe('typed counts', () => {
     );
     expect(wrong.report).toMatchObject({ agreed: 0, kept: 1 });
     expect(blocksTold(wrong.pattern.pieces[0]!.blocks)[1]).toContain('10 (11, 12, 14) sts');
+  });
+
+  // 12 chains: 11 sc in every row.
+  test.each([
+    ['(11 sc)', ['repeat 2–2 for 4'], 2],
+    ['(12 sc)', ['repeat 2–2 for 4', 'text: (12 sc)'], 1],
+  ] as const)('behind a repeat, %s', (count, expected, agreed) => {
+    const { pattern, report } = pasted(
+      `Ch 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11 sc)\nRow 2: Ch 1, sc in each st across.\nRows 3–6: Rep Row 2. ${count}`,
+    );
+    expect(blocksTold(pattern.pieces[0]!.blocks).slice(3)).toEqual(expected);
+    expect(report.agreed).toBe(agreed);
   });
 
   test.each([

@@ -31,6 +31,20 @@ const RULES: Readonly<
     ],
     packages: [],
   },
+  'core/intake': {
+    ours: [
+      'core',
+      'core/trade',
+      'core/notation',
+      'core/document',
+      'core/grading',
+      'core/fabric',
+      'core/findings',
+      'core/study',
+      'core/outlines',
+    ],
+    packages: ['fflate'],
+  },
   'core/review': {
     ours: [
       'core',
@@ -85,6 +99,7 @@ const RULES: Readonly<
       'core/study',
       'core/review',
       'core/outlines',
+      'core/intake',
       'core/drawing',
       // Editions and papers by their names; how they look is print's own.
       'types:core/print',
@@ -111,7 +126,7 @@ const RULES: Readonly<
   },
   'app/services': {
     ours: ['core', 'app/host', 'resources'],
-    packages: ['prosemirror-model', 'fflate', 'zod'],
+    packages: ['prosemirror-model', 'fflate', 'zod', 'mammoth'],
     node: true,
   },
   'app/loopback': { ours: ['core/document', 'app/host', 'app/services'], packages: ['zod'], node: true },

@@ -3,11 +3,11 @@
  * are found here, with their places; what becomes of the counts is decided when the rows have been worked. All
  * words of the passage come out again: what the reader passes over is a paragraph.
  */
-import type { Span } from '../../core/finding.ts';
-import { readText } from '../../core/notation/index.ts';
-import type { Amount, CountPart, Item, Label, RowTree, SizeFilter } from '../../core/notation/tree.ts';
-import type { Terms } from '../../core/trade/stitches.ts';
-import { isTradeWord } from '../spelling/trade-words.ts';
+import type { Span } from '../finding.ts';
+import { readText } from '../notation/index.ts';
+import type { Amount, CountPart, Item, Label, RowTree, SizeFilter, StatedCount } from '../notation/tree.ts';
+import { isTradeWord } from '../trade/known-words.ts';
+import type { Terms } from '../trade/stitches.ts';
 
 export type RowForm = 'row' | 'round' | 'foundation';
 
@@ -20,6 +20,8 @@ export interface PastedRow {
   readonly sizes: readonly string[] | null;
   /** Number of its first row as typed; null when it had none. */
   readonly number: number | null;
+  /** Side that its label says faces; null when it says none. */
+  readonly side: 'RS' | 'WS' | null;
   /** Where the typed count at its end stands, with what leads to it; null when it has none that can be checked. */
   readonly count: { readonly from: number; readonly to: number } | null;
 }
@@ -31,11 +33,15 @@ export type PastedBlock =
       readonly kind: 'repeat';
       readonly first: number;
       readonly last: number;
-      readonly rows: number;
+      /** For all sizes, or one for each. */
+      readonly rows: number | readonly number[];
       readonly number: number | null;
       readonly sizes: readonly string[] | null;
+      readonly form: RowForm;
       /** The words, for when there are no such rows. */
       readonly text: string;
+      /** The count typed behind it, with its words; null when it has none. */
+      readonly count: { readonly stated: StatedCount; readonly words: string } | null;
     }
   | { readonly kind: 'prose' | 'heading'; readonly text: string };
 
@@ -89,10 +95,14 @@ export interface PassageOptions {
   readonly names: readonly string[];
   /** Labels of the pattern's sizes. */
   readonly sizes: readonly string[];
+  /** Whether "Rows 4–60 (62, 64)" can become a repeat that differs by size. */
+  readonly sizedRanges?: boolean;
 }
 
 /** Reads a passage. */
-export function readPassage(text: string, { terms, names, sizes }: PassageOptions): Written {
+export function readPassage(text: string, options: PassageOptions): Written {
+  const { terms, names, sizes } = options;
+  const ranged = options.sizedRanges === true ? sizes.length : 1;
   const tree = readText(text, { terms, names, ...(sizes.length > 1 ? { sizes: sizes.length } : {}) });
   const parts: Part[] = [];
   const specials: Written['specials'][number][] = [];
@@ -109,11 +119,12 @@ export function readPassage(text: string, { terms, names, sizes }: PassageOption
       notes.push(oneLine(text.slice(from, to)));
       parts.push({ from, to, make: null });
     }
+    if (piece.rows[0] !== undefined && startsAfresh(piece.rows[0])) form = 'row';
     for (const row of piece.rows) {
       form = formOf(row, form);
       const own = form;
       const only = sizesOf(row.only, sizes);
-      parts.push({ from: row.from, to: row.to, make: () => blocksOf(row, text, own, only) });
+      parts.push({ from: row.from, to: row.to, make: () => blocksOf(row, text, own, only, ranged) });
       if (row.only !== null && only !== null && !isWithin(row.only, row))
         parts.push({ from: row.only.from, to: row.only.to, make: null });
     }
@@ -143,9 +154,7 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
     if (make === null) continue;
     if (typeof make === 'function') piece().blocks.push(...make());
     else {
-      const times = /[([,]?\s*\bmake\s+(\d+)\b\s*[)\]]?/iu.exec(make.piece);
-      const name = times === null ? make.piece : make.piece.replace(times[0], '').trim();
-      pieces.push({ name: oneLine(name), make: times === null ? 1 : Number(times[1]), blocks: [] });
+      pieces.push({ ...copiesOf(oneLine(make.piece)), blocks: [] });
     }
   }
   between(text.length);
@@ -156,6 +165,20 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
     ...piece,
     blocks: blocks.filter((block, i) => !isLeft(block, i, blocks)),
   }));
+}
+
+const COPIES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** "Sleeve (make 2)", "Ear, make two alike", "Leg x 4": the name of a piece, and how many are made. */
+function copiesOf(heading: string): { readonly name: string; readonly make: number } {
+  const found =
+    /\s*[([,–-]?\s*\b(?:make|work)\s+(\d{1,3}|[a-z]{3,5})\b(?:\s+(?:alike|the same|of these|pieces?))?\s*[)\]]?\s*$/iu.exec(
+      heading,
+    ) ?? /\s*[([]?\s*[x×]\s?(\d{1,3})\s*[)\]]?\s*$/u.exec(heading);
+  const word = found?.[1]?.toLowerCase() ?? '';
+  const make = /^\d/u.test(word) ? Number(word) : COPIES.indexOf(word) + 1;
+  const name = found === null || make < 1 ? heading : heading.slice(0, found.index).trim();
+  return name === '' || make < 1 ? { name: heading, make: 1 } : { name, make };
 }
 
 /** Paragraphs of running text: a line that does not end a sentence goes on in the next. */
@@ -186,7 +209,26 @@ function specialOf(words: string, names: readonly string[]): Written['specials']
 
 const MAKES_START: readonly Item['type'][] = ['chain', 'ring', 'aside', 'colour', 'turn'];
 
+/** "Row 1", or a row without a number: whether it is a row or a round is not to be taken from the piece before. */
+function startsAfresh({ label }: RowTree): boolean {
+  const numbers = label?.numbers;
+  return (
+    numbers == null || (numbers.kind === 'one' && numbers.number.kind === 'one' && numbers.number.value === 1)
+  );
+}
+
+/** Work that goes into a ring. */
+function isInRing(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      item.type === 'ring' ||
+      ((item.type === 'work' || item.type === 'group') && item.places.some(({ kind }) => kind === 'ring')),
+  );
+}
+
 function formOf({ label, items }: RowTree, before: RowForm): RowForm {
+  // "R1" is a row or a round, which the work shows.
+  if (label?.short === true && (before === 'round' || isInRing(items))) return 'round';
   if (label?.kind === 'round') return 'round';
   if (label?.kind === 'foundation') return 'foundation';
   if (label?.kind === 'row' || label?.kind === 'set-up' || label?.kind === 'numbered')
@@ -199,8 +241,17 @@ function formOf({ label, items }: RowTree, before: RowForm): RowForm {
 
 const plain = (amount: Amount): number | null => (amount.kind === 'one' ? amount.value : null);
 
-/** First and last row of a label, when it says so in one number for all sizes; null when it says it otherwise. */
-function rangeOf(label: Label | null): { readonly first: number | null; readonly rows: number } | null {
+/** Rows that a label is for: a number for all sizes, or one for each. */
+interface Range {
+  readonly first: number | null;
+  readonly rows: number | readonly number[];
+}
+
+/**
+ * First row of a label and how many it is for; null when it says it otherwise than a block can. `sizes`: how many
+ * numbers a list for all sizes has; 1 where ranges may not differ by size.
+ */
+function rangeOf(label: Label | null, sizes: number): Range | null {
   if (label === null) return { first: null, rows: 1 };
   if (label.numbers === null) {
     const rows = label.rows === undefined ? 1 : plain(label.rows);
@@ -211,18 +262,31 @@ function rangeOf(label: Label | null): { readonly first: number | null; readonly
     return first === null ? null : { first, rows: 1 };
   }
   if (label.numbers.kind === 'range') {
-    const [first, last] = [plain(label.numbers.first), plain(label.numbers.last)];
-    return first === null || last === null || last < first ? null : { first, rows: last - first + 1 };
+    const first = plain(label.numbers.first);
+    const { last } = label.numbers;
+    if (first === null) return null;
+    const ends = last.kind === 'one' ? [last.value] : last.kind === 'sizes' ? last.values : [];
+    const rows = ends.map((end) => (end === null ? 0 : end - first + 1));
+    if (last.kind === 'one') return rows[0]! < 1 ? null : { first, rows: rows[0]! };
+    const fits = sizes > 1 && rows.length === sizes && rows.every((n) => n > 1);
+    return fits ? { first, rows } : null;
   }
   return null;
+}
+
+/** "Edging Row": what stands before the word in a label without a number. */
+function calledBefore(words: string): string {
+  const found = /^(\p{L}[\p{L} -]{1,30}?)\s+(?:row|rnd|round)\b/iu.exec(words)?.[1] ?? '';
+  return /^(?:next|this|following|foll|same)$/iu.test(found) ? '' : found;
 }
 
 /** A label's short title ("Dec") as it was written. */
 function titleOf(label: Label | null, text: string): string | null {
   if (label?.kind === 'set-up') return 'Set-up';
-  const title = label?.title;
-  if (label === null || title === undefined || title === '') return null;
+  if (label === null) return null;
   const words = text.slice(label.from, label.to);
+  const title = label.title ?? (label.numbers === null && label.kind === 'row' ? calledBefore(words) : '');
+  if (title === '') return null;
   const at = words.toLowerCase().indexOf(title.toLowerCase());
   const written = at === -1 ? title : words.slice(at, at + title.length);
   return written.charAt(0).toUpperCase() + written.slice(1);
@@ -235,10 +299,15 @@ function blocksOf(
   text: string,
   form: RowForm,
   sizes: readonly string[] | null,
+  ranged: number,
 ): readonly PastedBlock[] {
-  const range = rangeOf(row.label);
+  const told = rangeOf(row.label, sizes === null ? ranged : 1);
   const inside = row.only !== null && isWithin(row.only, row);
   const whole = oneLine(text.slice(row.from, row.to));
+  const again = repeatOf(row, told, sizes, form, whole, text);
+  if (again !== null) return [again];
+  // Rows that repeat others in a way that no block has are not to be worked once for each of them.
+  const range = told?.rows !== 1 && row.items.some(({ type }) => type === 'rows-again') ? null : told;
   // A label that says more than a block can ("Rows 2, 4 and 6") stays in the words, where the reader asks about it.
   const startAt =
     range === null
@@ -247,8 +316,11 @@ function blocksOf(
   const lead = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
   const from = startAt + (startAt > row.from ? (lead?.[0].length ?? 0) : 0);
   const written = text.slice(from, row.to);
-  const again = repeatOf(row, range, sizes, whole);
-  if (again !== null) return [again];
+  const closing = closingOf(row, text);
+  if (closing !== null) {
+    const own = blocksOf({ ...row, to: closing.from }, text, form, sizes, ranged);
+    return [...own, { kind: 'prose', text: oneLine(text.slice(closing.from, row.to)) }];
+  }
   const count = countOf(row, text, from);
   const body = oneLine(written);
   const kept = count === null ? body : oneLine(text.slice(from, count));
@@ -259,6 +331,7 @@ function blocksOf(
     title: titleOf(range === null ? null : row.label, text),
     sizes,
     number: range?.first ?? null,
+    side: range === null ? null : (row.label?.side ?? null),
     count: count === null || !body.startsWith(kept) ? null : { from: kept.length, to: body.length },
   };
   if (range === null || range.rows === 1) return [first];
@@ -269,10 +342,12 @@ function blocksOf(
       kind: 'repeat',
       first: range.first ?? Number.NaN,
       last: range.first ?? Number.NaN,
-      rows: range.rows - 1,
+      rows: typeof range.rows === 'number' ? range.rows - 1 : range.rows.map((n) => n - 1),
       number: next,
       sizes,
+      form,
       text: '',
+      count: null,
     },
   ];
 }
@@ -280,16 +355,18 @@ function blocksOf(
 /** "Rows 4–9: rep Rows 2 and 3" as a repeat; null when the words ask for more than that. */
 function repeatOf(
   row: RowTree,
-  range: ReturnType<typeof rangeOf>,
+  range: Range | null,
   sizes: readonly string[] | null,
+  form: RowForm,
   text: string,
+  source: string,
 ): PastedBlock | null {
   const [item, ...others] = row.items.filter(({ type }) => type !== 'aside');
-  if (range?.first == null || item?.type !== 'rows-again' || others.length > 0 || row.counts.length > 0)
-    return null;
+  if (range?.first == null || item?.type !== 'rows-again' || others.length > 0) return null;
+  const [count, more] = row.counts;
+  if (more !== undefined || (count !== undefined && !count.parts.every(canBeChecked))) return null;
   const { rows, times, every, until, left, endingWith } = item;
-  if (times !== null || every !== undefined || until !== null || left !== null || endingWith !== null)
-    return null;
+  if (every !== undefined || until !== null || left !== null || endingWith !== null) return null;
   const numbers =
     rows.kind === 'numbers' ? [rows.first, rows.last] : rows.kind === 'list' ? rows.numbers : [];
   const listed = numbers.map(plain);
@@ -297,6 +374,10 @@ function repeatOf(
   const known = listed as readonly number[];
   const climbs = rows.kind === 'numbers' || known.every((n, i) => i === 0 || n === known[i - 1]! + 1);
   if (!climbs) return null;
+  // "Rows 4–9: rep Rows 2 and 3 three times" says it twice; said otherwise it is for the reader to ask.
+  const often = times === null ? null : plain(times);
+  const group = known.at(-1)! - known[0]! + 1;
+  if (times !== null && (often === null || often * group !== range.rows)) return null;
   return {
     kind: 'repeat',
     first: known[0]!,
@@ -304,22 +385,51 @@ function repeatOf(
     rows: range.rows,
     number: range.first,
     sizes,
+    form,
     text,
+    count: count === undefined ? null : { stated: count, words: oneLine(source.slice(count.from, count.to)) },
   };
 }
 
 /** The pattern's labels of the sizes that a row is for; null for all, and when it names one that is not there. */
 function sizesOf(only: SizeFilter | null, sizes: readonly string[]): readonly string[] | null {
   if (only === null) return null;
-  const named = only.labels.map((label) => sizes.find((own) => own.toLowerCase() === label.toLowerCase()));
+  const named = only.labels.map((label) => sizeNamed(label, sizes));
   if (named.some((label) => label === undefined)) return null;
   return only.except ? sizes.filter((label) => !named.includes(label)) : (named as readonly string[]);
+}
+
+const PLACES = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
+
+/** The label of a size as a row names it: by its label, or by its place ("2nd size only"). */
+function sizeNamed(written: string, sizes: readonly string[]): string | undefined {
+  const lower = written.toLowerCase();
+  const own = sizes.find((label) => label.toLowerCase() === lower);
+  if (own !== undefined) return own;
+  const nth = /^(\d+)(?:st|nd|rd|th)$/u.exec(lower);
+  if (nth !== null) return sizes[Number(nth[1]) - 1];
+  return lower === 'last' ? sizes.at(-1) : sizes[PLACES.indexOf(lower)];
 }
 
 /** Things whose number the engine can always check. */
 function canBeChecked({ noun }: CountPart): boolean {
   if (noun === null || noun.kind === 'stitch' || noun.kind === 'chain' || noun.kind === 'space') return true;
   return noun.kind === 'named' && noun.stitch.form === 'plain' && noun.stitch.together === 1;
+}
+
+/**
+ * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
+ * count is at the row's end. Null where there are none.
+ */
+function closingOf(row: RowTree, text: string): Span | null {
+  const count = row.counts.at(-1);
+  if (count === undefined || !count.parts.every(canBeChecked)) return null;
+  const after = text.slice(count.to, row.to);
+  const from = count.to + (/^[\s.;)\]]*/u.exec(after)?.[0].length ?? 0);
+  const behind = row.items.filter((item) => item.to > count.to);
+  const isClosing =
+    behind.length > 0 && behind.every(({ type }) => type === 'fasten-off' || type === 'aside');
+  return isClosing && from < row.to ? { from, to: row.to } : null;
 }
 
 /** Where the count at a row's end begins, with the sign that leads to it; null when there is none to check. */

@@ -1,6 +1,6 @@
 /** Words of the trade: every word of its names and abbreviations, in both markets. From the trade's own tables. */
-import { tradeWords } from '../../core/trade/abbreviations.ts';
-import { modifierTerms, stitchTerms, wordTerms } from '../../core/trade/terms.ts';
+import { tradeWords } from './abbreviations.ts';
+import { modifierTerms, stitchTerms, wordTerms } from './terms.ts';
 
 /** Letters and figures of a text as words, in lower case: "hdc2tog" is one. */
 export function wordsIn(text: string): readonly string[] {

@@ -1,0 +1,315 @@
+/**
+ * From the plain text of an old pattern to a pattern: sizes, materials, gauge, words, pieces and rows, each in its
+ * place; what is uncertain stays as words, with the reason in the workbook's doubts. Nothing is dropped: what was
+ * left out on the way (page numbers) is told. Total: any text gives a pattern that can be saved.
+ */
+import type { Block, Pattern, Piece } from '../document/pattern.ts';
+import { blankPattern } from '../outlines/blank.ts';
+import { blockLabel, type Study, study } from '../study/index.ts';
+import { levels } from '../trade/levels.ts';
+import type { Terms } from '../trade/stitches.ts';
+import { agrees, blocksOf, type MadeRepeat, type MadeRow, repeatAgrees, studyOf } from './blocks.ts';
+import { bounded } from './bounds.ts';
+import type { DoubtShown } from './doubt.ts';
+import { type FrontMatter, frontMatter } from './front-matter.ts';
+import { guessMarket, type MarketGuess } from './market.ts';
+import { numbersIn } from './numbers.ts';
+import { type Offer, offersIn } from './offers.ts';
+import { type Passage, passageOfText } from './passage.ts';
+import { type Section, sectionsOf, withNamesMarked } from './sections.ts';
+import { intakeRefusals, intakeWords } from './sentences.ts';
+import { readPassage, type Written } from './written.ts';
+
+/** More letters than any pattern has. */
+export const MOST_LETTERS = 400_000;
+
+export interface BringOptions {
+  /** The terms that the text is written in; null = they are guessed. */
+  readonly terms: Terms | null;
+  /** Title where the text has none: the name of the file. */
+  readonly title: string;
+  /** ISO date of the first version: the caller's. */
+  readonly date: string;
+}
+
+export interface Brought {
+  readonly pattern: Pattern;
+  readonly market: MarketGuess;
+  /** Rows and repeats written in the text, and how many of them can be followed. */
+  readonly rows: { readonly written: number; readonly followed: number };
+  readonly doubts: readonly DoubtShown[];
+  readonly offers: readonly Offer[];
+  /** Lines that only numbered or headed pages. */
+  readonly leftOut: readonly string[];
+}
+
+export type Bringing =
+  | { readonly ok: true; readonly brought: Brought }
+  | { readonly ok: false; readonly message: string };
+
+/** Ids in the order in which they are asked for. */
+function counter(): () => string {
+  let n = 0;
+  return () => `b${++n}`;
+}
+
+/** Brings a text in. */
+export function bring(raw: string, options: BringOptions): Bringing {
+  if (raw.length > MOST_LETTERS) return { ok: false, message: intakeRefusals.tooLong(MOST_LETTERS) };
+  const passage = passageOfText(raw);
+  if (passage.text.trim() === '') return { ok: false, message: intakeRefusals.empty };
+  return { ok: true, brought: broughtFrom(passage, options) };
+}
+
+/** Brings in a passage whose lines are known already. */
+function broughtFrom(passage: Passage, options: BringOptions): Brought {
+  const market = guessMarket(passage.text);
+  const terms = options.terms ?? market.terms ?? 'us';
+  const sections = sectionsOf(passage.text);
+  const freshId = counter();
+  const rowsText = rowsOf(sections);
+  const front = frontMatter(sections, {
+    terms,
+    freshId,
+    lists: listLengths(rowsText),
+    heading:
+      passage.leftOut.find((line) => /\p{L}{3}/u.test(line) && !/^(?:page|p\.)\s*\d/iu.test(line)) ?? null,
+    fallback: options.title,
+  });
+  const written = readPassage(rowsText, {
+    terms,
+    names: front.specials.flatMap(({ name, abbreviation }) =>
+      [name, abbreviation].filter((word) => word !== ''),
+    ),
+    sizes: front.sizes.map(({ label }) => label),
+    sizedRanges: true,
+  });
+  const drafted = draft(front, written, { terms, date: options.date, freshId });
+  const settled = settleCounts(drafted);
+  const doubts = [...front.doubts, ...rowDoubts(settled)];
+  const bound = bounded({
+    ...settled.study.pattern,
+    workbook: { ...settled.study.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },
+  });
+  const studied = study(bound, settled.study);
+  return {
+    pattern: bound,
+    market,
+    rows: followedRows(studied),
+    doubts,
+    offers: offersIn(studied),
+    leftOut: passage.leftOut,
+  };
+}
+
+/** The text of all parts with rows, gaps between them. */
+function rowsOf(sections: readonly Section[]): string {
+  return sections
+    .filter(({ part }) => part === 'rows')
+    .map(({ lines }) => withNamesMarked(lines).join('\n'))
+    .join('\n\n');
+}
+
+/** How many numbers the lists of the rows have, where most of them agree; 1 where there are none. */
+function listLengths(text: string): number {
+  const counted = new Map<number, number>();
+  for (const line of text.split('\n')) {
+    for (const { values, unit, to } of numbersIn(line)) {
+      // "inc x 6 (12)" ends with its count.
+      const isLast = values.length === 2 && /^[\s.]*$/u.test(line.slice(to));
+      if (values.length > 1 && unit === 'none' && !isLast)
+        counted.set(values.length, (counted.get(values.length) ?? 0) + 1);
+    }
+  }
+  // "(6) 12" is a count beside a number: a list of two is none until it is met often.
+  const [most] = [...counted]
+    .filter(([length, met]) => met > (length === 2 ? 4 : 1))
+    .sort((a, b) => b[1] - a[1]);
+  return most?.[0] ?? 1;
+}
+
+interface Draft {
+  readonly pattern: Pattern;
+  readonly made: readonly MadeRow[];
+  readonly repeats: readonly MadeRepeat[];
+}
+
+/** The pattern as it was read, all typed counts still in the words of its rows. */
+function draft(
+  front: FrontMatter,
+  written: Written,
+  { terms, date, freshId }: { readonly terms: Terms; readonly date: string; readonly freshId: () => string },
+): Draft {
+  const made: MadeRow[] = [];
+  const repeats: MadeRepeat[] = [];
+  const lines = [...front.lines];
+  const names = new Set(lines.map(({ name }) => name.toLowerCase()));
+  const sizeIds = (labels: readonly string[] | null) =>
+    labels?.flatMap((label) => front.sizes.find((size) => size.label === label)?.id ?? []) ?? null;
+  const pieces = written.pieces.map((piece): Piece => {
+    const name = (piece.name ?? front.title).slice(0, 200);
+    const rowsFormula = (rows: readonly number[]): string => {
+      let line = `${name.replace(/[^\p{L}\p{N} ]/gu, '').trim() || 'piece'} repeated rows`
+        .slice(0, 150)
+        .toLowerCase();
+      for (let n = 2; names.has(line); n++) line = line.replace(/(?: \d+)?$/u, ` ${n}`);
+      names.add(line);
+      const each = Object.fromEntries(
+        front.sizes.map(({ id }, i) => [id, { value: rows[i] ?? 0, unit: 'none' as const }]),
+      );
+      lines.push({ id: freshId(), name: line, printed: null, note: null, kind: 'typed', values: { each } });
+      return line;
+    };
+    const own = blocksOf(piece, { freshId, sizeIds, rowsFormula });
+    made.push(...own.made);
+    repeats.push(...own.repeats);
+    return {
+      id: freshId(),
+      name,
+      make: piece.make,
+      start: { kind: 'chain' },
+      firstSide: firstSideOf(own.made),
+      gauge: front.gauges.length === 1 ? front.gauges[0]!.id : '',
+      blocks: own.blocks,
+      meets: [],
+    };
+  });
+  const blank = blankPattern({ title: front.title, terms, units: front.units, date });
+  const specials = [
+    ...front.specials,
+    ...written.specials.filter(({ name }) =>
+      front.specials.every((own) => own.name.toLowerCase() !== name.toLowerCase()),
+    ),
+  ];
+  const pattern: Pattern = {
+    ...blank,
+    about: { ...blank.about, ...front.about, level: front.level ?? levels[0]!.level },
+    sizes: front.sizes,
+    sample: front.sizes.length === 1 ? front.sizes[0]!.id : null,
+    lines,
+    gauges: front.gauges,
+    yarns: front.yarns,
+    hooks: front.hooks,
+    notions: front.notions,
+    abbreviations: front.abbreviations,
+    specials: specials.map(({ name, abbreviation, text }) => ({
+      id: freshId(),
+      nameUs: name,
+      nameUk: name,
+      abbrUs: abbreviation,
+      abbrUk: abbreviation,
+      text: { text, figures: [] },
+    })),
+    notes: [...front.notes, ...written.notes].map((text) => ({ text, figures: [] })),
+    pieces,
+    finishing: front.finishing.map((text) => ({ text, figures: [] })),
+  };
+  return { pattern, made, repeats };
+}
+
+/** The side that faces on the first row, from the first label that says a side. */
+function firstSideOf(made: readonly MadeRow[]): 'RS' | 'WS' {
+  const said = made.find(({ row }) => row.side !== null && row.number !== null)?.row;
+  if (said == null) return 'RS';
+  const isOdd = said.number! % 2 === 1;
+  return (said.side === 'RS') === isOdd ? 'RS' : 'WS';
+}
+
+interface Settled extends Draft {
+  readonly study: Study;
+}
+
+/** Takes out the typed counts that the rows really leave; the others stay where a finding points at them. */
+function settleCounts(drafted: Draft): Settled {
+  const first = study(drafted.pattern);
+  const counted = new Map(
+    drafted.made.flatMap(({ id, row }) =>
+      row.count !== null && agrees(first, id) ? [[id, row.count] as const] : [],
+    ),
+  );
+  const wrong = new Map(
+    drafted.repeats.filter((repeat) => !repeatAgrees(first, repeat)).map((repeat) => [repeat.id, repeat]),
+  );
+  const pieces = drafted.pattern.pieces.map((piece) => ({
+    ...piece,
+    blocks: piece.blocks.flatMap((block): Block[] => {
+      const count = counted.get(block.id);
+      if (count !== undefined && block.type === 'row') {
+        const text = block.text.text.slice(0, count.from) + block.text.text.slice(count.to);
+        return [{ ...block, text: { text: text.trim(), figures: [] } }];
+      }
+      const repeat = wrong.get(block.id);
+      if (repeat === undefined) return [block];
+      // A repeat has no words of its own: a count that stays stands in a paragraph behind it.
+      const words = { text: repeat.words, figures: [] };
+      return [block, { type: 'prose', id: `${block.id}-count`, text: words, sizes: null }];
+    }),
+  }));
+  return { ...drafted, study: study({ ...drafted.pattern, pieces }, first) };
+}
+
+const GRAVITY = { error: 0, warning: 1, note: 2 } as const;
+
+/** What in the rows needs the maker. */
+function rowDoubts({ study: studied, made, repeats }: Settled): readonly DoubtShown[] {
+  const doubts: DoubtShown[] = [];
+  const asked = new Map(made.map(({ id, row }) => [id, row]));
+  const counts = new Map(repeats.map((repeat) => [repeat.id, repeat]));
+  for (const piece of studied.pieces) {
+    for (const block of piece.blocks) {
+      const { id, type } = block.block;
+      const label = blockLabel(piece, block);
+      const where = [piece.piece.name, label?.text ?? ''].filter((words) => words !== '').join(', ');
+      const add = (why: string, words: string) => doubts.push({ node: id, why, where, words });
+      if (block.block.type === 'prose') {
+        const words = block.block.text.text;
+        const repeat = counts.get(id.replace(/-count$/u, ''));
+        if (repeat !== undefined && id.endsWith('-count')) add(intakeWords.countKept(repeat.words), words);
+        else if (looksLikeWork(words)) add(intakeWords.looksLikeWork, words);
+        continue;
+      }
+      if (type !== 'row' && type !== 'repeat') continue;
+      const words = block.block.type === 'row' ? block.block.text.text : '';
+      const [found] = studied.findings
+        .filter(({ where: at, severity }) => at.node === id && severity !== 'note')
+        .sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+      const row = asked.get(id);
+      if (found !== undefined) add(found.message, words);
+      else if (!isFollowed(studied, id)) add(intakeWords.notWorked, words);
+      else {
+        const first = block.sizes.find((size) => size !== null) ?? null;
+        const number = first?.first ?? null;
+        if (row?.number != null && number !== null && number !== row.number)
+          add(intakeWords.renumbered(row.number, label?.text ?? ''), words);
+        else if (row?.side != null && first?.side != null && first.side !== row.side)
+          add(intakeWords.otherSide(SIDES[row.side], SIDES[first.side]), words);
+      }
+    }
+  }
+  return doubts;
+}
+
+const SIDES = { RS: 'right side', WS: 'wrong side' } as const;
+
+/** Words of rows that the reader passed over: a label with words behind it, or several stitches with numbers. */
+function looksLikeWork(words: string): boolean {
+  if (/^(?:(?:rows?|rnds?|rounds?)\s*\d|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|R\d+\b)/iu.test(words))
+    return true;
+  const stitches = words.match(/\b(?:\d+\s?)?(?:sc|hdc|dc|htr|tr|dtr|ch|sl st|ss|inc|dec|sts?)\b/gu) ?? [];
+  return stitches.length > 2 && /\d/u.test(words);
+}
+
+/** Whether a row or repeat can be followed in every size that works it. */
+function isFollowed(studied: Study, id: string): boolean {
+  const found = studyOf(studied, id);
+  if (found === null || found.block.sizes.every((size) => size === null)) return false;
+  if (found.block.tree !== null && !found.block.tree.read) return false;
+  return !studied.findings.some(({ where, severity }) => where.node === id && severity === 'error');
+}
+
+function followedRows(studied: Study): Brought['rows'] {
+  const rows = studied.pattern.pieces.flatMap(({ blocks }) =>
+    blocks.filter(({ type }) => type === 'row' || type === 'repeat'),
+  );
+  return { written: rows.length, followed: rows.filter(({ id }) => isFollowed(studied, id)).length };
+}

@@ -1,0 +1,298 @@
+/**
+ * Yarn, hooks, notions and gauges from the lines of an old pattern. Words that do not become a number of a form stay
+ * in the name, the purpose or a note, so that nothing the maker wrote goes missing.
+ */
+import type { Gauge, Hook, Notion, Size, Yarn } from '../document/pattern.ts';
+import { hooks as hookSizes } from '../trade/hooks.ts';
+import { yarnWeights } from '../trade/yarn-weights.ts';
+import { numberOf, numbersIn } from './numbers.ts';
+import { intakeWords } from './sentences.ts';
+
+const squeezed = (words: string): string =>
+  words
+    .replace(/\(\s*[,;/|–-]*\s*\)|\[\s*\]/gu, ' ')
+    .replace(/\s+([,.;:)])/gu, '$1')
+    .replace(/([(])\s+/gu, '$1')
+    .replace(/\s{2,}/gu, ' ')
+    .replace(/^[\s,.;:/=()–-]+(?<!\()|[\s,.;:/=(–-]+$/gu, '')
+    .trim();
+
+/** One line of materials as items: what stands between semicolons, and a list of small things between commas. */
+export function itemsOf(words: string): readonly string[] {
+  return words
+    .split(/\s*;\s*|(?<=[\p{L})])\.\s+(?=[\p{Lu}\d])/u)
+    .flatMap((part) => {
+      const isList = !HOOK.test(part) && !YARN.test(part) && !/\(/u.test(part);
+      return isList ? smallThings(part) : [part];
+    })
+    .map((part) => part.replace(/^[\s•*–-]+|[\s.;,]+$/gu, ''))
+    .filter((part) => part !== '');
+}
+
+/** "2 safety eyes, 6 mm, stuffing and a needle": what stands between commas, a measure with its thing. */
+function smallThings(part: string): readonly string[] {
+  const things: string[] = [];
+  for (const thing of part.split(/\s*,\s*(?:and\s+)?|\s+and\s+(?=\S+(?:\s\S+)?$)/u)) {
+    const belongs = /^(?:or\b|\d[\d.½¼¾ x×–-]*\s?(?:mm|cm|in\b|inch|["”])|\d+$)/iu.test(thing);
+    if (belongs && things.length > 0) things[things.length - 1] += `, ${thing}`;
+    else things.push(thing);
+  }
+  return things;
+}
+
+const HOOK = /\bhooks?\b/iu;
+const YARN =
+  /\b(?:yarns?|wool|cotton|acrylic|alpaca|linen|mohair|bamboo|merino|silk|polyester|nylon|thread|worsted|aran|dk|double knitting|chunky|bulky|fingering|sport(?:weight)?|laceweight|\d{1,2}[- ]?ply|skeins?|balls?(?! of stuffing)|hanks?|main colou?r|contrast(?:ing)? colou?r)\b/iu;
+const NOT_YARN =
+  /\b(?:yarn|wool|darning|tapestry|sewing) needles?\b|\bneedles?\b|\bstuffing\b|\bfib(?:re|er)fill\b|\b(?:sewing|embroidery) thread\b/iu;
+
+export type Kind = 'hook' | 'yarn' | 'notion';
+
+/** What an item of a list of materials is; `part` is the kind that its head says, if it says one. */
+export function kindOf(item: string, part: Kind | null): Kind {
+  if (HOOK.test(item) && !/\bhooks? and eyes?\b/iu.test(item)) return 'hook';
+  if (NOT_YARN.test(item)) return 'notion';
+  if (part !== null) return part;
+  return YARN.test(item) || /\b\d+\s?g\b/u.test(item) ? 'yarn' : 'notion';
+}
+
+/** Hooks in an item, with what is doubtful. "4 mm (G-6) hook for the body", "size H hook", "4 mm and 5 mm hooks". */
+export function hooksIn(
+  item: string,
+  freshId: () => string,
+): readonly { readonly hook: Hook; readonly doubt: string | null }[] {
+  const sizes = [...item.matchAll(/(\d{1,2}(?:\.\d{1,2})?)\s?-?\s?mm\b/giu)];
+  const letter =
+    /\b(?:size\s+|US\s+)?(?:([B-S])\s?[-/]\s?(\d{1,2}(?:½|\.5)?)|(?<=size\s|US\s)([B-S])\b|([B-S])(?=\s(?:crochet\s)?hook))/u.exec(
+      item,
+    );
+  const rest = squeezed(
+    item
+      .replace(/(\d{1,2}(?:\.\d{1,2})?)\s?-?\s?mm\b/giu, ' ')
+      .replace(letter?.[0] ?? /$^/u, ' ')
+      .replace(
+        /\b(?:US|size|crochet hooks?|hooks?|crochet)\b(?!\s+(?:size\s+)?(?:to|needed|that|or))/giu,
+        ' ',
+      ),
+  ).replace(/^(?:a|an|and|or)\s+|\s+(?:a|an|and|or)$/giu, '');
+  const purpose = rest.slice(0, 200);
+  if (sizes.length > 0)
+    return sizes.map((found, i) => ({
+      hook: { id: freshId(), mm: Number(found[1]), purpose: i === 0 ? purpose : '' },
+      doubt: null,
+    }));
+  const named = letter === null ? null : (letter[1] ?? letter[3] ?? letter[4] ?? null);
+  const known = named === null ? undefined : hookOfLetter(named, letter?.[2] ?? null);
+  if (known === undefined)
+    return [
+      { hook: { id: freshId(), mm: 0, purpose: item.slice(0, 200) }, doubt: intakeWords.hookWithoutSize },
+    ];
+  return [
+    {
+      hook: { id: freshId(), mm: known.mm, purpose },
+      doubt: intakeWords.hookFromLetter(letter![0].trim(), known.mm),
+    },
+  ];
+}
+
+/** The hook of a US letter: with its number the one that is so marked, else the one that charts print first. */
+function hookOfLetter(letter: string, number: string | null): (typeof hookSizes)[number] | undefined {
+  const lettered = hookSizes.filter(({ usLetter }) => usLetter === letter);
+  const marked = lettered.find(({ usLabel }) => number !== null && usLabel === `${letter}-${number}`);
+  return marked ?? lettered.find(({ usNumber }) => usNumber !== null) ?? lettered[0];
+}
+
+/** Names of yarn weights in either market, the longest first. */
+const WEIGHTS: readonly (readonly [string, number])[] = yarnWeights
+  .flatMap(({ number, name, usual, usTypes, ukNames }) =>
+    [usual.us, usual.uk, ...usTypes, ...ukNames, name].map((word) => [word.toLowerCase(), number] as const),
+  )
+  .filter(([word]) => !['baby', 'craft', 'rug', 'sock', 'light', 'fine', 'medium', 'lace'].includes(word))
+  .sort((a, b) => b[0].length - a[0].length);
+
+function weightIn(item: string): number | null {
+  const lower = item.toLowerCase();
+  const numbered =
+    /(?:#|\bweight\s+|\bcategory\s+|\bcyc\s+)([0-7])\b|\(([0-7]),?\s*(?:lace|super fine|fine|light|medium|bulky|super bulky|jumbo)\)/iu.exec(
+      item,
+    );
+  if (numbered !== null) return Number(numbered[1] ?? numbered[2]);
+  const named = WEIGHTS.find(([word]) =>
+    new RegExp(`(?<![\\p{L}\\d])${word.replace(/ /gu, '[ -]?')}(?![\\p{L}\\d])`, 'u').test(lower),
+  );
+  return named?.[1] ?? null;
+}
+
+const METRES = 0.9144;
+
+/** Yarns of an item: one, or one for each colour letter: "DK cotton, 1 ball in Slate (A) and 1 ball in Foam (B)". */
+export function yarnsIn(item: string, sizes: readonly Size[], freshId: () => string): readonly Yarn[] {
+  const letters = [...item.matchAll(/\((?:[A-H]|MC|CC\d?)\)/gu)];
+  if (letters.length < 2) return [yarnIn(item, sizes, freshId, null)];
+  const yarns: Yarn[] = [];
+  let from = 0;
+  letters.forEach((letter, i) => {
+    const to = i === letters.length - 1 ? item.length : letter.index + letter[0].length;
+    const part = item.slice(from, to).replace(/^[\s,;]+(?:and\s+)?/u, '');
+    from = to;
+    yarns.push(yarnIn(part, sizes, freshId, yarns[0] ?? null));
+  });
+  return yarns;
+}
+
+/** Yarn of an item. Its words stay its name; the numbers of a ball and amounts by size are read beside. */
+function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, like: Yarn | null): Yarn {
+  const ball =
+    /(\d{2,4})\s?g(?:rams?)?\b\W{0,4}(?:[,/=]|per|is|approx\.?|ball|skein|\s)*\W{0,4}(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b/iu.exec(
+      item,
+    );
+  const turned = /(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b[^\d]{1,24}?(\d{2,4})\s?g(?:rams?)?\b/iu.exec(
+    item,
+  );
+  const grams = ball !== null ? Number(ball[1]) : turned !== null ? Number(turned[3]) : null;
+  const [length, unit] =
+    ball !== null
+      ? [Number(ball[2]), ball[3]!]
+      : turned !== null
+        ? [Number(turned[1]), turned[2]!]
+        : [null, 'm'];
+  const said = length === null ? null : /^y/iu.test(unit) ? Math.round(length * METRES * 10) / 10 : length;
+  const colour =
+    /\b(?:colou?r|shade|yarn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
+      item,
+    );
+  const ballMetres = said ?? like?.ballMetres ?? null;
+  const amount = metresIn(item.replace((ball ?? turned)?.[0] ?? '', ' '), sizes, ballMetres);
+  const key = colour?.slice(1).find((found) => found !== undefined) ?? null;
+  return {
+    id: freshId(),
+    key,
+    name: yarnName(item, [
+      (ball ?? turned)?.[0] ?? '',
+      amount?.words ?? '',
+      key === null ? '' : `(${key})`,
+    ]).slice(0, 200),
+    weight: weightIn(item) ?? like?.weight ?? null,
+    fibre: '',
+    ballGrams: grams ?? like?.ballGrams ?? null,
+    ballMetres,
+    ballPrice: null,
+    metres: amount?.metres ?? {},
+  };
+}
+
+/** The maker's words without those that became numbers; all of them where nothing else is left. */
+function yarnName(item: string, read: readonly string[]): string {
+  const rest = squeezed(read.reduce((words, part) => (part === '' ? words : words.replace(part, ' ')), item));
+  return /\p{L}{2}/u.test(rest) ? rest : item;
+}
+
+/** Metres for each size, from a list of balls or of lengths as long as the list of sizes; with its words. */
+function metresIn(
+  item: string,
+  sizes: readonly Size[],
+  ballMetres: number | null,
+): { readonly metres: Yarn['metres']; readonly words: string } | null {
+  const counted =
+    /^\s*(balls?|skeins?|hanks?|x|m|metres|meters|yds?|yards?)\b(?:\s+(?:of|in|each|in total)\b)?/iu;
+  for (const list of numbersIn(item)) {
+    const word = counted.exec(item.slice(list.to));
+    if (word === null || list.values.length !== sizes.length) continue;
+    const per = /^(?:b|s|h|x)/iu.test(word[1]!) ? ballMetres : /^y/iu.test(word[1]!) ? METRES : 1;
+    if (per === null) return null;
+    const metres = sizes.flatMap(({ id }, i) => {
+      const value = list.values[i];
+      return value == null ? [] : [[id, Math.round(value * per * 10) / 10] as const];
+    });
+    return { metres: Object.fromEntries(metres), words: item.slice(list.from, list.to + word[0].length) };
+  }
+  return null;
+}
+
+/** A notion of an item: "6 (7, 8) buttons, 20 mm", "12 mm safety eyes". */
+export function notionIn(item: string, sizes: readonly Size[], freshId: () => string): Notion {
+  const first = numbersIn(item)[0];
+  const leads =
+    first !== undefined &&
+    first.from === 0 &&
+    first.unit === 'none' &&
+    /^\s+\p{L}|^\s*x\s/u.test(item.slice(first.to));
+  const counts = leads ? first.values : [];
+  const whole = counts.every((value) => value !== null && Number.isInteger(value));
+  const amount =
+    !leads || !whole
+      ? null
+      : counts.length === 1
+        ? { all: counts[0]! }
+        : counts.length === sizes.length
+          ? { each: Object.fromEntries(sizes.map(({ id }, i) => [id, counts[i]!])) }
+          : null;
+  const name = amount === null ? item : item.slice(first!.to).replace(/^\s*x?\s+/u, '');
+  return {
+    id: freshId(),
+    name: name.slice(0, 200),
+    amount,
+    smallPart:
+      /\b(?:buttons?|beads?|eyes?|sequins?|snaps?|press studs?|poppers?|bells?|toggles?|noses?)\b/iu.test(
+        item,
+      ),
+    cord: /\b(?:cords?|ties?|drawstrings?|ribbons?|elastic|laces?)\b/iu.test(item),
+    price: null,
+  };
+}
+
+/** A gauge in words: "16 hdc and 12 rows = 10 cm (4 in) with 5 mm hook, blocked"; null when it gives no stitches. */
+export function gaugeIn(
+  words: string,
+  hooks: readonly Hook[],
+  freshId: () => string,
+): { readonly gauge: Gauge; readonly whole: boolean } | null {
+  const found =
+    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?|stitches|[\p{L}-]{2,24}(?:\s[\p{L}-]{2,24}){0,3}?)\s*(?:,|and|&|x|×|by|\/|\+|to)\s*(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(?:rows?|rnds?|rounds?)/iu.exec(
+      words,
+    );
+  const alone =
+    found ??
+    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?\b|stitches|[sdh]{1,2}[ct]r?\b|htr\b|tr\b)/iu.exec(words);
+  if (alone === null) return null;
+  const after = words.slice(alone.index + alone[0].length);
+  const spans = numbersIn(after).filter(
+    ({ unit, values }) => (unit === 'cm' || unit === 'in') && values.length === 1,
+  );
+  const [width] = spans;
+  if (width === undefined || width.values[0] === null || width.unit === 'none') return null;
+  const over = { value: width.values[0]!, unit: width.unit };
+  const stitches = numberOf(alone[1]!);
+  const rows = found === null ? 0 : numberOf(found[3]!);
+  if (stitches === null || rows === null || stitches === 0 || over.value === 0) return null;
+  const noun = alone[2]!.trim();
+  const named = /^(?:sts?|stitches)$/iu.test(noun)
+    ? (/\b(?:in|of|over)\s+((?!to\b|\d)[\p{L}-]+(?:\s[\p{L}-]+){0,2}?)(?=\s*(?:$|[,.;(=]|with|using|on|to|measure))/iu.exec(
+        words.replace(/\b(?:in|over)\s+\d/giu, ' '),
+      )?.[1] ?? '')
+    : noun.replace(/\bsts?$/iu, '').trim();
+  const mm = /(\d{1,2}(?:\.\d{1,2})?)\s?mm\b/iu.exec(words)?.[1];
+  const hook = mm === undefined ? hooks[0] : hooks.find((own) => own.mm === Number(mm));
+  const rounds = /\b(?:rnds?|rounds?)\b/iu.test(found?.[0] ?? '');
+  const gauge: Gauge = {
+    id: freshId(),
+    pattern: named.slice(0, 200),
+    stitches,
+    rows: rows ?? 0,
+    width: over,
+    height: over,
+    blocked: /\bblock/iu.test(words) && !/\b(?:un|not |before )block/iu.test(words),
+    stretch: null,
+    hook: hook?.id ?? null,
+    rounds,
+  };
+  const other = words
+    .replace(alone[0], ' ')
+    .replace(
+      /\b(?:over|in|to|makes?|measures?|with|using|a|the|hook|square|sq|after|blocked|blocking|unblocked|approx(?:imately)?|gauge|tension|cm|mm|inch(?:es)?|ins?|equals?|each|by|x|US|size|and)\b|[\d.,;:()/=×"”½¼¾-]+/giu,
+      ' ',
+    )
+    .replace(named === '' ? /$^/u : named, ' ')
+    .trim();
+  return { gauge, whole: other === '' };
+}

@@ -1,0 +1,291 @@
+/**
+ * Sorts the lines of an old pattern into its parts: sizes, materials, gauge, abbreviations, notes, rows, finishing,
+ * by the heads that the trade sets over them. Every line comes out again in one part; none is read here.
+ */
+import { oneLine } from './written.ts';
+
+/** A part of a pattern by what its head announces. `opening`: what stands before any head. */
+export type PartName =
+  | 'opening'
+  | 'sizes'
+  | 'materials'
+  | 'yarn'
+  | 'hook'
+  | 'notions'
+  | 'gauge'
+  | 'terms'
+  | 'level'
+  | 'abbreviations'
+  | 'specials'
+  | 'notes'
+  | 'rows'
+  | 'finishing'
+  | 'care'
+  | 'copyright'
+  | 'contact'
+  | 'designer'
+  | 'fit';
+
+export interface Section {
+  readonly part: PartName;
+  /** The head as it was written; empty where none stands over the lines. */
+  readonly head: string;
+  /** Lines without their line ends; an empty one for a gap. */
+  readonly lines: readonly string[];
+}
+
+/**
+ * Heads of parts, as makers write them (common practice, no source; the order of parts in a pattern:
+ * "How to write a crochet pattern" and the like, see the notes on conventions).
+ */
+const HEADS: readonly (readonly [PartName, RegExp])[] = [
+  [
+    'sizes',
+    /^(?:available |included |finished |approx(?:imate)?\.? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference)$/u,
+  ],
+  [
+    'materials',
+    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?)(?: list| needed| required)?$/u,
+  ],
+  ['yarn', /^(?:yarns?|wools?|threads?|colou?rs?|yarn requirements?)(?: used| needed| required)?$/u],
+  ['hook', /^(?:crochet )?hooks?(?: sizes?| used| needed)?$/u],
+  [
+    'notions',
+    /^(?:notions?|other (?:materials?|suppl(?:y|ies))|also needed|extras?|haberdashery|equipment|additional (?:materials?|suppl(?:y|ies)))$/u,
+  ],
+  ['gauge', /^(?:gauge|tension|gauge swatch|tension (?:square|swatch)|gauge and tension|stitch gauge)$/u],
+  ['terms', /^(?:terms?|terminology|crochet terms?|pattern terms?|written in)$/u],
+  ['level', /^(?:skill(?: level)?|level|difficulty(?: level)?|skill rating|experience level)$/u],
+  [
+    'abbreviations',
+    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
+  ],
+  [
+    'specials',
+    /^(?:special (?:stitches|stitch|sts|abbreviations?|techniques?)(?: used)?(?: .{0,24})?|stitch (?:guide|explanations?|glossary)|st guide|special instructions?|techniques?)$/u,
+  ],
+  [
+    'notes',
+    /^(?:(?:pattern |general |designer['’]?s? |important |stitch |construction )?notes?(?: .{0,24})?|before you (?:begin|start)|tips?|good to know|please (?:note|read))$/u,
+  ],
+  [
+    'rows',
+    /^(?:the )?(?:instructions?|directions?|pattern|method|to make|working instructions?|crochet instructions?|how to make(?: it)?|let['’]s (?:begin|start))$/u,
+  ],
+  [
+    'finishing',
+    /^(?:finishing(?: touches| off| up)?|assembly|assembling|making up|to make up|make up|sewing up|to finish|blocking|blocking and finishing|finishing and blocking|putting (?:it )?together|joining the pieces|construction and finishing|completing)$/u,
+  ],
+  ['care', /^(?:care|care (?:instructions?|of .{1,30})|washing(?: instructions?)?|aftercare)$/u],
+  ['copyright', /^(?:copyright(?: notice)?|legal|licen[cs]e|terms of use)$/u],
+  ['contact', /^(?:contact|questions?\??|support|pattern support|help)$/u],
+  ['designer', /^(?:designer|designed by|design|design by|by|author|pattern by|a (?:crochet )?pattern by)$/u],
+  ['fit', /^(?:fit|ease|recommended ease|fit and ease|sizing and fit)$/u],
+];
+
+/** Parts of one paragraph: a gap ends them. */
+const SHORT: ReadonlySet<PartName> = new Set(['copyright', 'terms', 'level', 'designer', 'contact', 'fit']);
+
+/** Parts that may begin, with words behind their head, among the rows. */
+const AMONG_ROWS: ReadonlySet<PartName> = new Set([
+  'abbreviations',
+  'specials',
+  'finishing',
+  'care',
+  'copyright',
+  'contact',
+  'materials',
+  'gauge',
+]);
+
+/** Signs that only adorn a line. */
+const ADORNED = /^[\s#*_=~•▪●◦·>+-]+|[\s#*_=~•·+-]+$/gu;
+
+/** Longest line that is looked at as a head. */
+const LONGEST_HEAD = 60;
+
+function partNamed(phrase: string): PartName | null {
+  const words = phrase
+    .replace(ADORNED, '')
+    .replace(/^\d{1,2}[.)]\s+/u, '')
+    .replace(/\s+/gu, ' ')
+    .toLowerCase()
+    .trim();
+  return HEADS.find(([, head]) => head.test(words))?.[0] ?? null;
+}
+
+/** The part that a phrase announces; of a head in two languages each half is tried. */
+function partOf(phrase: string): PartName | null {
+  if (phrase.length > LONGEST_HEAD) return null;
+  const whole = partNamed(phrase);
+  if (whole !== null) return whole;
+  const halves = phrase.split(/\s*[/|]\s*|\s+[-–—]\s+|\s*[()]\s*/u).filter((half) => half.trim() !== '');
+  if (halves.length < 2 || halves.length > 3) return null;
+  return halves.map(partNamed).find((part) => part !== null) ?? null;
+}
+
+interface Head {
+  readonly part: PartName;
+  readonly head: string;
+  /** Words behind the head on its line. */
+  readonly rest: string;
+}
+
+function headOf(line: string): Head | null {
+  const bare = line.replace(ADORNED, '');
+  if (bare === '') return null;
+  if (/^(?:©|\(c\)\s|copyright\b)/iu.test(bare)) return { part: 'copyright', head: '', rest: line };
+  const colon = /^([^:]{2,60}?)\s*:\s*(.*)$/u.exec(bare) ?? /^([^–—]{2,40}?)\s[-–—]\s+(.*)$/u.exec(bare);
+  if (colon !== null) {
+    const part = partOf(colon[1]!);
+    if (part !== null) return { part, head: colon[1]!, rest: colon[2]! };
+  }
+  const by = /^(designed by|design by|a (?:crochet )?pattern by|pattern by|by)\s+(\S.*)$/iu.exec(bare);
+  if (by !== null && bare.length <= LONGEST_HEAD && !/[.:;]$/u.test(bare))
+    return { part: 'designer', head: by[1]!, rest: by[2]! };
+  const part = /[.;,]$/u.test(bare) ? null : partOf(bare.replace(/\s*:$/u, ''));
+  return part === null ? null : { part, head: bare, rest: '' };
+}
+
+const LABEL =
+  /^\W{0,4}(?:(?:for )?sizes?\b[^:]{1,40}:\s*)?(?:(?:[\p{L}-]+\s){0,2}(?:rows?|rnds?|rounds?)\s*\d|(?:foundation|base|set-?up|first|next)\s+(?:rows?|rnds?|rounds?|ch(?:ain)?)\b|(?:foundation|base)\s*:|r\s?\d+\s*[-–:.(]|\d{1,3}(?:st|nd|rd|th)\s(?:(?:and|to|-|–|&)\s\d{1,3}(?:st|nd|rd|th)\s)?(?:rows?|rnds?|rounds?)\b)/iu;
+const BEGINS =
+  /^\W{0,4}(?:(?:with|using)\s[^,.]{1,40}[,.]\s*)?(?:(?:ch|chain|make|work|begin with|start with)\s+(?:an?\s|\d)|\d{1,3}\s?ch(?:ain)?s?\b|(?:ch|chain)-?\d|(?:magic|adjustable) (?:ring|circle|loop)|mr\b)/iu;
+
+/** Whether a line is the label of a row, or the chain or ring that a piece begins with. */
+function startsRows(line: string): boolean {
+  return LABEL.test(line.slice(0, 120)) || BEGINS.test(line.slice(0, 120));
+}
+
+/** Whether a line may be the name of a piece: few words, no sentence. */
+function isName(line: string): boolean {
+  const bare = line.replace(ADORNED, '').replace(/\s*:$/u, '');
+  return (
+    bare.length <= LONGEST_HEAD &&
+    bare.split(/\s+/u).length <= 9 &&
+    /^[\p{Lu}\d]/u.test(bare) &&
+    !/[.,;]$/u.test(bare)
+  );
+}
+
+/** Parts of whose lines a chain or a row is no sign that the rows begin, unless it is a numbered one. */
+const TELLS_WORK: ReadonlySet<PartName> = new Set([
+  'abbreviations',
+  'specials',
+  'gauge',
+  'notes',
+  'finishing',
+]);
+
+/** How many lines below its name a piece may begin. */
+const LOOKED_AHEAD = 4;
+
+/** Whether rows begin at a line: it is one, or the name of a piece with rows below it. */
+function beginRows(lines: readonly string[], at: number, from: PartName): boolean {
+  const line = lines[at]!;
+  const strict = TELLS_WORK.has(from);
+  const isRow = (text: string) => (strict ? LABEL.test(text.slice(0, 120)) : startsRows(text));
+  if (isRow(line)) return true;
+  // The first line names the pattern, not a piece of it.
+  if (from === 'opening' && lines.slice(0, at).every((above) => above === '')) return false;
+  if (!isName(line) || /^[^:]{1,40}[:=]\s*\S/u.test(line)) return false;
+  let seen = 0;
+  for (let i = at + 1; i < lines.length && seen < LOOKED_AHEAD; i++) {
+    const below = lines[i]!;
+    if (below.trim() === '') continue;
+    seen += 1;
+    if (startsRows(below)) return true;
+    if (headOf(below) !== null) return false;
+    // The name nearest to the rows is theirs; one over it stands apart and is plainly a name: "Sleeves", then "Cuff".
+    if (isName(below) && !(seen === 1 && lines[at - 1] === '' && /^[^,;\d]{1,30}$/u.test(line))) return false;
+    // Over several lines of prose only a sentence or two may come between.
+    if (!/[.!]$/u.test(below.trim()) && !isName(below)) return false;
+  }
+  return false;
+}
+
+/** Words that begin an instruction, not the name of a piece. */
+const INSTRUCTS =
+  /^(?:\d+(?:st|nd|rd|th)\b|all|with|using|join|change|fasten|stuff|turn|rep(?:eat)?|work|next|sizes?|for|cont(?:inue)?|note|now|then|do|weave|cut|sew|place|in|on|at)(?![\p{L}\d])/iu;
+
+/** Marks the names of pieces among the lines of rows, so that they are taken for nothing else. */
+export function withNamesMarked(lines: readonly string[]): readonly string[] {
+  return lines.map((line, at) => {
+    const before = lines[at - 1] ?? '';
+    const apart = before === '' || /[.!)\]]$/u.test(before);
+    const isPiece =
+      apart &&
+      !line.startsWith('#') &&
+      !INSTRUCTS.test(line) &&
+      !startsRows(line) &&
+      beginRows(lines, at, 'rows');
+    return isPiece ? `## ${line.replace(ADORNED, '')}` : line;
+  });
+}
+
+/** Parts of the lines of a passage, in their order. Joined again they are the passage. */
+export function sectionsOf(text: string): readonly Section[] {
+  const lines = text.split('\n').map((line) => line.trim());
+  const sections: { part: PartName; head: string; lines: string[] }[] = [];
+  let part: PartName = 'opening';
+  let before: PartName = 'opening';
+  const open = (next: PartName, head: string): void => {
+    sections.push({ part: next, head, lines: [] });
+    if (!SHORT.has(next)) before = next;
+    part = next;
+  };
+  open('opening', '');
+  lines.forEach((line, at) => {
+    if (line === '') {
+      if (SHORT.has(part) && sections.at(-1)!.lines.length > 0) open(before, '');
+      sections.at(-1)!.lines.push('');
+      return;
+    }
+    const head = headOf(line);
+    const isRowLine = startsRows(line) && LABEL.test(line.slice(0, 120));
+    if (head !== null && !isRowLine && takes(part, head)) {
+      open(head.part, head.head);
+      if (head.rest !== '') sections.at(-1)!.lines.push(head.rest);
+      return;
+    }
+    if (part !== 'rows' && beginRows(lines, at, part)) open('rows', '');
+    sections.at(-1)!.lines.push(line);
+  });
+  return sections.filter(({ head, lines: own }) => head !== '' || own.some((line) => line !== ''));
+}
+
+/** Whether a head ends the part that is open. */
+function takes(part: PartName, { part: next, rest }: Head): boolean {
+  if (part !== 'rows' && part !== 'finishing') return true;
+  if (next === 'copyright') return true;
+  return rest === '' ? next !== 'sizes' && next !== 'hook' && next !== 'yarn' : AMONG_ROWS.has(next);
+}
+
+/**
+ * Lines as paragraphs: a line that does not end a sentence goes on in the next, where lines are as long as in a
+ * text that was broken at a margin. In a list each line is an item unless it plainly goes on.
+ */
+export function paragraphsOf(lines: readonly string[], asList = false): readonly string[] {
+  const found: string[] = [];
+  let open: string[] = [];
+  const close = (): void => {
+    if (open.length > 0) found.push(oneLine(open.join('\n')));
+    open = [];
+  };
+  for (const line of lines) {
+    if (line === '') {
+      close();
+      continue;
+    }
+    const last = open.at(-1);
+    const goesOn =
+      last !== undefined &&
+      ((!asList && last.length > 45 && !/[.!?:;)\]”"]$/u.test(last)) ||
+        /^\p{Ll}/u.test(line) ||
+        /[,(&]$|\band$/u.test(last));
+    if (!goesOn) close();
+    open.push(line);
+  }
+  close();
+  return found;
+}

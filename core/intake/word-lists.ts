@@ -1,0 +1,89 @@
+/**
+ * Abbreviations and special stitches from their sections in an old pattern. What the trade's own list explains in the
+ * same words is left to that list; everything else is kept as the maker wrote it.
+ */
+import { isTradeWord, wordsIn } from '../trade/known-words.ts';
+
+export interface Explained {
+  readonly short: string;
+  readonly meaning: string;
+}
+
+/** Letters of an abbreviation, then a sign, then what it means. */
+const PAIR = /(?:^|[,;.]\s+|\s{2,})([\p{L}\d][\p{L}\d/.()’' -]{0,24}?)\s*(?:=|:|\s[-–—](?=\s))\s*/gu;
+
+/** Pairs in a line: one, or several behind one another. */
+function pairsIn(line: string): readonly Explained[] {
+  const heads = [...line.matchAll(PAIR)].filter((head) => head[1]!.trim().split(/\s+/u).length <= 4);
+  if (heads.length === 0 || line.slice(0, heads[0]!.index).trim() !== '') return [];
+  return heads.map((head, i) => {
+    const from = head.index + head[0].length;
+    const meaning = line.slice(from, heads[i + 1]?.index ?? line.length).trim();
+    return { short: head[1]!.trim(), meaning: meaning.replace(/[\s,;.]+$/u, '') };
+  });
+}
+
+/** "sc single crochet": letters of the trade and words of the trade, in two columns. */
+function columnsIn(line: string): Explained | null {
+  const found = /^([\p{L}\d-]{1,10}|sl st|inv dec)\s+(\p{L}.{2,60})$/u.exec(line);
+  if (found === null || !isTradeWord(found[1]!.split(' ')[0]!)) return null;
+  const meaning = found[2]!.replace(/[\s,;.]+$/u, '');
+  return isPlain(meaning) ? { short: found[1]!, meaning } : null;
+}
+
+const SMALL: ReadonlySet<string> = new Set(
+  'a an the in of or and to on only as st sts ch stitches stitch s es chains rows rounds'.split(' '),
+);
+const isPlain = (words: string): boolean =>
+  wordsIn(words).every((word) => isTradeWord(word) || SMALL.has(word) || /^\d$/u.test(word));
+
+/** Whether an abbreviation and its meaning are the trade's own, so that the printed list explains it anyway. */
+function isTrades({ short, meaning }: Explained): boolean {
+  return isPlain(short) && isPlain(meaning) && !/\d/u.test(meaning.replace(/\d tog/u, ''));
+}
+
+/** The maker's own abbreviations among the lines of a list, and the lines that explain none. */
+export function abbreviationsIn(lines: readonly string[]): {
+  readonly own: readonly Explained[];
+  readonly rest: readonly string[];
+} {
+  const own: Explained[] = [];
+  const rest: string[] = [];
+  for (const line of lines) {
+    const pairs = pairsIn(line);
+    const columns = pairs.length === 0 ? columnsIn(line) : null;
+    const all = columns === null ? pairs : [columns];
+    if (all.length === 0 || all.some(({ short, meaning }) => short === '' || meaning === '')) {
+      if (line !== '') rest.push(line);
+      continue;
+    }
+    own.push(...all.filter((one) => !isTrades(one)));
+  }
+  return { own, rest };
+}
+
+export interface DefinedStitch {
+  readonly name: string;
+  readonly abbreviation: string;
+  readonly text: string;
+}
+
+/** Special stitches among paragraphs: a name, its letters in brackets, a sign, the definition. */
+export function specialsIn(paragraphs: readonly string[]): {
+  readonly specials: readonly DefinedStitch[];
+  readonly rest: readonly string[];
+} {
+  const specials: { name: string; abbreviation: string; text: string }[] = [];
+  const rest: string[] = [];
+  for (const paragraph of paragraphs) {
+    const found =
+      /^(?:to (?:make|work)\s+(?:an?\s+)?)?([\p{L}\d][^:=([]{0,60}?)(?:\s*[([]([^)\]]{1,24})[)\]])?\s*(?::|=|\s[-–—](?=\s))\s*(\S.*)$/iu.exec(
+        paragraph,
+      );
+    if (found !== null)
+      specials.push({ name: found[1]!.trim(), abbreviation: (found[2] ?? '').trim(), text: found[3]! });
+    else if (specials.length > 0) specials.at(-1)!.text += ` ${paragraph}`;
+    else rest.push(paragraph);
+  }
+  return { specials, rest };
+}

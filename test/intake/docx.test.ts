@@ -1,0 +1,156 @@
+/**
+ * Documents of word processors: tables, lists, headings, numbered paragraphs become lines; hostile archives are told
+ * and never open. The documents are written here, part by part, as ECMA-376 has them.
+ */
+import { strToU8, zipSync } from 'fflate';
+import { describe, expect, test } from 'vitest';
+import { readDocx } from '../../app/services/docx.ts';
+import { bring } from '../../core/intake/bring.ts';
+import { DOCX_LIMITS, textOfDocx } from '../../core/intake/docx.ts';
+import { textOfMarkup } from '../../core/intake/markup.ts';
+import { study } from '../../core/study/index.ts';
+
+const W = 'http://schemas.openxmlformats.org/wordprocessingml/2006/main';
+const p = (text: string, properties = '') =>
+  `<w:p>${properties === '' ? '' : `<w:pPr>${properties}</w:pPr>`}${text
+    .split('|')
+    .map((run) => `<w:r><w:t xml:space="preserve">${run}</w:t></w:r>`)
+    .join('')}</w:p>`;
+const heading = (text: string) => p(text, '<w:pStyle w:val="Heading1"/>');
+const numbered = (text: string) => p(text, '<w:numPr><w:ilvl w:val="0"/><w:numId w:val="1"/></w:numPr>');
+const table = (rows: readonly (readonly string[])[]) =>
+  `<w:tbl>${rows.map((cells) => `<w:tr>${cells.map((cell) => `<w:tc>${p(cell)}</w:tc>`).join('')}</w:tr>`).join('')}</w:tbl>`;
+
+/** A document with this body. */
+function docx(body: string, more: Readonly<Record<string, string>> = {}): Uint8Array {
+  const parts: Record<string, string> = {
+    '[Content_Types].xml':
+      '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/word/document.xml" ContentType="application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"/></Types>',
+    '_rels/.rels':
+      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument" Target="word/document.xml"/></Relationships>',
+    'word/_rels/document.xml.rels':
+      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/numbering" Target="numbering.xml"/><Relationship Id="rId2" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/styles" Target="styles.xml"/></Relationships>',
+    'word/styles.xml': `<w:styles xmlns:w="${W}"><w:style w:type="paragraph" w:styleId="Heading1"><w:name w:val="heading 1"/></w:style></w:styles>`,
+    'word/numbering.xml': `<w:numbering xmlns:w="${W}"><w:abstractNum w:abstractNumId="0"><w:lvl w:ilvl="0"><w:numFmt w:val="decimal"/></w:lvl></w:abstractNum><w:num w:numId="1"><w:abstractNumId w:val="0"/></w:num></w:numbering>`,
+    'word/document.xml': `<w:document xmlns:w="${W}"><w:body>${body}</w:body></w:document>`,
+    ...more,
+  };
+  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, xml]) => [name, strToU8(xml)])));
+}
+
+const textOf = async (bytes: Uint8Array): Promise<string> => {
+  const result = await textOfDocx(bytes, readDocx);
+  return result.ok ? result.text : `refused: ${result.message}`;
+};
+
+describe('a document', () => {
+  const coaster = docx(
+    [
+      heading('Lichen Coaster'),
+      p('A coaster, in |US| terms.'),
+      heading('Materials'),
+      p('Cotton, 20 g; 4 mm hook'),
+      heading('Coaster'),
+      p('Worked in a spiral.'),
+      table([
+        ['Rnd', 'Instruction', 'Stitches'],
+        ['1', '6 sc in magic ring', '6'],
+        ['2', '2 sc in each st around', '12'],
+        ['3', '*sc in next st, 2 sc in next st; rep from * around', '18'],
+        ['4–5', 'sc in each st around', '18'],
+      ]),
+      heading('Strap'),
+      p('Ch 11.'),
+      numbered('Sc in 2nd ch from hook and in each ch across, turn. (10 sc)'),
+      numbered('Ch 1, sc in each st across, turn. (10 sc)'),
+      heading('Finishing'),
+      p('Weave in the ends &amp; wash.'),
+    ].join(''),
+  );
+
+  test('its words as lines', async () => {
+    expect(await textOf(coaster)).toBe(`Lichen Coaster
+A coaster, in US terms.
+
+Materials
+Cotton, 20 g; 4 mm hook
+
+Coaster
+Worked in a spiral.
+Rnd 1: 6 sc in magic ring (6)
+Rnd 2: 2 sc in each st around (12)
+Rnd 3: *sc in next st, 2 sc in next st; rep from * around (18)
+Rnd 4–5: sc in each st around (18)
+
+Strap
+Ch 11.
+1. Sc in 2nd ch from hook and in each ch across, turn. (10 sc)
+2. Ch 1, sc in each st across, turn. (10 sc)
+
+Finishing
+Weave in the ends & wash.`);
+  });
+
+  test('every row has its count', async () => {
+    const result = bring(await textOf(coaster), { terms: null, title: '', date: '2026-01-01' });
+    if (!result.ok) throw new Error(result.message);
+    const { pattern, rows } = result.brought;
+    const counts = study(pattern).pieces.map(({ piece, blocks }) => [
+      piece.name,
+      ...blocks.filter(({ block }) => block.type !== 'prose').map(({ sizes }) => sizes[0]?.tally.stitches),
+    ]);
+    // Rounds of 6, 12 and 18; two more of 18. A strap of 11 chains: 10 sc.
+    expect(counts).toEqual([
+      ['Coaster', 6, 12, 18, 18, 18],
+      ['Strap', 11, 10, 10],
+    ]);
+    expect(rows).toEqual({ written: 8, followed: 8 });
+    expect(pattern.finishing.map(({ text }) => text)).toEqual(['Weave in the ends & wash.']);
+  });
+});
+
+describe('what is no document', () => {
+  test.each([
+    ['plain words', strToU8('Row 1: Sc across.'), 'not a .docx'],
+    ['an archive of something else', zipSync({ 'a.txt': strToU8('a') }), 'not a .docx'],
+    ['a document cut short', docx(p('Row 1')).subarray(0, 900), 'not a .docx'],
+    [
+      'entities that would grow',
+      docx('', {
+        'word/document.xml': `<!DOCTYPE x [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;">]><w:document xmlns:w="${W}"><w:body>&b;</w:body></w:document>`,
+      }),
+      'do not write there',
+    ],
+    [
+      'elements within elements',
+      docx('<w:sdt><w:sdtContent>'.repeat(300) + '</w:sdtContent></w:sdt>'.repeat(300)),
+      'unpacks to more',
+    ],
+    ['markup that is not whole', docx('<w:p><w:r>'), 'not a .docx'],
+  ])('%s is told', async (_, bytes, words) => {
+    const result = await textOfDocx(bytes, readDocx);
+    expect(result.ok ? '' : result.message).toContain(words);
+  });
+
+  test('a part that unpacks to more than any pattern is never unpacked', async () => {
+    const bomb = docx('', { 'word/document.xml': 'a'.repeat(DOCX_LIMITS.partBytes + 1) });
+    expect(bomb.length).toBeLessThan(100_000);
+    const result = await textOfDocx(bomb, () => {
+      throw new Error('the library was asked');
+    });
+    expect(result.ok ? '' : result.message).toContain('unpacks to more');
+  });
+});
+
+test.each([
+  ['<p>a</p><p>b</p>', 'a\nb'],
+  ['<ul><li>a</li><li>b</li></ul>', 'a\nb'],
+  ['<ol><li>a<ol><li>b</li></ol></li><li>c</li></ol>', '1. a\n1. b\n2. c'],
+  ['<p>2 &lt; 3 &#189;</p>', '2 < 3 ½'],
+  ['<p>Row 1<sup><a href="#footnote-1" id="footnote-ref-1">[1]</a></sup></p>', 'Row 1'],
+  ['<p>see <a href="x">the chart</a> below</p>', 'see the chart below'],
+  ['<table><tr><td>a</td><td><p>b</p><p>c</p></td></tr></table><p>d</p>', 'a b c\nd'],
+  ['</td></table></a>x', 'x'],
+])('markup %s', (html, expected) => {
+  expect(textOfMarkup(html)).toBe(expected);
+});
