@@ -7,13 +7,16 @@ import fs from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
+import type { Scene } from '../../core/drawing/scene.ts';
 import type { Fact, Finding } from '../../core/finding.ts';
 import { kindOf, tellAs } from '../../core/findings/index.ts';
+import { editionSchematics } from '../../core/print/edition/schematics.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import { sheetOf } from '../../core/print/person-sheet.ts';
-import type { Edition, Paper } from '../../core/print/style.ts';
+import { scenePen } from '../../core/print/scene-pen.ts';
+import { type Edition, type Paper, styleOf } from '../../core/print/style.ts';
 import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
@@ -235,14 +238,35 @@ class Press {
   ): Promise<PrintedPages> {
     const { terms, paper, edition, size, person } = choice;
     const cautions = size === null ? cautionsOf(this.#study) : cautionsForSize(this.#study, size);
+    const scenes = new Map<string, Scene>();
+    const schematics = (of: Study, sizes: string) => {
+      const made = editionSchematics(of, { terms, sizes }, styleOf(paper, edition));
+      for (const [name, scene] of made.scenes) scenes.set(name, scene);
+      return made.drawings;
+    };
+    const { fonts } = this.#resources;
+    const resources: Resources = {
+      ...this.#resources,
+      drawing: (name) => {
+        const scene = scenes.get(name);
+        return scene === undefined ? null : scenePen(scene, fonts);
+      },
+    };
+    const sizes = size ?? 'all';
     const { booklet, facts } =
       person === undefined
-        ? bookletOf(this.#study, { terms, sizes: size ?? 'all', cautions })
-        : sheetOf(this.#study, person, terms, (own) => cautionsForSize(own, person));
-    const layout = layOut(booklet, { paper, edition }, this.#resources);
+        ? bookletOf(this.#study, { terms, sizes, cautions, schematics: schematics(this.#study, sizes) })
+        : sheetOf(
+            this.#study,
+            person,
+            terms,
+            (own) => cautionsForSize(own, person),
+            (own) => schematics(own, person),
+          );
+    const layout = layOut(booklet, { paper, edition }, resources);
     this.#troubles.add(facts, layout.facts);
     const watch = { progress, ...(signal ? { signal } : {}) };
-    const pdf = await writePages(layout, booklet, this.#resources, watch);
+    const pdf = await writePages(layout, booklet, resources, watch);
     return { pdf, pages: layout.pages.length };
   }
 }

@@ -294,8 +294,9 @@ function laid(
   const bases = [...stood, ...lay.strands.filter((strand) => strand.joined).map((strand) => strand.base)];
   lay.strands.forEach((strand, at) => {
     const round = crown > 0 && at === 0;
-    const [left, right] = round ? domed(strand, crown) : [strand.left, strand.right];
-    const [smoothLeft, smoothRight] = [smooth(left, grain), smooth(right, grain)];
+    const [smoothLeft, smoothRight] = round
+      ? domed(strand, crown, grain)
+      : [smooth(strand.left, grain), smooth(strand.right, grain)];
     areas.push([...smoothLeft, ...strand.top, ...[...smoothRight].reverse()]);
     if (strand.joined) joins.push([...strand.base]);
     else if (!round) edges.push([...strand.base]);
@@ -359,7 +360,7 @@ function straightened(line: readonly Point[], slack: number): readonly Point[] {
 }
 
 /** A flat crown is folded when the piece lies double: it is drawn as the round end that it makes. */
-function domed(strand: Strand, crown: number): readonly [readonly Point[], readonly Point[]] {
+function domed(strand: Strand, crown: number, grain: Grain): readonly [readonly Point[], readonly Point[]] {
   const until = strand.rows[Math.min(crown, strand.rows.length) - 1]!;
   const high = until.yLeft;
   const curve = (out: 1 | -1): readonly Point[] => {
@@ -367,7 +368,8 @@ function domed(strand: Strand, crown: number): readonly [readonly Point[], reado
     const middle = (until.left + until.right) / 2;
     const dome = arc({ x: middle, y: high }, reach, high, -Math.PI / 2, 0);
     const side = out === 1 ? strand.right : strand.left;
-    return [...dome, ...side.filter((point) => point.y > high + EPS)];
+    const rest = [dome.at(-1)!, ...side.filter((point) => point.y > high + EPS)];
+    return [...dome.slice(0, -1), ...smooth(rest, grain)];
   };
   return [curve(-1), curve(1)];
 }

@@ -106,6 +106,8 @@ export type Image =
       readonly name: string;
       /** Width of the drawing divided by its height. */
       readonly aspect: number;
+      /** How wide it is meant to be, in points; null for as wide as there is room. */
+      readonly width: number | null;
     };
 
 export interface Figure {
@@ -308,7 +310,12 @@ export const table = (shape: {
 const tableRows = (rows: readonly (readonly [Text, ...Text[]])[]): readonly TableRow[] =>
   rows.map(([head, ...cells]) => ({ head: words(head), cells: cells.map(words) }));
 export const picture = (name: string): Image => ({ source: 'picture', name });
-export const drawing = (name: string, aspect: number): Image => ({ source: 'drawing', name, aspect });
+export const drawing = (name: string, aspect: number, width: number | null = null): Image => ({
+  source: 'drawing',
+  name,
+  aspect,
+  width,
+});
 export const figure = (
   image: Image,
   alt: string,

@@ -6,8 +6,6 @@
 import type { Study } from '../study/index.ts';
 import { sizeKeyOf } from '../study/index.ts';
 import type { YarnReport } from '../study/yarn.ts';
-import type { Terms } from '../trade/stitches.ts';
-import type { Units } from '../trade/units.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
 import { aboutPart, cautionsPart, finishingPart, type GivenCaution } from './edition/closing.ts';
 import { coverOf } from './edition/cover.ts';
@@ -15,19 +13,20 @@ import type { Drawing } from './edition/drawings.ts';
 import { materialsPart } from './edition/materials.ts';
 import { sizesPart } from './edition/measurements.ts';
 import { piecePart } from './edition/pieces.ts';
-import { type EditionFact, type MadeFor, type Reader, readerOf } from './edition/reader.ts';
+import {
+  type EditionChoice,
+  type EditionFact,
+  type MadeFor,
+  type Reader,
+  readerFor,
+} from './edition/reader.ts';
 import { notesPart, specialBlocks, termsPart } from './edition/terms.ts';
 
 export type { GivenCaution } from './edition/closing.ts';
 export type { Drawing } from './edition/drawings.ts';
 export type { EditionFact, MadeFor } from './edition/reader.ts';
 
-export interface EditionOptions {
-  readonly terms: Terms;
-  /** Every size, or the id of the one size that the edition is for. */
-  readonly sizes: 'all' | string;
-  /** Which units lead; the pattern's own when left out. */
-  readonly units?: Units;
+export interface EditionOptions extends EditionChoice {
   /** Cautions that follow from sizes, garment and notions; those the maker wrote are printed after them. */
   readonly cautions?: readonly GivenCaution[];
   /** The person whose own sheet this is, printed from that person's column alone; never for sale. */
@@ -50,18 +49,8 @@ export interface EditionOfPattern {
 /** The booklet of an edition. A size that the pattern does not have gives all sizes, and a fact. */
 export function bookletOf(study: Study, options: EditionOptions): EditionOfPattern {
   const { pattern } = study;
-  const all = pattern.sizes.map((_, index) => index);
-  const at = pattern.sizes.findIndex((size) => size.id === options.sizes);
-  const shown = options.sizes === 'all' || at < 0 ? all : [at];
-  const { reader, facts } = readerOf(
-    study,
-    options.terms,
-    options.units ?? pattern.units,
-    shown,
-    options.madeFor,
-    options.yarn,
-  );
-  if (options.sizes !== 'all' && at < 0) {
+  const { reader, facts, known } = readerFor(study, options, options.madeFor, options.yarn);
+  if (!known) {
     reader.report(null, { code: 'size-not-known', from: 0, to: 0, data: { size: options.sizes } });
   }
   const cover = coverOf(reader);

@@ -30,7 +30,11 @@ export function measureFigure(
   const { style } = desk;
   const x = figure.width === 'page' ? desk.left : desk.bodyX;
   const column = figure.width === 'page' ? desk.width : desk.bodyWidth;
-  const most = (figure.width === 'half' && style.hang > 0 ? column / 2 : column) * style.pictureScale;
+  const meant = figure.image.source === 'drawing' ? figure.image.width : null;
+  const most =
+    meant === null
+      ? (figure.width === 'half' && style.hang > 0 ? column / 2 : column) * style.pictureScale
+      : Math.min(meant, column);
   const own = tag('Figure', { alt: figure.alt });
   const group = figure.caption ? tag('Div', {}, [own]) : own;
   parent.children.push(group);
@@ -58,7 +62,10 @@ interface Room {
 function imageSlice(image: Image, alt: string, own: Tag, room: Room, desk: Desk): Slice {
   const { style } = desk;
   const { x, most } = room;
-  const tallest = Math.min(style.page.height * style.pictureHeight, desk.height * 0.8, room.tallest);
+  // A drawing that says how wide it is has been made for the edition: its labels are not made smaller.
+  const whole = image.source === 'drawing' && image.width !== null;
+  const share = whole ? 0.9 : style.pictureHeight;
+  const tallest = Math.min(style.page.height * share, desk.height * (whole ? 0.9 : 0.8), room.tallest);
   const aspect = aspectOf(image, desk);
   if (aspect === null) return frameSlice(image, alt, own, { x, most, tallest }, desk);
   // A picture is not blown up beyond 96 pixels to the inch, where it would look coarse.

@@ -10,6 +10,7 @@ import { displayLength, formatNumber, type Length, rational, toCm } from '../../
 import {
   type Block,
   bold,
+  drawing,
   entries,
   figure,
   heading,
@@ -22,6 +23,7 @@ import {
   type Text,
   table,
   type Words,
+  withNext,
 } from '../content.ts';
 import type { Drawing } from './drawings.ts';
 import type { Reader } from './reader.ts';
@@ -200,17 +202,38 @@ function easeWords(ease: readonly (Length | null)[], reader: Reader): Words | nu
   return [plain(both.map((unit) => inUnit(unit as 'cm' | 'in')).join('\u00A0/ '))];
 }
 
+/** A list in both units; no line begins with the stroke between them. */
+const keptRuns = (words: string): Words =>
+  words.split(' / ').flatMap((list, i) => (i === 0 ? [numbers(list)] : [plain('\u00A0/ '), numbers(list)]));
+
 /** The place of the schematics: after the numbers that they show. */
 export function schematicFigures(drawings: readonly Drawing[], reader: Reader): readonly Block[] {
   if (drawings.length === 0) return [];
   return [
-    heading(2, 'Schematic'),
-    ...drawings.map((one) =>
-      figure(
-        { source: 'drawing', name: one.name, aspect: one.aspect },
-        one.alt,
-        one.caption === null ? null : reader.say(one.caption, null),
-      ),
-    ),
+    heading(2, drawings.length === 1 ? 'Schematic' : 'Schematics'),
+    ...drawings.flatMap((one): readonly Block[] => {
+      const caption = one.caption === null ? null : reader.say(one.caption, null);
+      const own = [
+        figure(drawing(one.name, one.aspect, one.width ?? null), one.alt, caption),
+        ...((one.key ?? []).length === 0
+          ? []
+          : [
+              entries(
+                'facts',
+                one.key!.map(({ letter, label, numbers: words }) => [
+                  letter,
+                  [plain(`${label}: `), ...keptRuns(words)],
+                ]),
+              ),
+            ]),
+        ...((one.notes ?? []).length === 0 ? [] : [paragraph(one.notes!.join(' '), 'small')]),
+      ];
+      const [first, ...rest] = own;
+      return [
+        ...(one.title === undefined || one.title === '' ? [] : [heading(3, one.title)]),
+        withNext(first!),
+        ...rest,
+      ];
+    }),
   ];
 }

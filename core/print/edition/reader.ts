@@ -48,6 +48,29 @@ export interface Reader {
   readonly report: (node: string | null, fact: Fact) => void;
 }
 
+/** For whom and for which sizes an edition is. */
+export interface EditionChoice {
+  readonly terms: Terms;
+  /** Every size, or the id of the one size that the edition is for. */
+  readonly sizes: 'all' | string;
+  /** Which units lead; the pattern's own when left out. */
+  readonly units?: Units;
+}
+
+/** The reader of an edition. A size that the pattern does not have gives all sizes; `known` says whether it has it. */
+export function readerFor(
+  study: Study,
+  { terms, sizes, units }: EditionChoice,
+  madeFor: MadeFor | null = null,
+  yarn: YarnReport | null = null,
+): ReturnType<typeof readerOf> & { readonly known: boolean } {
+  const { pattern } = study;
+  const at = pattern.sizes.findIndex((size) => size.id === sizes);
+  const shown = sizes === 'all' || at < 0 ? pattern.sizes.map((_, index) => index) : [at];
+  const known = sizes === 'all' || at >= 0;
+  return { ...readerOf(study, terms, units ?? pattern.units, shown, madeFor, yarn), known };
+}
+
 export function readerOf(
   study: Study,
   terms: Terms,
