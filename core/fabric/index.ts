@@ -1,4 +1,15 @@
 export { beginsAfresh } from './beginning.ts';
+export {
+  MOST_ROWS,
+  type PieceRecord,
+  type RowResult,
+  type RowWatcher,
+  type RowWorker,
+  type SeenRow,
+  type Settling,
+  type Standing,
+  type Written,
+} from './course.ts';
 export { amountOf, type Env, type Figures, PLAIN_ENV, sameEarlier } from './env.ts';
 export {
   chainFabric,
@@ -12,18 +23,7 @@ export {
   tally,
 } from './fabric.ts';
 export { GATHERED, stitchId } from './kinds.ts';
-export {
-  MOST_ROWS,
-  type PieceRecord,
-  PieceWork,
-  type RowResult,
-  type RowWatcher,
-  type RowWorker,
-  type SeenRow,
-  type Settling,
-  type Standing,
-  type Written,
-} from './piece.ts';
+export { PieceWork } from './piece.ts';
 export { type Worked, workRow } from './row.ts';
 export { CHAIN_SITE, ROW_END_SITE, SEAM_SITE, type Site, stitchSite } from './site.ts';
 export { type Making, type Passes, type RowTrace, type Stood, type TracedRow, Tracer } from './trace.ts';

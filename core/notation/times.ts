@@ -39,6 +39,8 @@ function readMoreTimes(c: Cursor): (number | null)[] | null {
     if (close < 0 || close >= c.end) return null;
     c.at++;
     const values: (number | null)[] = [];
+    // "twice (12)" states a count: a list of times says so in a word.
+    let said = false;
     while (c.at < close) {
       const word = c.eatAny(['once', 'twice', 'thrice']);
       const none = word === null && c.eatAny(['-', 'not', 'no', 'never']) !== null;
@@ -47,10 +49,10 @@ function readMoreTimes(c: Cursor): (number | null)[] | null {
       else if (number?.kind === 'one') values.push(number.value);
       else if (none) values.push(null);
       else return null;
-      c.eatAny(['times', 'time']);
+      said = c.eatAny(['times', 'time']) !== null || word !== null || said;
       if (!c.eatAny([',', ';', ':', '-', '/']) && c.at < close) return null;
     }
-    if (values.length === 0) return null;
+    if (values.length === 0 || !said) return null;
     c.at = close + 1;
     return values;
   });
