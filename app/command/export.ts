@@ -1,14 +1,13 @@
-/** `turnchain export`: a pattern as PDFs. Reads the choices, shows the progress and lists the files; a service does the work. */
-import type { Pattern } from '../../core/document/pattern.ts';
 import type { Edition } from '../../core/print/style.ts';
 import { examine } from '../services/examine.ts';
 import type { ExportProgress, ExportWatch } from '../services/export.ts';
 import { checkWords } from './check.ts';
 import { findingLines, hasErrors } from './findings.ts';
 import { FINDINGS, INTERRUPTED, type Io, Refused, RIGHT } from './io.ts';
-import { type Arguments, choicesOf, lastValue, oneFile } from './options.ts';
+import { choicesOf, lastValue, oneFile } from './options.ts';
 import { patternAt } from './pattern.ts';
 import type { Command } from './run.ts';
+import { apart, sizesOf } from './sizes.ts';
 import { columnsOf, cut, paintFor } from './words.ts';
 
 const EDITIONS: Readonly<Record<'standard' | 'large' | 'large-print' | 'ink-saving', Edition>> = {
@@ -17,43 +16,6 @@ const EDITIONS: Readonly<Record<'standard' | 'large' | 'large-print' | 'ink-savi
   'large-print': 'large-print',
   'ink-saving': 'ink-saving',
 };
-
-/** Labels may be written with commas, or one after the other: those behind --sizes are no files. */
-function apart(given: Arguments): { readonly files: Arguments; readonly sizes: readonly string[] } {
-  const behind = given.operands.filter(({ after }) => after === 'sizes');
-  const others = given.operands.filter(({ after }) => after !== 'sizes');
-  // "export --sizes S M vest.turnchain": the last word is the pattern.
-  const pattern = others.length === 0 ? behind.at(-1) : null;
-  const labels = behind.filter((operand) => operand !== pattern).map(({ text }) => text);
-  const files = { ...given, operands: pattern ? [pattern] : others };
-  return { files, sizes: [...(given.values.sizes ?? []), ...labels] };
-}
-
-/** Ids of the sizes that get a booklet alone, in the order of the pattern; null = the booklet with all sizes. */
-function sizesOf(words: readonly string[], pattern: Pattern): readonly (string | null)[] {
-  if (words.length === 0) return [null];
-  const labelled = (word: string) =>
-    pattern.sizes.find(({ label }) => label === word) ??
-    pattern.sizes.find(({ label }) => label.toLowerCase() === word.toLowerCase());
-  const chosen = new Set<string | null>();
-  // A label may hold a comma itself; it is then given alone.
-  for (const word of words.flatMap((given) => (labelled(given.trim()) ? [given] : given.split(',')))) {
-    const size = labelled(word.trim());
-    if (size !== undefined) chosen.add(size.id);
-    else if (word.trim().toLowerCase() === 'all') chosen.add(null);
-    else if (word.trim().toLowerCase() === 'each') for (const { id } of pattern.sizes) chosen.add(id);
-    else {
-      const labels = pattern.sizes.map(({ label }) => label).join(', ');
-      throw new Refused(
-        `The pattern has no size “${word.trim()}”. Its sizes are ${labels}; or say all or each.`,
-      );
-    }
-  }
-  return [
-    ...(chosen.has(null) ? [null] : []),
-    ...pattern.sizes.flatMap(({ id }) => (chosen.has(id) ? [id] : [])),
-  ];
-}
 
 /** A line that is written over and over while a person watches, and taken away at the end. */
 function progressLine({ stderr }: Io): { watch: Pick<ExportWatch, 'progress'>; end: () => void } {

@@ -2,7 +2,7 @@
  * What the command line tells about itself: one line of use and one page of help for each command. Words only.
  */
 
-export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'export' | 'new' | 'bring';
+export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'draw' | 'export' | 'new' | 'bring';
 
 interface Help {
   /** One line for the list of commands. */
@@ -83,6 +83,30 @@ Example:
 
 It ends with 0 when nothing is wrong, 1 when there are errors (warnings and notes
 leave it at 0), 2 when the file could not be read.`,
+  },
+  draw: {
+    summary: 'draw the schematics of a pattern as SVG',
+    usage: 'turnchain draw PATTERN [--out DIR] [options]',
+    page: `Draws each piece from its own rows at its gauge, with the finished lengths of every
+size, one file for each piece or for pieces worked on from one another. Files of the
+same name are replaced.
+
+      PATTERN         a .turnchain file; - reads standard input
+      --out DIR       folder for the drawings (first choice: the folder you are in);
+                      it is made when it is not there
+      --sizes all     one drawing with the numbers of all sizes (first choice)
+      --sizes each    a drawing for each size alone
+      --sizes S,M     a drawing for each size named
+      --nested        with all sizes, draw the outline of each
+      --terms us|uk   terms of the names (first choice: those of the pattern)
+      --units metric|imperial
+                      units that lead (first choice: those of the pattern)
+
+Example:
+  turnchain draw vest.turnchain --out drawings --sizes all,each
+
+It ends with 0 when every piece is drawn, 1 when one cannot be drawn yet (it says
+why), 2 when it could not be started as asked.`,
   },
   export: {
     summary: 'print a pattern as PDFs',

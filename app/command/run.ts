@@ -18,6 +18,7 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   multiple: () => import('./multiple.ts'),
   translate: () => import('./translate.ts'),
   check: () => import('./check.ts'),
+  draw: () => import('./draw.ts'),
   export: () => import('./export.ts'),
   new: () => import('./new.ts'),
   bring: () => import('./bring.ts'),

@@ -192,8 +192,8 @@ class Troubles {
   }
 }
 
-/** Makes the folder that is not there. */
-async function prepare(folder: string): Promise<DiskError | null> {
+/** Makes the folder that is not there. `what` goes into it. */
+export async function prepareFolder(folder: string, what: string): Promise<DiskError | null> {
   try {
     await fs.mkdir(folder, { recursive: true });
     if ((await fs.stat(folder)).isDirectory()) return null;
@@ -204,7 +204,7 @@ async function prepare(folder: string): Promise<DiskError | null> {
   const error = diskError('not-a-file', folder);
   return {
     ...error,
-    message: `“${basename(folder)}” is a file, not a folder for the PDFs. Name another folder.`,
+    message: `“${basename(folder)}” is a file, not a folder for ${what}. Name another folder.`,
   };
 }
 
@@ -304,7 +304,7 @@ export async function exportPattern(
     findings: press.findings(),
     stopped,
   });
-  const unprepared = await prepare(folder);
+  const unprepared = await prepareFolder(folder, 'the PDFs');
   if (unprepared !== null) return outcome(unprepared);
   for (const [index, item] of items.entries()) {
     const report = (page: number, pages: number) =>
