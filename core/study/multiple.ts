@@ -26,7 +26,8 @@ const ENOUGH = 12;
 /** Facts about the foundation's own number and the counts stated for it say nothing of other numbers. */
 const ABOUT_ONE_NUMBER = new Set(['stated-count-wrong']);
 
-function spoils(fact: Fact): boolean {
+/** Does a fact show that rows do not come out on a number of chains? */
+export function spoils(fact: Fact): boolean {
   return kindOf(fact.code).severity !== 'note' && !ABOUT_ONE_NUMBER.has(fact.code);
 }
 
@@ -36,7 +37,7 @@ function begins(item: Item): item is Chain | (Ring & { readonly chains: Amount }
 }
 
 /** The rows with the foundation chain's number replaced by `n`; null when they do not begin with a chain. */
-function withChain(rows: readonly RowTree[], n: number): readonly RowTree[] | null {
+export function withChain(rows: readonly RowTree[], n: number): readonly RowTree[] | null {
   const at = rows.findIndex((row) => row.items.some(begins));
   if (at < 0) return null;
   const row = rows[at]!;

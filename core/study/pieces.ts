@@ -3,8 +3,16 @@
  * out, sides followed. The one place that runs the engine for a pattern. Judges nothing itself: facts come
  * from the engine and from what a block asks that cannot be done.
  */
-import type { Block, Edge, Pattern, Piece } from '../document/pattern.ts';
-import { type Env, type Fabric, type Opening, parted, type Tally } from '../fabric/index.ts';
+import type { Block, Edge, Pattern, Piece, RowBlock } from '../document/pattern.ts';
+import {
+  type Env,
+  type Fabric,
+  type Opening,
+  parted,
+  type Tally,
+  type Tracer,
+  workRow,
+} from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
 import { evaluate, type FigureResult, lineNamed, type Sheet } from '../grading/index.ts';
@@ -406,6 +414,65 @@ export function watchPiece(
     watcher,
   );
   return stands.map(({ facing }) => facing);
+}
+
+/** What is worked otherwise than in the study, when some blocks of a piece are worked to be drawn. */
+export interface TracedBlocks {
+  readonly blocks: readonly Block[];
+  /** Tree of a row that takes the place of its own. */
+  readonly instead: ReadonlyMap<string, RowTree>;
+  readonly start: Fabric | null;
+  readonly firstSide: Side | null;
+}
+
+/** What tracing some blocks came to. */
+export interface TracedWork {
+  /** For each block, the facts of working it. */
+  readonly facts: readonly (readonly Fact[])[];
+  /** For each block, the side that faces before it. */
+  readonly facing: readonly (Side | null)[];
+  readonly fabric: Fabric | null;
+}
+
+/** Works blocks of a piece in one size and records in `tracer` what every stitch went into. The study keeps nothing of it. */
+export function traceBlocks(
+  piece: PieceStudy,
+  size: number,
+  of: TracedBlocks,
+  tracer: Tracer,
+): TracedWork | null {
+  const working = workings.get(piece);
+  const env = working?.envs[size];
+  if (working === undefined || env === undefined) return null;
+  const { basis, readings } = working;
+  const { sheet, sizes } = basis;
+  const row = (block: RowBlock): RowTree => of.instead.get(block.id) ?? readings.row(block);
+  const watcher = {
+    block: (index: number) => {
+      tracer.block = index;
+    },
+    row: () => undefined,
+    again: () => undefined,
+    told: () => undefined,
+  };
+  const worked = workSize(
+    { ...piece.piece, blocks: of.blocks, firstSide: of.firstSide },
+    size,
+    sizes[size]!.id,
+    of.start,
+    { ...env, trace: tracer },
+    { ...readings, row },
+    sheet,
+    figuresOn(sheet),
+    { work: workRow },
+    null,
+    watcher,
+  );
+  return {
+    facts: worked.facts.map((facts) => facts.map(({ fact }) => fact)),
+    facing: worked.stands.map(({ facing }) => facing),
+    fabric: worked.fabric,
+  };
 }
 
 /** The fabric that a piece starts from in a size, where it starts from others. */

@@ -98,7 +98,7 @@ export function workSize(
   readings: Readings,
   sheet: Sheet,
   at: (expression: string) => readonly FigureResult[],
-  memory: Memory,
+  memory: Pick<Memory, 'work'>,
   before: Before | null,
   /** Told of every row and, before its rows, of each block by its index. */
   watcher: (RowWatcher & { readonly block: (index: number) => void }) | null = null,

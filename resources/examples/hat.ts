@@ -104,22 +104,29 @@ const notions: readonly Notion[] = [
 const own = { sizes, lines, gauges, tolerance: cm(2) };
 const sheet = sheetOf(own);
 
+/** Rounds of the crown that are drawn: further ones go on in the same way. */
+const CHARTED = 6;
+
 const BEGIN = 'Ch 2 (does not count as a st),';
 const JOIN = 'join with ss in first htr.';
 
 const work = new Writer('hat');
 work.heading('Crown');
-work.round(`Make a magic ring, ch 2 (does not count as a st), 8 htr in ring, ${JOIN} (8 htr)`);
+const crownFirst = work.round(
+  `Make a magic ring, ch 2 (does not count as a st), 8 htr in ring, ${JOIN} (8 htr)`,
+);
 work.round(`${BEGIN} 2 htr in each st around, ${JOIN} (16 htr)`);
 work.round(`${BEGIN} *1 htr in next st, 2 htr in next st; rep from * around, ${JOIN} (24 htr)`);
 // Every further round has one stitch more between the increases, in the sizes whose crown is so large.
+let charted = crownFirst;
 const most = Math.max(...valuesOf(sheet, 'full crown rounds'));
 for (let round = 4; round <= most; round++) {
   const working = sizesWhere(sheet, 'full crown rounds', (rounds) => rounds >= round);
-  work.round(
+  const made = work.round(
     `${BEGIN} *1 htr in each of next ${round - 2} sts, 2 htr in next st; rep from * around, ${JOIN} (${8 * round} htr)`,
     working.length === sizes.length ? {} : { sizes: working },
   );
+  if (round <= CHARTED) charted = made;
 }
 work.prose(
   'The last increase round has {last increases} increases, so that the hat comes to its size. The crown should lie flat; if it cups, try a larger hook, if it ruffles, a smaller one.',
@@ -218,6 +225,15 @@ export const hat: Pattern = {
   cautions: [
     'This hat is made without ties, pompoms or buttons. Please add none to the sizes for babies and toddlers.',
   ],
-  charts: [],
+  charts: [
+    {
+      id: 'chart-crown',
+      piece: 'hat',
+      first: crownFirst.id,
+      last: charted.id,
+      size: '',
+      title: 'Crown',
+    },
+  ],
   workbook: NO_WORKBOOK,
 };

@@ -135,7 +135,7 @@ const vRowPart = (repeats: string) =>
 
 const panel = new Writer('panel');
 panel.foundation('Ch {panel stitches + 1}.');
-panel.row('Sc in 2nd ch from hook and in each ch across, turn. ({panel stitches} sc)');
+const panelFirst = panel.row('Sc in 2nd ch from hook and in each ch across, turn. ({panel stitches} sc)');
 const panelV = panel.row(vRow('panel V-stitches'));
 const panelSolid = panel.row(solidRow('panel stitches'));
 panel.untilTotal(panelV, panelSolid, 'panel rows');
@@ -362,6 +362,15 @@ export const vest: Pattern = {
   ],
   finishing: [text('Weave in all ends along the seams. Damp the bands, pat them flat and let them dry.')],
   cautions: [],
-  charts: [],
+  charts: [
+    {
+      id: 'chart-v',
+      piece: 'panel',
+      first: panelFirst.id,
+      last: panelSolid.id,
+      size: '',
+      title: 'V-stitch fabric',
+    },
+  ],
   workbook: NO_WORKBOOK,
 };

@@ -22,13 +22,16 @@ import {
 import { spread, type Wanted } from './spread.ts';
 
 /** Passes down and up in which neighbouring rows settle. */
-const PASSES = 10;
+const PASSES = 7;
 
 const UP: Point = { x: 0, y: 1 };
 const RIGHT: Point = { x: 1, y: 0 };
 
 /** Weight of what stands at a row's edge. */
 const EDGE = 4;
+
+/** Beyond this a foot lies at the other end of a round that is drawn opened out. */
+const FARTHEST = 12;
 
 type Places = Map<Node, number>;
 
@@ -85,7 +88,7 @@ function settle(line: readonly Node[], asked: readonly (number | null)[], at: Pl
   });
 }
 
-function across(graph: Graph): Places {
+function settledPlaces(graph: Graph): Places {
   const at: Places = new Map();
   const first = graph.rows[0]!;
   graph.base.forEach((node, i) => {
@@ -106,12 +109,22 @@ function across(graph: Graph): Places {
   // What lies beyond a row's edge, chains added at the hook, follows its last place.
   for (const node of above.keys()) if (node.row < 0 && !at.has(node)) at.set(node, first.way * at.size);
   const hook = graph.baseKind === 'chain' ? graph.base[0] : undefined;
+  const isRound = graph.rows.map((row) => row.kind === 'round');
+  // In a round drawn opened out, what goes into the other end of the row below says nothing of where it stands.
+  const ranks = lines.map((line) => new Map(line.map((node, i) => [node, i / Math.max(1, line.length - 1)])));
+  const across = (own: number, node: Node, r: number): number | null => {
+    const under = r === 0 ? base : lines[r - 1]!;
+    const [left, right] = [at.get(under[0]!) ?? own, at.get(under[under.length - 1]!) ?? own];
+    const usual = left + (right - left) * (ranks[r]!.get(node) ?? 0.5);
+    return Math.abs(own - usual) > Math.max(4, 0.5 * Math.abs(right - left)) ? null : own;
+  };
   const fromBelow = (r: number) =>
     lines[r]!.map((node) => {
       // The chains that rise at the hook stand beyond the last chain that lies.
       const rises = r === 0 && hook !== undefined && node.site.turning && node.feet.length === 0;
       if (rises && node.kind !== 'space') return at.get(hook)! - graph.rows[0]!.way * 0.9;
-      return byFeet(node, graph.rows[r]!.way, at);
+      const own = byFeet(node, graph.rows[r]!.way, at);
+      return own === null || !isRound[r] ? own : across(own, node, r);
     });
   const fromAbove = (line: readonly Node[]) =>
     line.map((node) => {
@@ -150,17 +163,29 @@ function mean(a: number | null, b: number | null): number | null {
 
 /** Values of a line with gaps, filled in from the neighbours. */
 function filled(values: readonly (number | null)[], otherwise: number): readonly number[] {
-  return values.map((value, i) => {
-    if (value !== null) return value;
-    const left = values.slice(0, i).findLast((other) => other !== null) ?? null;
-    const right = values.slice(i + 1).find((other) => other !== null) ?? null;
-    return mean(left, right) ?? otherwise;
+  const left: (number | null)[] = [];
+  values.forEach((value, i) => {
+    left.push(value ?? left[i - 1] ?? null);
   });
+  let right: number | null = null;
+  const out: number[] = new Array(values.length);
+  for (let i = values.length - 1; i >= 0; i--) {
+    const value = values[i] ?? null;
+    right = value ?? right;
+    out[i] = value ?? mean(left[i] ?? null, right) ?? otherwise;
+  }
+  return out;
+}
+
+/** Low places of a row are lifted a little, so that what is worked in them stands clear of its tall neighbours. */
+function raised(levels: readonly number[]): readonly number[] {
+  const most = Math.max(...levels);
+  return levels.map((level) => level + 0.35 * Math.min(1.6, most - level));
 }
 
 /** Lays out rows that are worked flat, or rounds opened out. Total. */
 export function layFlat(graph: Graph): Layout {
-  const at = across(graph);
+  const at = settledPlaces(graph);
   const places = new Map<Node, Placed>();
   const starts: RowStart[] = [];
   for (const [node, x] of at) {
@@ -174,7 +199,7 @@ export function layFlat(graph: Graph): Layout {
     const line = inLine(row);
     layOrphans(line, at, places);
     const levels = line.map((node) => levelOf(node, places));
-    const base = filled(levels, level);
+    const base = raised(filled(levels, level));
     const height = heightsOf(row.nodes);
     const alone = onlyOnes(row);
     line.forEach((node, i) => {
@@ -195,7 +220,7 @@ export function layFlat(graph: Graph): Layout {
       toward: { x: row.way, y: 0 },
     });
   }
-  return { graph, places, starts };
+  return { graph, shape: 'rows', places, starts };
 }
 
 function inOrder(nodes: readonly Node[], at: Places): readonly Node[] {
@@ -236,6 +261,7 @@ function standing(
     for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
     const off = x - (at.get(under) ?? x);
     const lean = under.kind === 'space' && alone.has(under) ? (1.8 * off) / roomOf(under) : off / 2;
+    if (Math.abs(off) > FARTHEST) return { x, y: base };
     const stood = standOn(node, under, places, Math.max(-1, Math.min(1, lean)), RIGHT);
     return under.kind === 'ring' && at.get(under) === undefined ? { x, y: base } : stood;
   });

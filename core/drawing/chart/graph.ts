@@ -91,6 +91,11 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
   };
 }
 
+/** Is it a round that is not turned before? All of such face one side. */
+export function isPlainRound(row: ChartRow): boolean {
+  return row.kind === 'round' && !row.trace.turned;
+}
+
 function nodesOf(trace: RowTrace, row: number, known: Map<Site, Node>): readonly Node[] {
   const inBelow = new Map(trace.below.map((site, i) => [site, i]));
   return trace.sites.map((site, i) => {
@@ -202,7 +207,7 @@ export function apart(a: Node, b: Node): number {
     a.feet.length === 1 &&
     a.feet[0] === b.feet[0] &&
     a.beside === b.beside;
-  return fan && a.feet[0]!.kind !== 'ring' ? room * 0.85 : room;
+  return fan && a.feet[0]!.kind !== 'ring' ? room * 0.8 : room;
 }
 
 /** Room that a node takes along its row, in widths of a stitch. */

@@ -39,6 +39,8 @@ export interface RowStart {
 
 export interface Layout {
   readonly graph: Graph;
+  /** Along lines, about a centre, or along the sides of a shape with corners. */
+  readonly shape: 'rows' | 'circle' | 'sides';
   readonly places: ReadonlyMap<Node, Placed>;
   readonly starts: readonly RowStart[];
 }

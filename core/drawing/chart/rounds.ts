@@ -69,7 +69,8 @@ function attempt(graph: Graph, corners: Corners | null, hole: number): Attempt {
     layPicots(row, places);
     starts.push(turn.start);
   });
-  return { layout: { graph, places, starts }, short };
+  const shape = corners === null ? 'circle' : 'sides';
+  return { layout: { graph, shape, places, starts }, short };
 }
 
 interface Turn {
@@ -120,7 +121,7 @@ function layCircle(row: ChartRow, places: Map<Node, Placed>, hole: number, begin
   });
   const unseen = standsUnseen(row);
   const average = tops.length === 0 ? hole : tops.reduce((sum, r) => sum + r, 0) / tops.length;
-  const seam = (SEAM + (unseen ? 0.95 : 0) - (row.trace.joined ? 0 : 0.25)) / Math.max(0.5, average);
+  const seam = (SEAM + (unseen ? 1.4 : 0) - (row.trace.joined ? 0 : 0.25)) / Math.max(0.5, average);
   const used = steps.reduce((sum, step) => sum + step, 0) + seam;
   // Radius that is lacking: with so much more, all would stand at their own distance.
   const short = used > FULL ? average * (used / FULL - 1) : 0;
@@ -168,12 +169,17 @@ function layCircle(row: ChartRow, places: Map<Node, Placed>, hole: number, begin
   const first = angles[0] ?? begin;
   const low = (radii[0] ?? hole) + short;
   const high = low + (line[0] === undefined ? 1 : Math.min(height(line[0]), 2.4));
-  const at = first - sign * ((0.55 + (unseen ? 0.95 : 0) + SEAM * 0.42) / Math.max(0.8, high - 0.3));
+  const at = first - sign * ((0.55 + (unseen ? 1.35 : 0) + SEAM * 0.42) / Math.max(0.8, high - 0.3));
   return {
     short,
     begin: first,
     start: {
-      at: polar(at, Math.max((low + high) / 2, high - 0.62)),
+      at: polar(
+        at,
+        line[line.length - 1]?.kind === 'space'
+          ? low + 0.3 * (high - low)
+          : Math.max((low + high) / 2, high - 0.62),
+      ),
       toward: { x: -Math.sin(at) * sign, y: Math.cos(at) * sign },
     },
   };

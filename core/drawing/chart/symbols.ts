@@ -258,3 +258,15 @@ export function triangle(at: Point, way: Point, solid: boolean, ink: Ink): Shape
     filled: solid,
   });
 }
+
+/** Chains upon one another from a foot to a top. */
+export function stack(foot: Point, top: Point, n: number, ink: Ink): Shape[] {
+  const u = ink.unit;
+  const way = norm(sub(top, foot), { x: 0, y: -1 });
+  const height = Math.hypot(top.x - foot.x, top.y - foot.y);
+  const each = Math.min(0.84 * u, Math.max(0.1, height - 0.02 * u) / Math.max(1, n));
+  const lead = Math.max(0.04 * u, height - each * n);
+  return Array.from({ length: n }, (_, i) =>
+    chain(add(foot, way, lead + (i + 0.5) * each), way, each * 0.98, ink),
+  );
+}

@@ -1,0 +1,288 @@
+/**
+ * Charts of patterns: which rows they show, on how many stitches, in whose words, and that they count what the study
+ * counts. Expected numbers are worked out beside the words.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { EXAMPLES } from '../../app/command/examples.ts';
+import type { Chart, Pattern } from '../../core/document/pattern.ts';
+import { Writer } from '../../core/document/writer.ts';
+import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
+import { planChart } from '../../core/drawing/chart/plan.ts';
+import type { GroupShape, Shape } from '../../core/drawing/scene.ts';
+import { fabric, tally } from '../../core/fabric/index.ts';
+import { type Study, study } from '../../core/study/index.ts';
+import { vest } from '../../resources/examples/vest.ts';
+import { readChart } from './read-chart.ts';
+
+const US = { terms: 'us', width: 480, large: false } as const;
+
+const chartOf = (piece: string, first: string, last: string, size = ''): Chart => ({
+  id: 'chart',
+  piece,
+  first,
+  last,
+  size,
+  title: '',
+});
+
+/** A pattern of one size and one piece, with the rows as written, and a chart of all of them. */
+function drawn(
+  rows: (work: Writer) => void,
+  firstSide: 'RS' | 'WS' | null = 'RS',
+): { of: Study; chart: Chart; drawing: ChartDrawing } {
+  const work = new Writer('piece');
+  rows(work);
+  const piece = work.piece('Piece', { kind: 'chain' }, firstSide);
+  const [size] = vest.sizes;
+  const pattern: Pattern = {
+    ...vest,
+    sizes: [size!],
+    sample: size!.id,
+    lines: [],
+    specials: [],
+    notes: [],
+    finishing: [],
+    pieces: [piece],
+    charts: [],
+  };
+  const of = study(pattern);
+  const blocks = piece.blocks.filter(({ type }) => type !== 'heading' && type !== 'prose');
+  const chart = chartOf('piece', blocks[0]!.id, blocks[blocks.length - 1]!.id);
+  return { of, chart, drawing: drawChart(of, chart, US) };
+}
+
+const isGroup = (shape: Shape): shape is GroupShape => shape.kind === 'group';
+
+function namesIn(shapes: readonly Shape[]): string[] {
+  return shapes.flatMap((shape) => (isGroup(shape) ? [shape.name ?? '', ...namesIn(shape.shapes)] : []));
+}
+
+/** Where the shapes of a group lie on the average. */
+function middleOf(shape: Shape): { x: number; y: number } {
+  const points: [number, number][] = [];
+  const visit = (one: Shape): void => {
+    if (isGroup(one)) for (const inner of one.shapes) visit(inner);
+    else if (one.kind === 'path')
+      for (const step of one.steps) if (step.length > 1) points.push(step.slice(-2) as [number, number]);
+  };
+  visit(shape);
+  const sum = points.reduce(([x, y], [px, py]) => [x + px, y + py], [0, 0]);
+  return { x: sum[0]! / points.length, y: sum[1]! / points.length };
+}
+
+const rowGroup = ({ parts }: ChartDrawing, index: number): readonly Shape[] => {
+  const row = parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === `row ${index}`);
+  return row !== undefined && isGroup(row) ? row.shapes : [];
+};
+
+const named = (shapes: readonly Shape[], name: string): readonly Shape[] =>
+  shapes.filter((shape) => isGroup(shape) && shape.name === name);
+
+describe('charts of the examples', () => {
+  for (const [name, pattern] of Object.entries(EXAMPLES)) {
+    const of = study(pattern);
+    test(`${name}: its own charts are drawn, on one sheet, without a problem`, () => {
+      for (const chart of pattern.charts) {
+        const drawing = drawChart(of, chart, US);
+        expect(drawing.problem).toBeNull();
+        expect(drawing.parts).toHaveLength(1);
+        expect(drawing.key).not.toBeNull();
+      }
+    });
+
+    test(`${name}: the rows of every piece, in every size, count what the study counts`, () => {
+      let rows = 0;
+      for (const piece of of.pieces) {
+        for (const [at, block] of piece.blocks.entries()) {
+          if (block.block.type !== 'row' || at % 3 !== 0) continue;
+          for (const [i, size] of pattern.sizes.entries()) {
+            if (i % 3 !== 0) continue;
+            const chart = chartOf(piece.piece.id, block.block.id, block.block.id, size.id);
+            const drawing = drawChart(of, chart, US);
+            const plan = planChart(of, chart);
+            if (drawing.problem !== null || drawing.notes.some((note) => /^Only the|shows a part/.test(note)))
+              continue;
+            const read = readChart(drawing.parts, plan.rows.length);
+            const last = plan.rows[plan.rows.length - 1]!;
+            const own = tally(fabric(last.trace.sites));
+            expect(read[read.length - 1]).toMatchObject({ stitches: own.stitches, spaces: own.spaces });
+            // On as many stitches as the size has, it is the study's count itself.
+            if (!plan.notes.some(({ kind }) => kind === 'fewer')) {
+              expect(own.stitches).toBe(block.sizes[i]!.tally.stitches);
+            }
+            rows += 1;
+          }
+        }
+      }
+      expect(rows).toBeGreaterThan(2);
+    }, 60_000);
+  }
+});
+
+describe('what a chart shows', () => {
+  test('one repeat with its edges: the panel of the vest on 12 chains for a multiple of 3', () => {
+    const of = study(vest);
+    const [chart] = vest.charts;
+    const plan = planChart(of, chart!);
+    // Ch 12, sc in 11; ch 2, sk 2 sts, [V-st, sk 2] …: V-stitches in the 3rd, 6th and 9th, hdc in the 11th.
+    const full = of.pieces[0]!.foundations[vest.sizes.findIndex(({ id }) => id === vest.sample)]! + 1;
+    expect(plan.notes).toContainEqual({ kind: 'fewer', full, drawn: 12, chains: true });
+    const read = readChart(drawChart(of, chart!, US).parts, 3);
+    expect(read.map(({ stitches }) => stitches)).toEqual([11, 8, 11]);
+    expect(read.map(({ spaces }) => spaces)).toEqual([0, 3, 0]);
+  });
+
+  test('rows of the right side from the right, of the wrong side from the left, told apart by weight and by words', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 8.');
+      work.row('Sc in 2nd ch from hook and in each ch across, turn.');
+      work.row('Ch 1, sc in each sc across, turn.');
+    });
+    const [sheet] = drawing.parts;
+    const labels = sheet!.shapes.filter((shape) => isGroup(shape) && shape.name?.startsWith('label '));
+    expect(labels.map((shape) => (isGroup(shape) ? shape.name : ''))).toEqual(['label 1 RS', 'label 2 WS']);
+    const [first, second] = labels.map(middleOf);
+    expect(first!.x).toBeGreaterThan(sheet!.width / 2);
+    expect(second!.x).toBeLessThan(sheet!.width / 2);
+    const strokes = [0, 1].map((index) => {
+      const stitch = named(rowGroup(drawing, index), 'stitch t1')[0]!;
+      const line = isGroup(stitch) ? stitch.shapes.find((shape) => shape.kind === 'path') : undefined;
+      return line?.kind === 'path' ? [line.role, line.stroke] : [];
+    });
+    expect(strokes[0]![0]).toBe('outline');
+    expect(strokes[1]![0]).toBe('other');
+    expect(strokes[0]![1]).toBeGreaterThan(strokes[1]![1] as number);
+  });
+
+  test('increases fan from one place, decreases gather over theirs', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 8.');
+      work.row('Sc in 2nd ch from hook, sc in next 2 ch, 3 sc in next ch, sc in next 3 ch, turn. (9 sc)');
+      work.row('Ch 1, sc in first 3 sc, sc3tog over next 3 sc, sc in next 3 sc, turn. (7 sts)');
+    });
+    // In the order made: 3 sc, the three of one place, 3 sc.
+    const row = named(rowGroup(drawing, 0), 'stitch t1');
+    const starts = row.map((shape) => {
+      const line = isGroup(shape) ? shape.shapes.find((one) => one.kind === 'path') : undefined;
+      return line?.kind === 'path' ? line.steps[0]!.slice(1, 3).map(Number) : [0, 0];
+    });
+    const apart = (i: number, k: number) => Math.abs(starts[i]![0]! - starts[k]![0]!);
+    expect(Math.max(apart(3, 4), apart(4, 5))).toBeLessThan(apart(0, 1) / 2);
+    const [together] = named(rowGroup(drawing, 1), 'stitch tog3.t1');
+    const centre = named(rowGroup(drawing, 0), 'stitch t1')[4]!;
+    expect(middleOf(together!).x).toBeCloseTo(middleOf(centre).x, 0);
+  });
+
+  test('chains arch over the place that they leave', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 12.');
+      work.row('Sc in 2nd ch from hook, *ch 7, sk 4 ch, sc in next ch; rep from * across, turn.');
+    });
+    const [space] = named(rowGroup(drawing, 0), 'space 7');
+    const stitches = named(rowGroup(drawing, 0), 'stitch t1').map(middleOf);
+    // Upwards is towards smaller y.
+    expect(middleOf(space!).y).toBeLessThan(Math.min(...stitches.map(({ y }) => y)));
+  });
+
+  test('the corners of a square stand in its corners', () => {
+    const { drawing } = drawn((work) => {
+      work.round(
+        'Make a magic ring, ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * 2 more times; join with sl st in top of beg ch-3. (12 dc)',
+      );
+      work.round(
+        'Sl st in next 2 dc and in corner sp, ch 3 (counts as dc), (2 dc, ch 2, 3 dc) in same sp, *ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1; join with sl st in top of beg ch-3. (24 dc)',
+      );
+    }, null);
+    const ring = middleOf(
+      drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'ring 0')!,
+    );
+    const angles = named(rowGroup(drawing, 1), 'space 2').map((shape) => {
+      const { x, y } = middleOf(shape);
+      return (Math.atan2(ring.y - y, x - ring.x) * 180) / Math.PI;
+    });
+    const off = angles.map((angle) => Math.abs((((angle % 90) + 90) % 90) - 45));
+    expect(angles).toHaveLength(4);
+    expect(Math.max(...off)).toBeLessThan(6);
+  });
+
+  test('a stitch without a symbol is a letter that the key explains', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 8.');
+      work.row('Edc in 4th ch from hook and in each ch across, turn.');
+    });
+    const names = namesIn(rowGroup(drawing, 0));
+    expect(names).toContain('stitch ext.t3');
+    expect(namesIn(drawing.key!.shapes)).toContain('key extended double crochet (B)');
+  });
+
+  test('the key has every symbol of the chart and no other, in the terms of the reader', () => {
+    const { of, chart, drawing } = drawn((work) => {
+      work.foundation('Ch 9.');
+      work.row('Dc in 4th ch from hook and in each ch across, turn.');
+      work.row('Ch 3 (counts as dc), sk first dc, FPdc around next dc, dc in each st across.');
+    });
+    const says = (of_: ChartDrawing) =>
+      namesIn(of_.key!.shapes).flatMap((name) => (name.startsWith('key ') ? [name.slice(4)] : []));
+    expect(says(drawing).slice(0, 4)).toEqual([
+      'chain',
+      'double crochet',
+      'front post double crochet',
+      'back post double crochet',
+    ]);
+    const british = drawChart(of, chart, { ...US, terms: 'uk' });
+    expect(says(british).slice(0, 4)).toEqual([
+      'chain',
+      'treble crochet',
+      'front post treble',
+      'back post treble',
+    ]);
+    expect(british.parts[0]!.shapes).toEqual(drawing.parts[0]!.shapes);
+  });
+
+  test('in words, it reads row by row', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 14.');
+      work.row(
+        'Sc in 2nd ch from hook, *sk 2 ch, 5 dc in next ch, sk 2 ch, sc in next ch; rep from * across, turn.',
+      );
+    });
+    expect(drawing.parts[0]!.alt).toBe(
+      'A foundation chain of 14 chains. Row 1 (RS), from right to left: ch 1 (not counted), [sc, skip 2, 5 dc in one place, skip 2] 2 times, sc.',
+    );
+  });
+});
+
+describe('charts of what is not there', () => {
+  const of = study(vest);
+  const [chart] = vest.charts;
+
+  test.each([
+    [{ ...chart!, piece: 'gone' }, /piece .* no longer/],
+    [{ ...chart!, first: 'gone' }, /no longer where it was/],
+    [{ ...chart!, first: chart!.last, last: chart!.first }, /no longer where it was/],
+  ] as const)('says why there is none', (asked, reason) => {
+    const drawing = drawChart(of, asked, US);
+    expect(drawing.parts).toEqual([]);
+    expect(drawing.problem).toMatch(reason);
+  });
+
+  test('whatever is asked for, there is an answer', () => {
+    const ids = vest.pieces.flatMap((piece) => piece.blocks.map(({ id }) => id));
+    const any = fc.record({
+      id: fc.string(),
+      piece: fc.constantFrom(...vest.pieces.map(({ id }) => id), 'gone'),
+      first: fc.constantFrom(...ids, 'gone'),
+      last: fc.constantFrom(...ids, 'gone'),
+      size: fc.constantFrom('', 'gone', ...vest.sizes.map(({ id }) => id)),
+      title: fc.string(),
+    });
+    fc.assert(
+      fc.property(any, (asked) => {
+        const drawing = drawChart(of, asked, US);
+        expect(drawing.parts.length === 0).toBe(drawing.problem !== null);
+      }),
+      { numRuns: 60 },
+    );
+  }, 60_000);
+});
