@@ -8,6 +8,7 @@ import { onlySizes, sharedList } from '../../core/study/labels.ts';
 import { kindName } from '../../core/study/rows.ts';
 import type { BlockReport } from '../analysis/report.ts';
 import type { DeskView } from '../desk/desk.ts';
+import { ELSEWHERE } from '../desk/places.ts';
 import { inTerms } from '../desk/terms.ts';
 import { blockWords } from '../words/blocks.ts';
 import { writeWords } from '../words/write.ts';
@@ -25,7 +26,7 @@ export function linesOf(view: DeskView, from: number, to: number): readonly Copi
   const lines: CopiedLine[] = [];
   view.document.nodesBetween(from, to, (node, pos, parent) => {
     const name = node.type.name;
-    if (name === 'sizing' || name === 'materials') return false;
+    if (ELSEWHERE.has(name)) return false;
     if (name === 'repeat') {
       lines.push(repeatLine(node, view));
       return false;

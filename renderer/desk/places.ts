@@ -27,6 +27,9 @@ const LISTS = {
   cautions: ['closing', 'cautions'],
 } as const;
 
+/** Parts of the document that have a place of their own and are not drawn among the manuscript's texts. */
+export const ELSEWHERE: ReadonlySet<string> = new Set(['sizing', 'materials', 'charts', 'workbook']);
+
 export type ListName = keyof typeof LISTS;
 
 /** Follows names of node kinds from the root. The schema guarantees that each is there once. */

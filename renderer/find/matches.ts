@@ -3,6 +3,7 @@
  * one nor reaches over one. It finds and changes nothing.
  */
 import type { Node } from 'prosemirror-model';
+import { ELSEWHERE } from '../desk/places.ts';
 
 export interface FindOptions {
   readonly words: string;
@@ -52,7 +53,7 @@ export function matchesIn(document: Node, options: FindOptions): readonly Match[
   if (pattern === null) return [];
   const matches: Match[] = [];
   document.descendants((node, pos) => {
-    if (node.type.name === 'sizing' || node.type.name === 'materials') return false;
+    if (ELSEWHERE.has(node.type.name)) return false;
     if (!node.isTextblock) return true;
     for (const [from, to] of inText(node, pattern)) matches.push({ from: pos + 1 + from, to: pos + 1 + to });
     return false;

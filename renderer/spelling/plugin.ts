@@ -7,6 +7,7 @@ import type { Node } from 'prosemirror-model';
 import { type EditorState, Plugin, PluginKey, type Transaction } from 'prosemirror-state';
 import { Decoration, DecorationSet, type EditorView } from 'prosemirror-view';
 import { setDocument } from '../desk/edits.ts';
+import { ELSEWHERE } from '../desk/places.ts';
 import type { Studio } from '../shell/studio.ts';
 import { hearCaret } from '../write/caret.ts';
 import { knownWords } from './known.ts';
@@ -53,7 +54,7 @@ function textsOf(document: Node): readonly { readonly node: Node; readonly pos: 
   const texts: { node: Node; pos: number }[] = [];
   document.descendants((node, pos) => {
     if (node.isTextblock && isChecked(node) && node.childCount > 0) texts.push({ node, pos });
-    return !node.isTextblock && node.type.name !== 'sizing' && node.type.name !== 'materials';
+    return !node.isTextblock && !ELSEWHERE.has(node.type.name);
   });
   return texts;
 }

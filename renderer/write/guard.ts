@@ -1,18 +1,17 @@
 /**
- * Keeps typing out of what has a place of its own: the sizing and the materials change by forms, by undoing them,
- * and by nothing else. It compares the two parts by identity, so that it costs nothing on a key.
+ * Keeps typing out of what has a place of its own: the sizing, the materials and the like change by forms, by
+ * undoing them, and by nothing else. It compares those parts by identity, so that it costs nothing on a key.
  */
 import { isHistoryTransaction } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import { Plugin, type Transaction } from 'prosemirror-state';
 import { AttrStep } from 'prosemirror-transform';
 import { FORM } from '../desk/edits.ts';
-
-/** Where the guarded parts stand among the document's children: the sizing, the materials. */
-const GUARDED = [1, 2];
+import { ELSEWHERE } from '../desk/places.ts';
 
 const same = (before: Node, after: Node): boolean =>
-  GUARDED.every((at) => before.maybeChild(at) === after.maybeChild(at));
+  before.childCount === after.childCount &&
+  before.children.every((part, at) => !ELSEWHERE.has(part.type.name) || part === after.child(at));
 
 /** Forms, undoing, and giving new nodes their ids. */
 const isAllowed = (transaction: Transaction): boolean =>

@@ -10,6 +10,7 @@ import { project } from '../../core/document/project.ts';
 import { type Replacement, translate } from '../../core/notation/translate.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Desk } from '../desk/desk.ts';
+import { ELSEWHERE } from '../desk/places.ts';
 import { type OwnName, ownNames } from '../desk/terms.ts';
 import { hearCaret } from './caret.ts';
 
@@ -22,7 +23,6 @@ interface Shown {
 const key = new PluginKey<Shown>('terms');
 const NOTHING: Shown = { terms: null, set: DecorationSet.empty };
 const ROWS = new Set(['row', 'special']);
-const HIDDEN = new Set(['sizing', 'materials']);
 
 /** Words replaced in a text, kept for as long as the node lives. */
 const known = new WeakMap<Node, { to: Terms; own: readonly OwnName[]; spans: readonly Replacement[] }>();
@@ -42,7 +42,7 @@ export function convertedWords(document: Node, to: Terms): DecorationSet {
   const own = ownNames(pattern);
   const marks: Decoration[] = [];
   document.descendants((node, pos) => {
-    if (HIDDEN.has(node.type.name)) return false;
+    if (ELSEWHERE.has(node.type.name)) return false;
     if (!node.isTextblock) return true;
     for (const { from, to: end, replacement } of spansOf(node, pattern.terms, to, own)) {
       const attributes = { class: 'converted', 'data-shown': replacement };

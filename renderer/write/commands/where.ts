@@ -1,6 +1,7 @@
 /** Where a position of the document is, in the words of a pattern: which text, block, list, piece. */
 import type { Node, ResolvedPos } from 'prosemirror-model';
 import { type EditorState, NodeSelection } from 'prosemirror-state';
+import { ELSEWHERE } from '../../desk/places.ts';
 
 export interface At {
   readonly node: Node;
@@ -68,7 +69,7 @@ export function nextText(document: Node, from: number, by: 1 | -1): At | null {
   if (start >= end) return null;
   document.nodesBetween(start, end, (node, pos, parent, index) => {
     if (by === 1 && found !== null) return false;
-    if (node.type.name === 'sizing' || node.type.name === 'materials') return false;
+    if (ELSEWHERE.has(node.type.name)) return false;
     if (!node.isTextblock) return true;
     const beyond = by === 1 ? pos >= from : pos + node.nodeSize <= from;
     if (beyond && parent !== null) found = { node, pos, parent, index };

@@ -2,6 +2,7 @@
 import type { Node } from 'prosemirror-model';
 import type { EditorView, NodeViewConstructor } from 'prosemirror-view';
 import type { Kind } from '../../../core/document/schema.ts';
+import { ELSEWHERE } from '../../desk/places.ts';
 import { writeWords } from '../../words/write.ts';
 import { addTo } from '../commands/insert.ts';
 import { RepeatView, ShapingView } from './blocks.ts';
@@ -55,8 +56,6 @@ export function drawings(parts: DrawingParts): Partial<Record<Kind, NodeViewCons
     title: (node, editor, getPos) => new FieldView(node, editor, getPos, parts, titleWords(editor, getPos)),
     paragraph: (node, editor, getPos) =>
       new FieldView(node, editor, getPos, parts, paragraphWords(editor, getPos)),
-    sizing: (node, editor, getPos) => new HiddenView(node, editor, getPos, parts),
-    materials: (node, editor, getPos) => new HiddenView(node, editor, getPos, parts),
     special: (node, editor, getPos) => new SpecialView(node, editor, getPos, parts),
     piece: (node, editor, getPos) => new PieceView(node, editor, getPos, parts),
     blocks: (node, editor, getPos) => new BlocksView(node, editor, getPos, parts, addTo),
@@ -67,6 +66,9 @@ export function drawings(parts: DrawingParts): Partial<Record<Kind, NodeViewCons
     heading: (node, editor, getPos) => new BetweenView(node, editor, getPos, parts),
     figure: (node, editor, getPos) => new FigureView(node, editor, getPos, parts),
   };
+  for (const kind of ELSEWHERE) {
+    views[kind as Kind] = (node, editor, getPos) => new HiddenView(node, editor, getPos, parts);
+  }
   for (const [kind, words] of Object.entries(SECTIONS)) {
     views[kind as Kind] = (node, editor, getPos) =>
       new SectionView(node, editor, getPos, parts, words, addTo);

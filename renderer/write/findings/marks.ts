@@ -10,7 +10,7 @@ import { FIGURE } from '../../../core/document/pattern.ts';
 import type { Finding } from '../../../core/finding.ts';
 import type { Report } from '../../analysis/report.ts';
 import type { Desk } from '../../desk/desk.ts';
-import { placeOf } from '../../desk/places.ts';
+import { ELSEWHERE, placeOf } from '../../desk/places.ts';
 import { hearCaret } from '../caret.ts';
 
 /** A finding where it stands now. */
@@ -58,13 +58,13 @@ function textOf(document: Node, name: string): { readonly node: Node; readonly p
 export const wordsAt = (document: Node, from: number, to: number): string =>
   document.textBetween(from, to, '\n', FIGURE);
 
-/** Parts that are not drawn in the manuscript. */
-const ELSEWHERE = new Set(['size', 'line', 'gauge', 'yarn', 'hook', 'notion', 'abbreviation']);
-
 function decorate(document: Node, name: string, findings: readonly Finding[]): readonly Decoration[] {
   const place = textOf(document, name);
-  if (place === null || ELSEWHERE.has(place.node.type.name)) return [];
+  if (place === null) return [];
   const { node, pos } = place;
+  // What is not drawn in the manuscript has its findings in its own place.
+  const at = document.resolve(pos);
+  if (ELSEWHERE.has((at.depth === 0 ? node : at.node(1)).type.name)) return [];
   return findings.map((finding) => {
     const attributes = { class: `finding ${finding.severity}` };
     const start = pos + 1;
