@@ -258,6 +258,14 @@ export function readBracketCount(c: Cursor): StatedCount | null {
     c.within(close, () => {
       c.eatAny(['.', ',']);
       readOutro(c);
+      c.attempt(() => {
+        // "(11 sc; ch 1 does not count as a st)"
+        c.eatAny([',', ';', '-', ':']);
+        const said = readSaid(c);
+        if (!said || c.at !== close) return null;
+        c.said.push(said.convention.counts);
+        return said;
+      });
     });
     if (
       c.at < close &&

@@ -74,6 +74,16 @@ function sameList(a: readonly string[], b: readonly string[]): boolean {
   return true;
 }
 
+/** Written out: a full stop behind them ends a sentence. */
+const WHOLE = new Set(['across', 'along', 'around', 'end', 'row', 'over']);
+
+/** Does the full stop shorten the word before it ("Rep. from"), rather than end a sentence ("across. Ch 1")? */
+function shortens(before: Token | undefined, stop: Token, after: Token | undefined): boolean {
+  if (before === undefined || stop.gap || WHOLE.has(before.word)) return false;
+  const capital = (token: Token | undefined) => /^\p{Lu}/u.test(token?.text ?? '');
+  return capital(before) || !capital(after);
+}
+
 /** The phrases of a list that begin with a word: most words begin none. */
 function beginningWith(list: readonly string[], word: string): readonly string[] {
   return list.length < 2 ? list : (phrasesOf(list).byFirst.get(word) ?? NO_PHRASES);
@@ -143,7 +153,13 @@ export class Cursor {
     for (let k = 0; k < words.length; k++) {
       let token = this.peek(i);
       if (k > 0 && token?.word === '-' && words[k] !== '-') token = this.peek(++i);
-      else if (k > 0 && token?.word === '.' && !token.gap && words[k] !== '.') token = this.peek(++i);
+      else if (
+        k > 0 &&
+        token?.word === '.' &&
+        words[k] !== '.' &&
+        shortens(this.peek(i - 1), token, this.peek(i + 1))
+      )
+        token = this.peek(++i);
       if (!token || token.word !== words[k]) return 0;
       i++;
     }

@@ -160,13 +160,15 @@ export function readSpace(c: Cursor): { chains: Amount | null } | null {
       c.eat('turning');
       if (!c.eat('ch')) return null;
       const dash = c.word() === '-';
+      // "in each of next 19 ch - 20 sc": a dash that stands by itself parts the count.
+      const apart = dash && c.peek()!.gap && c.peek(1)?.gap === true;
       if (dash) c.at++;
       const chains = readAmount(c, false);
       if (!chains) return space() ? { chains: null } : null;
       if (space()) return { chains };
       if (c.is('corner')) c.at++;
       // "next ch-3": the hyphen makes it a thing, not an action.
-      return dash && chains.from > 0 && !c.peek()?.word.startsWith('picot') ? { chains } : null;
+      return dash && !apart && chains.from > 0 && !c.peek()?.word.startsWith('picot') ? { chains } : null;
     }) ??
     c.attempt(() => {
       c.eat('corner');

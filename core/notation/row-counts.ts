@@ -172,11 +172,14 @@ function readChange(c: Cursor, before: readonly Item[]): Item[] | null {
   });
 }
 
+/** Does a bracket with a count stand here? Reads nothing. */
 export function readBracketCountAhead(c: Cursor): boolean {
   const at = c.at;
   const facts = c.facts.length;
+  const said = c.said.length;
   const found = readBracketCount(c) !== null;
   c.at = at;
   c.facts.length = facts;
+  c.said.length = said;
   return found;
 }

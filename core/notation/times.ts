@@ -13,16 +13,33 @@ export interface Often {
 
 const TOTAL = ['in total', 'in all', 'total', 'altogether', 'all told'];
 
+/** The words of a bracket that tells how often once more. */
+const OFTEN = new Set([
+  'in',
+  'a',
+  'of',
+  'total',
+  'all',
+  'altogether',
+  'told',
+  'time',
+  'times',
+  'rep',
+  'reps',
+  'repeats',
+  ',',
+]);
+
 /** "(6 in total)", "(7 times in all)" behind the number: says the same once more. */
 function eatTotalInBrackets(c: Cursor): void {
   c.attempt(() => {
     if (!(c.word() in OPENING)) return null;
     const close = c.partner[c.at]!;
     if (close < 0 || close >= c.end || close - c.at > 24) return null;
-    let total = false;
-    for (let i = c.at + 1; i < close; i++)
-      if (['total', 'all', 'altogether'].includes(c.tokens[i]!.word)) total = true;
-    if (!total) return null;
+    const inside = c.tokens.slice(c.at + 1, close);
+    // "(20 sc total)" is the row's count.
+    if (!inside.every((token) => token.kind === 'number' || OFTEN.has(token.word))) return null;
+    if (!inside.some((token) => ['total', 'all', 'altogether'].includes(token.word))) return null;
     c.at = close + 1;
     return true;
   });
