@@ -46,6 +46,8 @@ import { smallPartOnChildSize } from './rules/small-part-on-child-size.ts';
 import { specialNameMissing } from './rules/special-name-missing.ts';
 import { specialNotUsed } from './rules/special-not-used.ts';
 import { termInDoubt } from './rules/term-in-doubt.ts';
+import { testerMeasuredOff } from './rules/tester-measured-off.ts';
+import { testerUsedOff } from './rules/tester-used-off.ts';
 import { turningChainContradicted } from './rules/turning-chain-contradicted.ts';
 import { turningChainPlacedTwoWays } from './rules/turning-chain-placed-two-ways.ts';
 import { typedMeasurementOff } from './rules/typed-measurement-off.ts';
@@ -54,6 +56,7 @@ import { unitsDisagree } from './rules/units-disagree.ts';
 import { wordRepeated } from './rules/word-repeated.ts';
 import { wordingDiffers } from './rules/wording-differs.ts';
 import { yarnAmountNotGiven } from './rules/yarn-amount-not-given.ts';
+import { yarnAmountOff } from './rules/yarn-amount-off.ts';
 import { yarnAmountOutOfLine } from './rules/yarn-amount-out-of-line.ts';
 import { yarnNotGiven } from './rules/yarn-not-given.ts';
 import { yarnNotListed } from './rules/yarn-not-listed.ts';
@@ -78,6 +81,8 @@ export const RULES: readonly Rule[] = [
   notionNotUsed,
   notionAmountNotGiven,
   notionAmountShort,
+  yarnAmountOff,
+  testerUsedOff,
   abbreviationNotExplained,
   abbreviationNotUsed,
   specialNotUsed,
@@ -107,6 +112,7 @@ export const RULES: readonly Rule[] = [
   lengthInWordsOff,
   typedMeasurementOff,
   finishedMeasurementOff,
+  testerMeasuredOff,
   piecesDoNotMeet,
   meetingWithoutEdge,
   pieceNotPutTogether,

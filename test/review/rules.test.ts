@@ -4,6 +4,7 @@
  */
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Making } from '../../core/document/workbook.ts';
 import { CATALOGUE } from '../../core/findings/index.ts';
 import { wordsPointedAt } from '../../core/review/accepted.ts';
 import { RULES } from '../../core/review/index.ts';
@@ -71,7 +72,65 @@ const notion =
 const frontRows = (...texts: readonly string[]): Plant =>
   inBlock('front-2', () => texts.map((text, i) => row(i === 0 ? 'front-2' : `front-2${i}`, text)));
 
+const make = (id: string, change: Partial<Making>): Making => ({
+  id,
+  kind: 'sample',
+  by: '',
+  size: 'size-m',
+  state: 'finished',
+  used: [],
+  hours: null,
+  swatch: null,
+  measured: {},
+  note: '',
+  ...change,
+});
+
+/** Metres that a making took in all. */
+const metres = (amount: number) => [{ yarn: '', piece: '', grams: null, metres: amount }];
+
+const makings =
+  (...all: readonly Making[]): Plant =>
+  (pattern) => ({ ...pattern, workbook: { ...pattern.workbook, makings: all } });
+
 const planted: readonly Planted[] = [
+  {
+    // The sample's panels have 80 × 76 stitches, L's 88 × 80: 570 m are some 660 for L, of which 620 are given.
+    name: 'less yarn than the sample says that a size takes',
+    plant: makings(make('a', { used: metres(570) })),
+    code: 'yarn-amount-off',
+    node: 'yarn',
+    sizes: [2],
+    saying: ['620 m is less than the 66', 'with your margin'],
+  },
+  {
+    name: 'much more yarn than the sample says',
+    plant: makings(make('a', { used: metres(300) })),
+    code: 'yarn-amount-off',
+    node: 'yarn',
+    sizes: [0, 1, 2],
+    saying: ['much more than its stitches take, 300 m'],
+  },
+  {
+    // S has 72 × 72 stitches, 0.85 of the sample's: by its 500 m that is some 427 m, and 555 are 30 % more.
+    name: 'a tester who used a third more than the sample says',
+    plant: makings(
+      make('a', { used: metres(500) }),
+      make('b', { kind: 'tester', by: 'Nim', size: 'size-s', used: metres(555) }),
+    ),
+    code: 'tester-used-off',
+    node: 'yarn',
+    sizes: [0],
+    saying: ['a tester used 555 m', '30 % more', '10 % is usual'],
+  },
+  {
+    name: 'a tester’s piece that is wider than the pattern says',
+    plant: makings(make('b', { kind: 'tester', by: 'Nim', measured: { width: cm(53) } })),
+    code: 'tester-measured-off',
+    node: 'width',
+    sizes: [1],
+    saying: ['of a tester’s piece measures 53 cm', 'the pattern says 50 cm', '3 cm (1¼ in) more'],
+  },
   {
     name: 'a row that was brought in and may be a remark',
     plant: (pattern) => ({
@@ -388,6 +447,17 @@ const clean: readonly {
   readonly except?: readonly string[];
 }[] = [
   { name: 'the pattern itself', plant: (pattern) => pattern },
+  {
+    name: 'amounts that the sample bears out, and a tester who agrees with it',
+    plant: makings(
+      make('a', { used: metres(500), measured: { width: cm(51) } }),
+      make('b', { kind: 'tester', by: 'Nim', size: 'size-s', used: metres(440) }),
+    ),
+  },
+  {
+    name: 'no amount where the sample tells it',
+    plant: all(yarn({ metres: {} }), makings(make('a', { used: metres(500) }))),
+  },
   { name: 'a gauge without a hook where there is only one', plant: gauge({ hook: null }) },
   {
     name: 'no yarn of one colour in one size, said so',

@@ -1,5 +1,6 @@
 /** A size has no amount of a yarn. */
 import { quoted, sizesNamed, text } from '../../findings/phrases.ts';
+import { yarnOf } from '../../study/yarn.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
 export const yarnAmountNotGiven: Rule = {
@@ -11,16 +12,24 @@ export const yarnAmountNotGiven: Rule = {
     const { data } = facts[0]!.fact;
     const sizes = facts.flatMap(({ size }) => (size === null ? [] : [size]));
     const yarn = text(data, 'yarn') === '' ? 'the yarn' : `the yarn ${quoted(data, 'yarn')}`;
-    return `${yarn} has no amount for ${sizesNamed(sizes, voice)}; enter the metres that each takes, or 0 where it takes none`;
+    return `${yarn} has no amount for ${sizesNamed(sizes, voice)}; enter the metres that each takes, 0 where it takes none, or weigh what a finished piece used`;
   },
   example: null,
   sample: { yarn: 'A' },
-  check: (study) =>
-    study.pattern.yarns.flatMap((yarn) => {
+  check: (study) => {
+    const { pattern } = study;
+    return pattern.yarns.flatMap((yarn, index) => {
       const name = yarn.name.trim() || (yarn.key ?? '');
-      const sizes = study.pattern.sizes.map((size) =>
-        Object.hasOwn(yarn.metres, size.id) ? null : { yarn: name },
+      const missing = pattern.sizes.map(({ id }) => !Object.hasOwn(yarn.metres, id));
+      // What was really made tells the amount, and that is printed.
+      const reckoned =
+        missing.includes(true) && pattern.workbook.makings.length > 0
+          ? yarnOf(study).yarns[index]!.sizes
+          : pattern.sizes.map(() => null);
+      const sizes = missing.map((isMissing, size) =>
+        isMissing && reckoned[size] === null ? { yarn: name } : null,
       );
       return foundIn(yarnAmountNotGiven, study, { node: yarn.id, text: yarn.name }, sizes);
-    }),
+    });
+  },
 };
