@@ -2,7 +2,16 @@
  * What the command line tells about itself: one line of use and one page of help for each command. Words only.
  */
 
-export type CommandName = 'rows' | 'multiple' | 'translate' | 'check' | 'draw' | 'export' | 'new' | 'bring';
+export type CommandName =
+  | 'rows'
+  | 'multiple'
+  | 'translate'
+  | 'check'
+  | 'draw'
+  | 'export'
+  | 'new'
+  | 'bring'
+  | 'compare';
 
 interface Help {
   /** One line for the list of commands. */
@@ -175,6 +184,27 @@ Examples:
 
 It ends with 0 when everything was understood, 1 when something needs a look, 2
 when no file was made.`,
+  },
+  compare: {
+    summary: 'tell what changed between two versions of a pattern',
+    usage: 'turnchain compare OLD NEW [options]',
+    page: `Compares what two versions print, row by row and in every size, and tells what a
+buyer of the old one has to know: "was …, read …", and for which sizes. What
+leaves the printed instructions as they were (private records, other ways of
+writing the same row) is no erratum.
+
+      OLD NEW         two .turnchain files; one of them may be - for standard input
+      --terms us|uk   terms to tell it in (first choice: those of the new version)
+      --out FILE      the errata sheet for buyers, as a PDF
+      --paper a4|letter
+                      its paper (first choice: a4)
+      --json          the errata for programs, as JSON
+
+Example:
+  turnchain compare vest-1.0.turnchain vest.turnchain --out vest-errata.pdf
+
+It ends with 0 when nothing changed, 1 when there are errata, 2 when a file could
+not be read.`,
   },
 };
 

@@ -22,6 +22,7 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   export: () => import('./export.ts'),
   new: () => import('./new.ts'),
   bring: () => import('./bring.ts'),
+  compare: () => import('./compare.ts'),
 };
 
 const isCommand = (word: string): word is CommandName => (COMMANDS as readonly string[]).includes(word);

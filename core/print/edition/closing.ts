@@ -1,5 +1,6 @@
 /** What stands after the pieces: finishing, cautions, care, and who made the pattern. It adds no rule of law. */
 import { deferral, type Caution as TradeCaution } from '../../trade/cautions.ts';
+import type { Terms } from '../../trade/stitches.ts';
 import { type Block, caution, heading, list, type Part, paragraph, part, together } from '../content.ts';
 import type { Reader } from './reader.ts';
 import { inReadersEnglish } from './terms.ts';
@@ -53,14 +54,15 @@ const MONTHS = 'January February March April May June July August September Octo
 );
 
 /** "April 18, 2026" in the US, "18 April 2026" in the UK; a date that is none stays as it was written. */
-export function dateWords(date: string, reader: Reader): string {
+export const dateWords = (date: string, reader: Reader): string => dateIn(date, reader.terms);
+
+/** The same for a market. */
+export function dateIn(date: string, terms: Terms): string {
   const match = /^(\d{4})-(\d{2})-(\d{2})/.exec(date.trim());
   const month = match === null ? undefined : MONTHS[Number(match[2]) - 1];
   if (match === null || month === undefined) return date.trim();
   const day = Number(match[3]);
-  return reader.terms === 'us'
-    ? `${month}\u00A0${day}, ${match[1]}`
-    : `${day}\u00A0${month}\u00A0${match[1]}`;
+  return terms === 'us' ? `${month}\u00A0${day}, ${match[1]}` : `${day}\u00A0${month}\u00A0${match[1]}`;
 }
 
 /** Care, copyright, contact, version and date; null when the pattern says nothing of them. */

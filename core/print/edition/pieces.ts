@@ -39,15 +39,27 @@ import { ownWords, plainWords, textWords } from './text.ts';
 
 /** The part of one piece. `newPage` for the first one, where the instructions begin. */
 export function piecePart(study: PieceStudy, reader: Reader, newPage: boolean): Part {
-  const { piece } = study;
-  const name = pieceName(piece, reader);
   const start = startParagraph(study, reader);
   const blocks = study.blocks.flatMap((block) => printed(block, study, reader));
-  return part(
-    piece.make > 1 ? `${name} (make ${piece.make})` : name,
-    held(start === null ? blocks : [start, ...blocks]),
-    newPage,
-  );
+  return part(pieceTitle(study, reader), held(start === null ? blocks : [start, ...blocks]), newPage);
+}
+
+/** The blocks of a piece as they are printed, each with the id of the block that it comes from. */
+export function printedById(
+  study: PieceStudy,
+  reader: Reader,
+): readonly { readonly id: string; readonly blocks: readonly Printed[] }[] {
+  const start = startParagraph(study, reader);
+  return [
+    ...(start === null ? [] : [{ id: `${study.piece.id} start`, blocks: [start] }]),
+    ...study.blocks.map((block) => ({ id: block.block.id, blocks: printed(block, study, reader) })),
+  ];
+}
+
+/** Title of a piece's part. */
+export function pieceTitle({ piece }: PieceStudy, reader: Reader): string {
+  const name = pieceName(piece, reader);
+  return piece.make > 1 ? `${name} (make ${piece.make})` : name;
 }
 
 /** Characters of prose that goes with the row it leads to, and of a last word ("Fasten off.") to the row before. */
