@@ -1,4 +1,4 @@
-/** `turnchain draw`: schematics as SVG files. Reads the choices and lists the files; a service draws and writes them. */
+/** `turnchain draw`: schematics and stitch charts as SVG files. Reads the choices and lists the files; a service draws and writes them. */
 import { drawingsOf, saveDrawings } from '../services/drawings.ts';
 import { examine } from '../services/examine.ts';
 import { FINDINGS, Refused, RIGHT } from './io.ts';
@@ -14,6 +14,7 @@ export const command: Command = {
     units: { type: 'string' },
     sizes: { type: 'string' },
     nested: { type: 'boolean' },
+    what: { type: 'string' },
   },
   run: async (given, io) => {
     const { files, sizes } = apart(given);
@@ -22,6 +23,7 @@ export const command: Command = {
     if (out === '') throw new Refused('Say where the drawings go: --out and a folder.', true);
     const terms = choiceOf(given, 'terms', ['us', 'uk']);
     const units = choiceOf(given, 'units', ['metric', 'imperial']);
+    const what = choiceOf(given, 'what', ['schematic', 'chart']) ?? 'schematic';
     const { document } = await patternAt(path, io);
     const { pattern, study } = examine(document);
     const drawn = drawingsOf(study, {
@@ -29,6 +31,7 @@ export const command: Command = {
       units: units ?? pattern.units,
       sizes: sizesOf(sizes, pattern),
       nested: given.flags.has('nested'),
+      what,
     });
     for (const sentence of drawn.missing) io.stderr.write(`${sentence}\n`);
     if (drawn.files.length === 0) {

@@ -94,11 +94,11 @@ It ends with 0 when nothing is wrong, 1 when there are errors (warnings and note
 leave it at 0), 2 when the file could not be read.`,
   },
   draw: {
-    summary: 'draw the schematics of a pattern as SVG',
+    summary: 'draw the schematics or stitch charts of a pattern as SVG',
     usage: 'turnchain draw PATTERN [--out DIR] [options]',
     page: `Draws each piece from its own rows at its gauge, with the finished lengths of every
-size, one file for each piece or for pieces worked on from one another. Files of the
-same name are replaced.
+size, one file for each piece or for pieces worked on from one another; or the stitch
+charts that the pattern keeps, each with its key. Files of the same name are replaced.
 
       PATTERN         a .turnchain file; - reads standard input
       --out DIR       folder for the drawings (first choice: the folder you are in);
@@ -106,6 +106,9 @@ same name are replaced.
       --sizes all     one drawing with the numbers of all sizes (first choice)
       --sizes each    a drawing for each size alone
       --sizes S,M     a drawing for each size named
+      --what schematic|chart
+                      what to draw (first choice: schematic); a chart shows its own
+                      size, the sample, or the sizes that you name
       --nested        with all sizes, draw the outline of each
       --terms us|uk   terms of the names (first choice: those of the pattern)
       --units metric|imperial
@@ -113,8 +116,9 @@ same name are replaced.
 
 Example:
   turnchain draw vest.turnchain --out drawings --sizes all,each
+  turnchain draw vest.turnchain --out drawings --what chart --terms uk
 
-It ends with 0 when every piece is drawn, 1 when one cannot be drawn yet (it says
+It ends with 0 when all is drawn, 1 when something cannot be drawn yet (it says
 why), 2 when it could not be started as asked.`,
   },
   export: {

@@ -1,9 +1,11 @@
 /**
- * Drawings as files: the schematics of a pattern as SVG, with names that say what each shows, written whole or not at
+ * Drawings as files: the schematics and charts of a pattern as SVG, with names that say what each shows, written whole or not at
  * all. It draws nothing itself and does not judge whether a pattern is right.
  */
 import { join } from 'node:path';
 import type { Pattern } from '../../core/document/pattern.ts';
+import { drawChart, oneSheet } from '../../core/drawing/chart/chart.ts';
+import { sizeOfChart } from '../../core/drawing/chart/plan.ts';
 import { focusOf, schematicsOf } from '../../core/drawing/schematic.ts';
 import { drawSchematic } from '../../core/drawing/schematic-scene.ts';
 import { paintSvg } from '../../core/drawing/svg.ts';
@@ -22,6 +24,8 @@ export interface DrawingChoices {
   readonly sizes: readonly (string | null)[];
   /** In a drawing of all sizes, the outlines of all of them about one another. */
   readonly nested: boolean;
+  /** Outlines with their lengths, or the stitch charts that the pattern keeps. */
+  readonly what: 'schematic' | 'chart';
 }
 
 export interface DrawingFile {
@@ -41,8 +45,33 @@ export interface DrawingSet {
 const SHEET = { type: 9, width: 480, height: 420, scale: 12 } as const;
 const LONGEST = 40;
 
-/** Schematics as SVG texts. Names differ. */
+/** Drawings as SVG texts. Names differ. */
 export function drawingsOf(study: Study, choices: DrawingChoices): DrawingSet {
+  return choices.what === 'chart' ? chartsOf(study, choices) : schematicFiles(study, choices);
+}
+
+/** Every chart that the pattern keeps, its parts and its key below one another in one file. */
+function chartsOf(study: Study, { terms, sizes }: DrawingChoices): DrawingSet {
+  const { pattern } = study;
+  const taken = new Set<string>();
+  const missing: string[] = [];
+  const files = pattern.charts.flatMap((chart) =>
+    sizes.flatMap((id): readonly DrawingFile[] => {
+      const sized = id === null ? chart : { ...chart, size: id };
+      const drawn = drawChart(study, sized, { terms, width: SHEET.width, large: false });
+      const title = translate(drawn.title, pattern.terms, terms, { kind: 'mixed' }).text;
+      if (drawn.problem !== null) {
+        missing.push(`${title === '' ? 'A chart' : title}: ${drawn.problem}`);
+        return [];
+      }
+      const file = nameOf(pattern, 'chart', title, terms, sizeOfChart(study, sized), taken);
+      return [{ file, title, svg: paintSvg(oneSheet({ ...drawn, title })) }];
+    }),
+  );
+  return { files, missing };
+}
+
+function schematicFiles(study: Study, choices: DrawingChoices): DrawingSet {
   const { pattern } = study;
   const { drawings, missing } = schematicsOf(study);
   const all = pattern.sizes.map((_, index) => index);
@@ -63,7 +92,7 @@ export function drawingsOf(study: Study, choices: DrawingChoices): DrawingSet {
         say,
       });
       if (drawn === null) return [];
-      const file = nameOf(pattern, drawing.title, choices.terms, at, taken);
+      const file = nameOf(pattern, 'schematic', drawing.title, choices.terms, at, taken);
       return [{ file, title: drawn.title, svg: paintSvg(drawn.scene) }];
     }),
   );
@@ -71,11 +100,18 @@ export function drawingsOf(study: Study, choices: DrawingChoices): DrawingSet {
 }
 
 /** "saltings-vest_schematic_panels-and-back_us_all-sizes.svg". */
-function nameOf(pattern: Pattern, title: string, terms: Terms, size: number, taken: Set<string>): string {
+function nameOf(
+  pattern: Pattern,
+  what: string,
+  title: string,
+  terms: Terms,
+  size: number,
+  taken: Set<string>,
+): string {
   const label = pattern.sizes[size]?.label;
   const parts = [
     plainName(pattern.about.title, LONGEST) || 'pattern',
-    'schematic',
+    what,
     plainName(title, LONGEST) || 'piece',
     terms,
     label === undefined ? 'all-sizes' : `size-${plainName(label, LONGEST) || 'x'}`,

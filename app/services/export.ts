@@ -10,6 +10,7 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import type { Scene } from '../../core/drawing/scene.ts';
 import type { Fact, Finding } from '../../core/finding.ts';
 import { kindOf, tellAs } from '../../core/findings/index.ts';
+import { editionCharts } from '../../core/print/edition/charts.ts';
 import { editionSchematics } from '../../core/print/edition/schematics.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
@@ -244,6 +245,11 @@ class Press {
       for (const [name, scene] of made.scenes) scenes.set(name, scene);
       return made.drawings;
     };
+    const charts = (of: Study, sizes: string) => {
+      const made = editionCharts(of, { terms, sizes }, styleOf(paper, edition));
+      for (const [name, scene] of made.scenes) scenes.set(name, scene);
+      return made.charts;
+    };
     const { fonts } = this.#resources;
     const resources: Resources = {
       ...this.#resources,
@@ -255,13 +261,20 @@ class Press {
     const sizes = size ?? 'all';
     const { booklet, facts } =
       person === undefined
-        ? bookletOf(this.#study, { terms, sizes, cautions, schematics: schematics(this.#study, sizes) })
+        ? bookletOf(this.#study, {
+            terms,
+            sizes,
+            cautions,
+            schematics: schematics(this.#study, sizes),
+            charts: charts(this.#study, sizes),
+          })
         : sheetOf(
             this.#study,
             person,
             terms,
             (own) => cautionsForSize(own, person),
             (own) => schematics(own, person),
+            (own) => charts(own, person),
           );
     const layout = layOut(booklet, { paper, edition }, resources);
     this.#troubles.add(facts, layout.facts);

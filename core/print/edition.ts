@@ -7,6 +7,7 @@ import type { Study } from '../study/index.ts';
 import { sizeKeyOf } from '../study/index.ts';
 import type { YarnReport } from '../study/yarn.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
+import { chartsPart, type EditionChart } from './edition/charts.ts';
 import { aboutPart, cautionsPart, finishingPart, type GivenCaution } from './edition/closing.ts';
 import { coverOf } from './edition/cover.ts';
 import type { Drawing } from './edition/drawings.ts';
@@ -22,6 +23,7 @@ import {
 } from './edition/reader.ts';
 import { notesPart, specialBlocks, termsPart } from './edition/terms.ts';
 
+export type { EditionChart } from './edition/charts.ts';
 export type { GivenCaution } from './edition/closing.ts';
 export type { Drawing } from './edition/drawings.ts';
 export type { EditionFact, MadeFor } from './edition/reader.ts';
@@ -35,6 +37,8 @@ export interface EditionOptions extends EditionChoice {
   readonly yarn?: YarnReport;
   /** Drawings of the finished pieces, for their place after the measurements. */
   readonly schematics?: readonly Drawing[];
+  /** Stitch charts, for their place after the pieces. */
+  readonly charts?: readonly EditionChart[];
 }
 
 export interface EditionOfPattern {
@@ -76,6 +80,7 @@ export function bookletOf(study: Study, options: EditionOptions): EditionOfPatte
     terms,
     notes,
     ...pieces,
+    chartsPart(options.charts ?? []),
     finishing,
     cautionsPart(reader, options.cautions ?? []),
     about,

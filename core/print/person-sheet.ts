@@ -7,7 +7,13 @@ import { studyFor } from '../study/measured-for.ts';
 import type { Study } from '../study/study.ts';
 import { calibrate, estimateYarn } from '../study/yarn.ts';
 import type { Terms } from '../trade/stitches.ts';
-import { bookletOf, type Drawing, type EditionOfPattern, type GivenCaution } from './edition.ts';
+import {
+  bookletOf,
+  type Drawing,
+  type EditionChart,
+  type EditionOfPattern,
+  type GivenCaution,
+} from './edition.ts';
 
 /** The sheet of a person. For a person that the pattern does not know, its booklet with all sizes, and a fact. */
 export function sheetOf(
@@ -16,6 +22,7 @@ export function sheetOf(
   terms: Terms,
   cautionsOf: (own: Study) => readonly GivenCaution[],
   schematicsOf: (own: Study) => readonly Drawing[] = () => [],
+  chartsOf: (own: Study) => readonly EditionChart[] = () => [],
 ): EditionOfPattern {
   const found = studyFor(of, personId);
   const person = of.pattern.workbook.people.find(({ id }) => id === personId);
@@ -26,6 +33,7 @@ export function sheetOf(
     sizes: personId,
     cautions: cautionsOf(own),
     schematics: schematicsOf(own),
+    charts: chartsOf(own),
     yarn: estimateYarn(own, calibrate(of)),
     madeFor: {
       name: person.name.trim() || 'one person',

@@ -108,3 +108,32 @@ test('a size that is not there, and a folder that is a file', async () => {
     'turnchain draw: “taken” is a file, not a folder for the drawings. Name another folder. No drawing was written.\n',
   ]);
 });
+
+test('the stitch charts that the pattern keeps, with their key, in the terms asked for', async () => {
+  const [piece] = right.pieces;
+  const rows = piece!.blocks.filter(({ type }) => type === 'row');
+  const charted: Pattern = {
+    ...right,
+    charts: [
+      {
+        id: 'chart-own',
+        piece: piece!.id,
+        first: rows[0]!.id,
+        last: rows[rows.length - 1]!.id,
+        size: '',
+        title: 'Fabric',
+      },
+      { id: 'chart-gone', piece: 'gone', first: 'x', last: 'y', size: '', title: 'Edging' },
+    ],
+  };
+  const out = join(folder, 'charts');
+  const ran = await command(['draw', await saved(charted), '--out', out, '--what', 'chart', '--terms', 'uk']);
+  const [file] = readdirSync(out);
+  expect(file).toMatch(/^harbour-vest_chart_fabric_uk_size-.+\.svg$/);
+  expect(ran.code).toBe(1);
+  expect(ran.err).toContain('Edging: The piece that this chart shows is no longer in the pattern.');
+  const svg = readFileSync(join(out, file!), 'utf8');
+  // The pattern is in US terms: its sc is a UK double crochet.
+  expect(svg).toContain('double crochet');
+  expect(svg).not.toContain('single crochet');
+});

@@ -5,15 +5,22 @@
 import type { Chart } from '../../document/pattern.ts';
 import type { Study } from '../../study/index.ts';
 import type { Terms } from '../../trade/stitches.ts';
-import type { Scene } from '../scene.ts';
+import { group, type Scene } from '../scene.ts';
 import { layFlat } from './flat.ts';
 import { type Graph, graphOf } from './graph.ts';
-import { drawKey, lettersOf } from './key.ts';
+import { drawKey, lettersOf, readingOf } from './key.ts';
 import type { Layout, Point } from './layout.ts';
-import { noteInWords, problemInWords } from './notes.ts';
+import {
+  cutInWords,
+  noteInWords,
+  openedInWords,
+  partsInWords,
+  problemInWords,
+  sectorInWords,
+} from './notes.ts';
 import { type ChartPlan, planChart } from './plan.ts';
 import { layRounds } from './rounds.ts';
-import { drawSheet, type SheetStyle, sheetWidth } from './sheet.ts';
+import { drawSheet, type SheetStyle, sheetSize } from './sheet.ts';
 import { extentOf, type Window } from './window.ts';
 import { chartInWords } from './words.ts';
 
@@ -23,6 +30,14 @@ export interface ChartOptions {
   readonly width: number;
   /** For large print. */
   readonly large: boolean;
+  /** Highest that a scene may be, in points; left out for any height. */
+  readonly height?: number;
+  /** The size that is shown where the chart names none. */
+  readonly size?: string;
+  /** Nobody sees another size, so that none is named. */
+  readonly alone?: boolean;
+  /** Sentences stand beside the key, where the caller prints them, and not in it. */
+  readonly told?: 'in-key' | 'beside';
 }
 
 export interface ChartDrawing {
@@ -30,7 +45,7 @@ export interface ChartDrawing {
   /** Parts of the chart, from where its first row begins; with none, `problem` says why. */
   readonly parts: readonly Scene[];
   readonly key: Scene | null;
-  /** What the reader has to know of it, as sentences. */
+  /** How it is read, and what the reader has to know of it, as sentences. */
   readonly notes: readonly string[];
   readonly problem: string | null;
 }
@@ -46,24 +61,28 @@ const MOST_PARTS = 4;
 /** What two parts both show, in widths of a stitch. */
 const OVERLAP = 3;
 
-const plans = new WeakMap<Study, Map<Chart, ChartPlan>>();
+const plans = new WeakMap<Study, Map<string, ChartPlan>>();
 
 function planOf(study: Study, chart: Chart): ChartPlan {
-  const known = plans.get(study) ?? new Map<Chart, ChartPlan>();
+  const known = plans.get(study) ?? new Map<string, ChartPlan>();
   plans.set(study, known);
-  const plan = known.get(chart) ?? planChart(study, chart);
-  known.set(chart, plan);
+  const key = JSON.stringify([chart.piece, chart.first, chart.last, chart.size]);
+  const plan = known.get(key) ?? planChart(study, chart);
+  known.set(key, plan);
   return plan;
 }
 
 /** Draws a chart of a pattern. Total. */
 export function drawChart(study: Study, chart: Chart, options: ChartOptions): ChartDrawing {
-  const plan = planOf(study, chart);
+  const sized = chart.size === '' && options.size !== undefined ? { ...chart, size: options.size } : chart;
+  const plan = planOf(study, sized);
   const title = titleOf(study, chart, plan);
   if (plan.problem !== null) {
     return { title, parts: [], key: null, notes: [], problem: problemInWords(plan.problem) };
   }
-  const notes = plan.notes.map(noteInWords);
+  const notes = plan.notes
+    .filter(({ kind }) => kind !== 'size' || options.alone !== true)
+    .map((note) => noteInWords(note));
   return drawGraph(graphOf(plan.rows, plan.sides), title, notes, options);
 }
 
@@ -80,57 +99,112 @@ function titleOf(study: Study, chart: Chart, { rows }: ChartPlan): string {
   return piece === '' ? span : `${piece}, ${span}`;
 }
 
-/** Draws a graph: whole, or in parts where it is wider than the sheet. */
+/** Space between the parts of a chart on one sheet, in points. */
+const BETWEEN = 14;
+
+/** The parts of a chart and its key below one another, as one scene. */
+export function oneSheet({ title, parts, key }: Pick<ChartDrawing, 'title' | 'parts' | 'key'>): Scene {
+  const all = key === null ? parts : [...parts, key];
+  let height = 0;
+  const shapes = all.map((scene) => {
+    const placed = group(scene.shapes, 0, height, 0, scene.title);
+    height += scene.height + BETWEEN;
+    return placed;
+  });
+  const width = Math.max(1, ...all.map((scene) => scene.width));
+  return {
+    width,
+    height: Math.max(1, height - BETWEEN),
+    title,
+    alt: all.map(({ alt }) => alt).join(' '),
+    shapes,
+  };
+}
+
+/** Draws a graph: whole, or in parts where it is wider than the sheet, or its first rows where it is too high. */
 export function drawGraph(
-  graph: Graph,
+  whole: Graph,
   title: string,
   told: readonly string[],
-  { terms, width, large }: ChartOptions,
+  options: ChartOptions,
 ): ChartDrawing {
+  const { terms, width, large, height = Number.POSITIVE_INFINITY } = options;
+  const letters = lettersOf(whole);
+  const laid = fitted(whole, width, height, large, letters);
+  const { layout, graph, windows, style } = laid;
+  const notes = [...told, ...laid.notes];
+  const alt = chartInWords(graph, terms, notes);
+  const parts = windows.map((window, i): Scene => {
+    const sheet = drawSheet(layout, style, window);
+    const part = windows.length > 1 ? `${title}, part ${i + 1} of ${windows.length}` : title;
+    return { ...sheet, title: part, alt: i === 0 ? alt : `${part}. Part 1 tells all of the chart in words.` };
+  });
+  const sentences = [...readingOf(graph), ...notes];
+  const key = drawKey(graph, terms, style, width, options.told === 'beside' ? [] : sentences);
+  return { title, parts, key, notes: sentences, problem: null };
+}
+
+interface Fitted {
+  readonly graph: Graph;
+  readonly layout: Layout;
+  readonly windows: readonly (Window | null)[];
+  readonly style: SheetStyle;
+  readonly notes: readonly string[];
+}
+
+/** Lays a graph out so that it fits the sheet; the rows above those that fit are left out, and that is told. */
+function fitted(
+  whole: Graph,
+  width: number,
+  height: number,
+  large: boolean,
+  letters: ReadonlyMap<string, string>,
+): Fitted {
+  let most = whole.rows.length;
+  for (;;) {
+    const graph = most === whole.rows.length ? whole : { ...whole, rows: whole.rows.slice(0, most) };
+    const made = laidOut(graph, width, large, letters);
+    const tallest = Math.max(
+      ...made.windows.map((window) => sheetSize(made.layout, made.style, window).height),
+    );
+    if (tallest <= height || most <= 1) {
+      if (most === whole.rows.length) return made;
+      const cut = noteInWords({ kind: 'rows-left-out', drawn: most, rows: whole.rows.length });
+      return { ...made, notes: [cut, ...made.notes] };
+    }
+    most = Math.max(1, Math.min(most - 1, Math.floor((most * height) / tallest)));
+  }
+}
+
+function laidOut(graph: Graph, width: number, large: boolean, letters: ReadonlyMap<string, string>): Fitted {
   const { usual, least, type } = large ? UNITS.large : UNITS.standard;
-  const letters = lettersOf(graph);
-  const style = (unit: number): SheetStyle => ({ unit, type, letters });
-  const notes = [...told];
-  let layout = graph.form === 'rounds' ? layRounds(graph) : layFlat(graph);
-  let windows: readonly (Window | null)[] = [null];
   let unit: number = usual;
+  const style = (): SheetStyle => ({ unit, type, letters });
   const fits = (of: Layout, window: Window | null): boolean => {
     for (unit = usual; unit >= least - 1e-9; unit -= (usual - least) / 4) {
-      if (sheetWidth(of, style(unit), window) <= width) return true;
+      if (sheetSize(of, style(), window).width <= width) return true;
     }
     unit = least;
     return false;
   };
-  if (!fits(layout, null)) {
-    const sector = graph.form === 'rounds' ? sectorOf(layout) : null;
-    if (sector !== null && fits(layout, sector.window)) {
-      windows = [sector.window];
-      notes.push(
-        `The chart shows a part of the rounds: one repeat, with where they begin. The last round works the repeat ${sector.times} times.`,
-      );
-    } else {
-      if (graph.form === 'rounds') {
-        layout = layFlat({ ...graph, form: 'flat' });
-        notes.push('The rounds are drawn opened out, each from its number.');
-      }
-      const split = partsOf(layout, unit, type, width);
-      windows = split.windows;
-      if (windows.length > 1) {
-        notes.push(
-          `The chart is in ${windows.length} parts, from ${layout.graph.rows[0]!.way === 1 ? 'left to right' : 'right to left'}; each begins with the last ${OVERLAP} stitches of the part before.`,
-        );
-      }
-      if (split.isCut)
-        notes.push('Only the beginning is drawn: the rows are too wide for a chart. The text has all of it.');
-    }
+  const whole = graph.form === 'rounds' ? layRounds(graph) : layFlat(graph);
+  if (fits(whole, null)) return { graph, layout: whole, windows: [null], style: style(), notes: [] };
+  const sector = graph.form === 'rounds' ? sectorOf(whole) : null;
+  if (sector !== null && fits(whole, sector.window)) {
+    const note = sectorInWords(sector.times);
+    return { graph, layout: whole, windows: [sector.window], style: style(), notes: [note] };
   }
-  const alt = chartInWords(graph, terms, notes);
-  const parts = windows.map((window, i): Scene => {
-    const sheet = drawSheet(layout, style(unit), window);
-    const part = windows.length > 1 ? `${title}, part ${i + 1} of ${windows.length}` : title;
-    return { ...sheet, title: part, alt: i === 0 ? alt : `${part}. Part 1 tells all of the chart in words.` };
-  });
-  return { title, parts, key: drawKey(graph, terms, style(unit), width, notes), notes, problem: null };
+  const notes: string[] = [];
+  let layout = whole;
+  if (graph.form === 'rounds') {
+    layout = layFlat({ ...graph, form: 'flat' });
+    notes.push(openedInWords);
+  }
+  unit = least;
+  const { windows, isCut } = partsOf(layout, unit, type, width);
+  if (windows.length > 1) notes.push(partsInWords(windows.length, layout.graph.rows[0]!.way, OVERLAP));
+  if (isCut) notes.push(cutInWords);
+  return { graph: layout.graph, layout, windows, style: style(), notes };
 }
 
 /** Parts of a layout that is too wide, each with the end of the one before. */

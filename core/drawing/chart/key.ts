@@ -6,9 +6,10 @@ import { LADDER, type Terms } from '../../trade/stitches.ts';
 import { hasSymbol } from '../../trade/symbols.ts';
 import { namesOf } from '../../trade/terms.ts';
 import { group, path, type Scene, type Shape, words } from '../scene.ts';
+import { wrapped } from '../text-width.ts';
 import { type Graph, heightOf, isPlainRound, type Node } from './graph.ts';
 import type { Point } from './layout.ts';
-import { strandsOf } from './sheet.ts';
+import { strandsOf, THICK, THIN } from './sheet.ts';
 import { chain, type Ink, oval, type Sign, slip, stack, stitch, triangle } from './symbols.ts';
 import { nameOf } from './words.ts';
 
@@ -239,7 +240,7 @@ function tones(graph: Graph): Entry[] {
         ],
         {
           role: isSecond ? 'other' : 'outline',
-          stroke: (unit / 13) * (isSecond ? 0.72 : 1.08),
+          stroke: (unit / 13) * (isSecond ? THIN : THICK),
         },
       ),
     ];
@@ -248,10 +249,10 @@ function tones(graph: Graph): Entry[] {
   const called = graph.rows.every(({ kind }) => kind === 'round') ? 'rounds' : 'rows';
   const says = rounds
     ? [
-        `black, thicker: every other of the ${called}, for telling them apart`,
-        `grey, thinner: the ${called} between`,
+        `thicker lines: every other of the ${called}, to tell them apart`,
+        `thinner lines: the ${called} between`,
       ]
-    : ['black, thicker: right-side rows (RS)', 'grey, thinner: wrong-side rows (WS)'];
+    : ['thicker lines: right-side rows (RS)', 'thinner lines: wrong-side rows (WS)'];
   return [
     { draw: sample(false), tall: 0.6, says: says[0]! },
     { draw: sample(true), tall: 0.6, says: says[1]! },
@@ -275,40 +276,13 @@ export function readingOf(graph: Graph): readonly string[] {
   return [way, ...(many ? ['Symbols that meet at the foot are worked in one place.'] : [])];
 }
 
-/** Stitches the key names, in words: for those who do not see it. */
-export function keyInWords(
-  graph: Graph,
-  terms: Terms,
-  letters: ReadonlyMap<string, string>,
-): readonly string[] {
-  return entriesOf(graph, terms, letters).map(({ says }) => says);
-}
-
-/** Width of a letter as a part of the type's height, on the average; nothing finer is needed to break lines. */
-const LETTER = 0.52;
-
-/** The words in lines no wider than `width` points. */
-export function linesOf(text: string, size: number, width: number): readonly string[] {
-  const most = Math.max(8, Math.floor(width / (size * LETTER)));
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > most) {
-      lines.push(line);
-      line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
-  }
-  if (line !== '') lines.push(line);
-  return lines;
-}
-
 /** Draws the key in columns as wide as the sheet has room for. */
 export function drawKey(
   graph: Graph,
   terms: Terms,
   { unit, type, letters }: { unit: number; type: number; letters: ReadonlyMap<string, string> },
   width: number,
-  notes: readonly string[],
+  sentences: readonly string[],
 ): Scene {
   const entries = entriesOf(graph, terms, letters);
   const ink: Ink = { role: 'outline', stroke: unit / 13, unit };
@@ -321,7 +295,7 @@ export function drawKey(
   let y = type * 1.9;
   for (let i = 0; i < entries.length; i += columns) {
     const line = entries.slice(i, i + columns);
-    const texts = line.map(({ says }) => linesOf(says, size, column - cell - size));
+    const texts = line.map(({ says }) => wrapped(says, size, column - cell - size));
     const room = Math.max(
       ...line.map(({ tall }) => tall * unit + 0.4 * unit),
       ...texts.map((text) => text.length * lead + 0.2 * unit),
@@ -343,11 +317,11 @@ export function drawKey(
     });
     y += room + 0.25 * unit;
   }
-  const said = [...readingOf(graph), ...notes].flatMap((text) => linesOf(text, size, width));
+  const said = sentences.flatMap((text) => wrapped(text, size, width));
   said.forEach((text, i) => {
     shapes.push(words(text, 0, y + size * 1.2 + i * lead, { size }));
   });
   const height_ = y + size * 0.6 + said.length * lead + size * 0.4;
-  const alt = ['Key.', ...entries.map(({ says }) => `${says}.`), ...readingOf(graph), ...notes].join(' ');
+  const alt = ['Key.', ...entries.map(({ says }) => `${says}.`), ...sentences].join(' ');
   return { width, height: Math.round(height_ * 100) / 100, title: 'Key to the chart', alt, shapes };
 }

@@ -28,7 +28,7 @@ export function rowLabel(
   const name = `label ${row.number ?? ''} ${row.side ?? ''}`;
   const role: Role = 'outline';
   const at = to(start.at);
-  const size = flat ? type : Math.min(type, u * 0.62);
+  const size = flat ? type : Math.min(type, u * 0.85);
   if (!flat) {
     const text =
       shown === ''

@@ -47,3 +47,16 @@ export function problemInWords(problem: ChartProblem): string {
       return 'The first row has more stitches than a chart can show. Choose rows of a smaller piece, or let the text stand alone.';
   }
 }
+
+/** That large rounds are shown in part, with how often the last one works its repeat. */
+export const sectorInWords = (times: number): string =>
+  `The chart shows a part of the rounds: one repeat, with where they begin. The last round works the repeat ${times} times.`;
+
+export const openedInWords = 'The rounds are drawn opened out, each from its number.';
+
+/** That a chart comes in parts, which way they go, and what two of them both show. */
+export const partsInWords = (parts: number, way: 1 | -1, overlap: number): string =>
+  `The chart is in ${parts} parts, from ${way === 1 ? 'left to right' : 'right to left'}; each begins with the last ${overlap} stitches of the part before.`;
+
+export const cutInWords =
+  'Only the beginning is drawn: the rows are too wide for a chart. The text has all of it.';

@@ -71,7 +71,7 @@ export function planChart(study: Study, chart: Chart): ChartPlan {
   const nothing = (problem: ChartProblem): ChartPlan => ({ chart, rows: [], sides: [], notes: [], problem });
   const piece = study.pieces.find((one) => one.piece.id === chart.piece);
   if (piece === undefined) return nothing('piece-gone');
-  const size = sizeOf(study, chart);
+  const size = sizeOfChart(study, chart);
   const { blocks } = piece.piece;
   const from = blocks.findIndex((block) => block.id === chart.first);
   const to = blocks.findIndex((block) => block.id === chart.last);
@@ -88,8 +88,8 @@ export function planChart(study: Study, chart: Chart): ChartPlan {
   return { chart, rows, sides: sidesOf(piece, size, drawn, full), notes, problem: null };
 }
 
-/** The size that a chart shows: its own, the sample, or the first. */
-function sizeOf({ pattern }: Study, chart: Chart): number {
+/** Index of the size that a chart shows: its own, the sample, or the first. */
+export function sizeOfChart({ pattern }: Study, chart: Chart): number {
   const own = pattern.sizes.findIndex(({ id }) => id === chart.size);
   if (own >= 0) return own;
   return Math.max(

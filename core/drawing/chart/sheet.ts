@@ -30,13 +30,17 @@ export interface SheetStyle {
   readonly letters: ReadonlyMap<string, string>;
 }
 
+/** Strokes of the two sorts of rows, as parts of the usual one. */
+export const THICK = 1.12;
+export const THIN = 0.66;
+
 /** How a row is inked: the second of two sorts is drawn thinner and in the softer tone. */
 export function inkOf(row: ChartRow, index: number, unit: number): Ink {
   const second = row.side === null || isPlainRound(row) ? index % 2 === 1 : row.side === 'WS';
   const stroke = unit / 13;
   return second
-    ? { role: 'other', stroke: stroke * 0.72, unit }
-    : { role: 'outline', stroke: stroke * 1.08, unit };
+    ? { role: 'other', stroke: stroke * THIN, unit }
+    : { role: 'outline', stroke: stroke * THICK, unit };
 }
 
 /** How many strands are drawn where a text does not say: the usual ones (common practice, no source). */
@@ -105,9 +109,13 @@ function frameOf(layout: Layout, { unit: u, type }: SheetStyle, window: Window |
   };
 }
 
-/** Width of a layout on its sheet, or of the part of it in a window. */
-export function sheetWidth(layout: Layout, style: SheetStyle, window: Window | null): number {
-  return frameOf(layout, style, window).width;
+/** Size of a layout on its sheet, or of the part of it in a window. */
+export function sheetSize(
+  layout: Layout,
+  style: SheetStyle,
+  window: Window | null,
+): { readonly width: number; readonly height: number } {
+  return frameOf(layout, style, window);
 }
 
 /** Draws a layout, or the part of it in a window. The title and the words of the scene are the caller's. */
