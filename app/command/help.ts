@@ -11,7 +11,10 @@ export type CommandName =
   | 'export'
   | 'new'
   | 'bring'
-  | 'compare';
+  | 'compare'
+  | 'yarn'
+  | 'price'
+  | 'measured';
 
 interface Help {
   /** One line for the list of commands. */
@@ -209,6 +212,47 @@ Example:
 
 It ends with 0 when nothing changed, 1 when there are errata, 2 when a file could
 not be read.`,
+  },
+  yarn: {
+    summary: 'reckon the yarn and the hours of every size',
+    usage: 'turnchain yarn PATTERN [--json]',
+    page: `Counts the stitches of every size and reckons the yarn and the hours that each
+takes, from what your sample, testers and weighed swatches took (they are entered
+in the studio, under Workbook). What each amount rests on stands under it.
+
+      PATTERN         a .turnchain file; - reads standard input
+      --json          the amounts for programs, as JSON
+
+Example:
+  turnchain yarn vest.turnchain`,
+  },
+  price: {
+    summary: 'reckon the price of a piece made to order',
+    usage: 'turnchain price PATTERN [--json]',
+    page: `Adds up yarn, notions, other costs, hours and profit for every size, and what to
+ask so that the fee of whoever sells it is covered: once with whole balls bought,
+once with the yarn that is used. Nothing of it is ever printed in a pattern.
+
+      PATTERN         a .turnchain file; - reads standard input
+      --json          the prices for programs, as JSON
+
+Example:
+  turnchain price vest.turnchain`,
+  },
+  measured: {
+    summary: 'print one person’s own sheet, made to measure',
+    usage: 'turnchain measured PATTERN PERSON --out DIR [--terms us|uk] [--paper a4|letter]',
+    page: `Writes a PDF with one person’s measurements and the numbers that follow from them.
+It is made for that person and not for sale, and says so on every page.
+
+      PATTERN             a .turnchain file; - reads standard input
+      PERSON              the name under which the person is entered
+      --out DIR           folder for the PDF; it is made when it is not there
+      --terms us|uk       terms (first choice: those the pattern is written in)
+      --paper a4|letter   paper (first choice: a4)
+
+Example:
+  turnchain measured vest.turnchain Ottilie --out pdf`,
   },
 };
 

@@ -23,6 +23,9 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   new: () => import('./new.ts'),
   bring: () => import('./bring.ts'),
   compare: () => import('./compare.ts'),
+  yarn: () => import('./yarn.ts'),
+  price: () => import('./price.ts'),
+  measured: () => import('./measured.ts'),
 };
 
 const isCommand = (word: string): word is CommandName => (COMMANDS as readonly string[]).includes(word);

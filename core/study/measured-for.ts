@@ -106,8 +106,8 @@ function measured(pattern: Pattern, person: Person, base: Size): MeasuredPattern
       sizes: pattern.sizes.map((one, i) =>
         i === size ? { ...one, id: to, label: person.name.trim() || 'Made to measure' } : one,
       ),
-      // Nobody made a sample in these measurements.
-      sample: pattern.sample === from ? null : pattern.sample,
+      // Nobody made a sample in these measurements, and the size it was made in is no matter here.
+      sample: null,
       lines: pattern.lines.map(line),
       // What the maker typed is for the size, not for the person.
       yarns: pattern.yarns.map((yarn) => ({

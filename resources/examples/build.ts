@@ -1,8 +1,9 @@
 /**
- * What the example patterns need besides the writer: values of their sheets, and amounts of yarn worked out from
- * area. They build plain pattern data; nothing here works a row or judges one.
+ * What the example patterns need besides the writer: values of their sheets, and the sample that their amounts of
+ * yarn follow from. They build plain pattern data; nothing here works a row or judges one.
  */
 import type { Pattern } from '../../core/document/pattern.ts';
+import type { Making } from '../../core/document/workbook.ts';
 import { evaluate, gradeSheet, type Sheet } from '../../core/grading/index.ts';
 import { toNumber } from '../../core/trade/units.ts';
 
@@ -36,28 +37,21 @@ export function sizesWhere(
   return valuesOf(sheet, expression).flatMap((value, i) => (holds(value) ? [sheet.sizes[i]!.id] : []));
 }
 
-/** A part of the fabric as a rectangle: width and height by expressions, and how often it is made. */
-export type Part = readonly [width: string, height: string, times: number];
-
 /**
- * Metres of yarn for each size: the area of the parts in square centimetres by the metres that one square
- * metre takes, with a margin, rounded up to 10 m.
+ * The designer's own sample of an example: invented demo data, of a weight and a time that a piece of its size and
+ * yarn may well take. The amounts that the example prints follow from it.
  */
-export function metresFor(
-  sheet: Sheet,
-  parts: readonly Part[],
-  perSquareMetre: number,
-  margin: number,
-): Readonly<Record<string, number>> {
-  const areas = parts.map(([width, height, times]) => {
-    const widths = valuesOf(sheet, width);
-    const heights = valuesOf(sheet, height);
-    return widths.map((value, i) => value * heights[i]! * times);
-  });
-  return Object.fromEntries(
-    sheet.sizes.map(({ id }, i) => {
-      const area = areas.reduce((sum, part) => sum + part[i]!, 0) / 10_000;
-      return [id, Math.ceil((area * perSquareMetre * (1 + margin)) / 10) * 10];
-    }),
-  );
+export function sampleOf(size: string, grams: number, hours: number): Making {
+  return {
+    id: 'making-sample',
+    kind: 'sample',
+    by: '',
+    size,
+    state: 'finished',
+    used: [{ yarn: 'yarn-main', piece: '', grams, metres: null }],
+    hours,
+    swatch: null,
+    measured: {},
+    note: 'Invented for this example.',
+  };
 }

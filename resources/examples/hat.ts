@@ -11,10 +11,10 @@ import {
   easeLine,
   formulaLine,
   inches,
-  metresFor,
   percent,
   plain,
   rowsLine,
+  sampleOf,
   sheetOf,
   sizesWhere,
   stitchesLine,
@@ -152,16 +152,13 @@ const rib = work.round(
 work.forRows(rib, rib, 'band rounds − 2');
 work.prose('Fasten off.');
 
-/** Metres of light yarn in a square metre of half trebles: a swatch's use, not a published figure. */
-const METRES_PER_SQUARE_METRE = 1500;
-
 export const hat: Pattern = {
   about: {
     title: 'Skerry Hat',
     designer: 'Ilse Quillfeather',
     level: 2,
     description:
-      'A plain warm hat for the whole family, from a flat crown of half trebles down to a springy band of raised stitches. It is quick, it has no seam to sew, and you can try it on as you go. Amounts of yarn are estimates from the area of each size, with 15% to spare.',
+      'A plain warm hat for the whole family, from a flat crown of half trebles down to a springy band of raised stitches. It is quick, it has no seam to sew, and you can try it on as you go. Amounts of yarn are estimates from the finished sample, with 15% to spare.',
     construction:
       'Worked from the crown down in joined rounds with the right side out. The crown grows by 8 sts a round, the sides are straight, and the band is worked on with a smaller hook.',
     garment: 'hat',
@@ -191,16 +188,7 @@ export const hat: Pattern = {
       ballGrams: 50,
       ballMetres: 115,
       ballPrice: null,
-      metres: metresFor(
-        sheet,
-        // The crown as a square on its radius, a little more than three times over; then the sides.
-        [
-          ['(full crown rounds + 1) × 10 cm ÷ 12', '(full crown rounds + 1) × 10 cm ÷ 12', Math.PI],
-          ['width of hat stitches', '(side rounds + band rounds) × 10 cm ÷ 12', 1],
-        ],
-        METRES_PER_SQUARE_METRE,
-        0.15,
-      ),
+      metres: {},
     },
   ],
   specials: [],
@@ -235,5 +223,5 @@ export const hat: Pattern = {
       title: 'Crown',
     },
   ],
-  workbook: NO_WORKBOOK,
+  workbook: { ...NO_WORKBOOK, yarnMargin: 15, makings: [sampleOf('size-adult', 64, 5)] },
 };

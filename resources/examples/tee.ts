@@ -12,11 +12,10 @@ import {
   easeLine,
   edge,
   formulaLine,
-  metresFor,
   plain,
   rowsLine,
+  sampleOf,
   shapingLine,
-  sheetOf,
   stitchesLine,
   text,
   typedLine,
@@ -196,16 +195,13 @@ neckband.prose('Fasten off.');
 
 const own = { sizes, lines, gauges, tolerance: cm(2) };
 
-/** Metres of light yarn in a square metre of half double crochet: a swatch's use, not a published figure. */
-const METRES_PER_SQUARE_METRE = 1450;
-
 export const tee: Pattern = {
   about: {
     title: 'Slackwater Tee',
     designer: 'Ilse Quillfeather',
     level: 3,
     description:
-      'An easy short-sleeved tee without a seam, worked from a wide round neck downwards so that you can try it on at every stage. Every size has its own pace of increases at the four corners of the yoke: first body and sleeves grow together, then the body alone, so that larger sizes get room at the bust and not at the arm. Amounts of yarn are estimates from the area of each size, with 15% to spare.',
+      'An easy short-sleeved tee without a seam, worked from a wide round neck downwards so that you can try it on at every stage. Every size has its own pace of increases at the four corners of the yoke: first body and sleeves grow together, then the body alone, so that larger sizes get room at the bust and not at the arm. Amounts of yarn are estimates from the finished sample, with 15% to spare.',
     construction:
       'Worked in joined rounds from the neck down with the right side out. The yoke grows at four corners; at the underarm a few chains bridge each sleeve, and the body goes on to the hem. The sleeves are worked from the stitches left waiting and the other side of the underarm chains. A narrow rib finishes the neck, the sleeves and the hem.',
     garment: 'tee',
@@ -235,18 +231,7 @@ export const tee: Pattern = {
       ballGrams: 100,
       ballMetres: 230,
       ballPrice: null,
-      metres: metresFor(
-        sheetOf(own),
-        [
-          ['width of body stitches', 'side length', 1],
-          // The yoke widens from neck to underarm: the mean of both, over its depth.
-          ['(neck stitches + yoke stitches) ÷ 2 × 10 cm ÷ 16', 'length of yoke rounds', 1],
-          ['(width of sleeve stitches + width of cuff stitches) ÷ 2', 'sleeve length', 2],
-          ['neck stitches × 10 cm ÷ 16', 'neckband rounds × 10 cm ÷ 12', 1],
-        ],
-        METRES_PER_SQUARE_METRE,
-        0.15,
-      ),
+      metres: {},
     },
   ],
   specials: [],
@@ -275,5 +260,5 @@ export const tee: Pattern = {
   ],
   cautions: [],
   charts: [],
-  workbook: NO_WORKBOOK,
+  workbook: { ...NO_WORKBOOK, yarnMargin: 15, makings: [sampleOf('size-m', 423, 36)] },
 };

@@ -11,10 +11,9 @@ import {
   edge,
   formulaLine,
   inches,
-  metresFor,
   plain,
   rowsLine,
-  sheetOf,
+  sampleOf,
   stitchesLine,
   text,
   typedLine,
@@ -230,8 +229,7 @@ armband.prose('Fasten off.');
 
 const own = { sizes, lines, gauges, tolerance: inches(0.75) };
 
-/** Metres of light yarn in a square metre of V-stitch pattern: a swatch's use, not a published figure. */
-const METRES_PER_SQUARE_METRE = 1350;
+const lineIdOf = (name: string): string => lines.find((line) => line.name === name)!.id;
 
 export const vest: Pattern = {
   about: {
@@ -239,7 +237,7 @@ export const vest: Pattern = {
     designer: 'Ilse Quillfeather',
     level: 2,
     description:
-      'A boxy vest to throw over a shirt, in a calm stitch of small Vs between rows of single crochet. Two straight panels carry a narrower yoke, so that the shoulders sit where they should in every size; neck and armholes are finished with bands of post stitch rib. Amounts of yarn are estimates from the area of each size, with 15% to spare; keep the ball bands until you have made your first panel.',
+      'A boxy vest to throw over a shirt, in a calm stitch of small Vs between rows of single crochet. Two straight panels carry a narrower yoke, so that the shoulders sit where they should in every size; neck and armholes are finished with bands of post stitch rib. Amounts of yarn are estimates from the finished sample, with 15% to spare; keep the ball bands until you have made your first panel.',
     construction:
       'Front and back begin as two equal panels at the hem and are worked upwards in rows. At the underarm some stitches are left at each side and the yoke goes on over the rest; the front divides for a square neck. After the shoulder and side seams the neckband and the armbands are worked in rounds from the edges.',
     garment: 'vest',
@@ -268,18 +266,8 @@ export const vest: Pattern = {
       fibre: '55% cotton, 45% wool',
       ballGrams: 50,
       ballMetres: 112,
-      ballPrice: null,
-      metres: metresFor(
-        sheetOf(own),
-        [
-          ['width of panel stitches', 'length of panel rows', 2],
-          ['width of panel stitches − 2 × width of underarm stitches', 'length of armhole rows', 2],
-          ['neckband stitches × 4 in ÷ 18', 'band depth', 1],
-          ['armband stitches × 4 in ÷ 18', 'band depth', 2],
-        ],
-        METRES_PER_SQUARE_METRE,
-        0.15,
-      ),
+      ballPrice: 7.5,
+      metres: {},
     },
   ],
   specials: [
@@ -372,5 +360,40 @@ export const vest: Pattern = {
       title: 'V-stitch fabric',
     },
   ],
-  workbook: NO_WORKBOOK,
+  // Invented demo data: what the maker keeps, none of which is printed but the amounts of yarn.
+  workbook: {
+    ...NO_WORKBOOK,
+    yarnMargin: 15,
+    pricing: {
+      currency: 'USD',
+      hourly: 14,
+      other: [{ name: 'Parcel and label', amount: 6.5 }],
+      profit: 10,
+      fee: 6.5,
+    },
+    makings: [
+      sampleOf('size-m', 373, 31),
+      {
+        id: 'making-tester',
+        kind: 'tester',
+        by: 'Bryn Fallowmere',
+        size: 'size-2x',
+        state: 'finished',
+        used: [{ yarn: 'yarn-main', piece: '', grams: 497, metres: null }],
+        hours: 43,
+        swatch: null,
+        measured: {},
+        note: 'Invented for this example.',
+      },
+    ],
+    people: [
+      {
+        id: 'person-example',
+        name: 'Wilmot Sedgeley',
+        base: 'size-l',
+        values: { [lineIdOf('bust')]: inches(41.5), [lineIdOf('side length')]: inches(14) },
+        note: 'Invented for this example.',
+      },
+    ],
+  },
 };

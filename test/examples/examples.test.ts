@@ -14,6 +14,7 @@ import { cautionsForSize, review } from '../../core/review/index.ts';
 import { rowBlocks, study } from '../../core/study/index.ts';
 import { ledgerOf } from '../../core/study/ledger.ts';
 import { measurementsOf } from '../../core/study/measurements.ts';
+import { yarnOf } from '../../core/study/yarn.ts';
 import { toNumber } from '../../core/trade/units.ts';
 import { valuesOf } from '../../resources/examples/build.ts';
 import bodies from '../../resources/trade/body-sizes.json' with { type: 'json' };
@@ -132,8 +133,8 @@ describe.each(patterns)('%s', (name, pattern) => {
   });
 
   test('has yarn for every size, more for a larger one', () => {
-    for (const { metres } of pattern.yarns) {
-      const amounts = pattern.sizes.map(({ id }) => metres[id] ?? 0);
+    for (const { sizes } of yarnOf(study(pattern)).yarns) {
+      const amounts = sizes.map((size) => size!.withMargin.metres!);
       expect(amounts).toEqual(amounts.toSorted((a, b) => a - b));
       expect(amounts[0]).toBeGreaterThan(0);
     }
@@ -327,3 +328,45 @@ test('no example is a copy of another in its materials or its makers’ words', 
   const all = patterns.flatMap(([, pattern]) => words(pattern));
   expect(new Set(all).size).toBe(all.length);
 });
+
+/** Parts of the fabric as rectangles: width and height by expressions, and how often each is there. */
+const AREAS: Readonly<Record<string, readonly (readonly [width: string, height: string, times: number])[]>> =
+  {
+    'boxy-vest': [
+      ['width of panel stitches', 'length of panel rows', 2],
+      ['width of panel stitches − 2 × width of underarm stitches', 'length of armhole rows', 2],
+      ['neckband stitches × 4 in ÷ 18', 'band depth', 1],
+      ['armband stitches × 4 in ÷ 18', 'band depth', 2],
+    ],
+    'crown-down-hat': [
+      // The crown as a square on its radius, a little more than three times over; then the sides.
+      ['(full crown rounds + 1) × 10 cm ÷ 12', '(full crown rounds + 1) × 10 cm ÷ 12', Math.PI],
+      ['width of hat stitches', '(side rounds + band rounds) × 10 cm ÷ 12', 1],
+    ],
+    'raglan-tee': [
+      ['width of body stitches', 'side length', 1],
+      // The yoke widens from neck to underarm: the mean of both, over its depth.
+      ['(neck stitches + yoke stitches) ÷ 2 × 10 cm ÷ 16', 'length of yoke rounds', 1],
+      ['(width of sleeve stitches + width of cuff stitches) ÷ 2', 'sleeve length', 2],
+      ['neck stitches × 10 cm ÷ 16', 'neckband rounds × 10 cm ÷ 12', 1],
+    ],
+  };
+
+// The area of the pieces knows nothing of stitches: yarn in proportion to it is another way to the same amounts.
+test.each(Object.entries(EXAMPLES))(
+  'yarn of %s, counted by stitches from its sample, is in proportion to its area within 5 %%',
+  (name, pattern) => {
+    const known = study(pattern);
+    const parts = AREAS[name]!.map(([width, height, times]) => {
+      const heights = valuesOf(known.sheet, height);
+      return valuesOf(known.sheet, width).map((each, i) => each * heights[i]! * times);
+    });
+    const areas = pattern.sizes.map((_, size) => parts.reduce((sum, part) => sum + part[size]!, 0));
+    const made = pattern.sizes.findIndex(({ id }) => id === pattern.sample);
+    const [main] = yarnOf(known).yarns;
+    main!.sizes.forEach((size, i) => {
+      const byArea = (main!.sizes[made]!.metres! * areas[i]!) / areas[made]!;
+      expect(Math.abs(size!.metres! / byArea - 1), pattern.sizes[i]!.label).toBeLessThan(0.05);
+    });
+  },
+);

@@ -170,7 +170,8 @@ function tablesOf(measurements: readonly Measurement[], reader: Reader): readonl
 function fitBlocks(measurements: readonly Measurement[], reader: Reader): readonly Block[] {
   const { pattern } = reader;
   const items: (readonly [Text, Text])[] = [];
-  if (pattern.about.fit.trim() !== '') items.push(['Fit', plainWords(pattern.about.fit, reader)]);
+  if (pattern.about.fit.trim() !== '' && reader.madeFor === null)
+    items.push(['Fit', plainWords(pattern.about.fit, reader)]);
   const eases = measurements.flatMap((one) => {
     const words = one.ease === null ? null : easeWords(one.ease, reader);
     return words === null ? [] : [[one, words] as const];
