@@ -14,7 +14,8 @@ export type CommandName =
   | 'compare'
   | 'yarn'
   | 'price'
-  | 'measured';
+  | 'measured'
+  | 'pack';
 
 interface Help {
   /** One line for the list of commands. */
@@ -253,6 +254,30 @@ It is made for that person and not for sale, and says so on every page.
 
 Example:
   turnchain measured vest.turnchain Ottilie --out pdf`,
+  },
+  pack: {
+    summary: 'pack PDFs, listing and pictures of a pattern for a shop',
+    usage: 'turnchain pack PATTERN --out DIR [options]',
+    page: `Makes one archive for each of the terms: all PDFs, the text of the listing (what it
+is, sizes, measurements, materials, level, what is in the files) and pictures of
+pages. Nothing is sent anywhere, and sheets made to measure are never packed.
+
+      PATTERN             a .turnchain file; - reads standard input
+      --out DIR           folder for the archives; it is made when it is not there
+      --terms us,uk       terms (first choice: those the pattern is written in)
+      --paper a4,letter   papers (first choice: both)
+      --edition standard,large-print,ink-saving
+                          editions (first choice: standard)
+      --pictures 1,3      pages to make pictures of (first choice: 1; "" for none);
+                          they need the program pdftoppm
+      --listing           print the listing, too
+      --anyway            pack although the pattern has errors
+
+Example:
+  turnchain pack vest.turnchain --out shop --terms us,uk --pictures 1,2
+
+It ends with 0 when all was packed, 1 when something could not be printed as it
+stands, 2 when nothing was packed.`,
   },
 };
 

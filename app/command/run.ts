@@ -26,6 +26,7 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   yarn: () => import('./yarn.ts'),
   price: () => import('./price.ts'),
   measured: () => import('./measured.ts'),
+  pack: () => import('./pack.ts'),
 };
 
 const isCommand = (word: string): word is CommandName => (COMMANDS as readonly string[]).includes(word);

@@ -10,6 +10,7 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import type { Scene } from '../../core/drawing/scene.ts';
 import type { Fact, Finding } from '../../core/finding.ts';
 import { kindOf, tellAs } from '../../core/findings/index.ts';
+import type { Booklet } from '../../core/print/content.ts';
 import { editionCharts } from '../../core/print/edition/charts.ts';
 import { editionSchematics } from '../../core/print/edition/schematics.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
@@ -110,14 +111,19 @@ export function plainName(text: string, longest: number): string {
   return name.length <= longest ? name : name.slice(0, longest).replace(/-[^-]*$|-+$/, '');
 }
 
-/** The files of an export, in the order in which they are written. Names differ, even without capitals. */
-export function exportItems(pattern: Pattern, choices: ExportChoices): readonly ExportItem[] {
-  const title = plainName(pattern.about.title, LONGEST_TITLE) || 'pattern';
-  const version = pattern.about.version
+/** Title and version as they stand in file names. */
+export function nameParts({ about }: Pattern): { readonly title: string; readonly version: string } {
+  const version = about.version
     .toLowerCase()
     .replace(/[^a-z0-9.]+/g, '-')
     .replace(/^[-.]+|[-.]+$/g, '')
     .slice(0, LONGEST_PART);
+  return { title: plainName(about.title, LONGEST_TITLE) || 'pattern', version: version && `v${version}` };
+}
+
+/** The files of an export, in the order in which they are written. Names differ, even without capitals. */
+export function exportItems(pattern: Pattern, choices: ExportChoices): readonly ExportItem[] {
+  const { title, version } = nameParts(pattern);
   const taken = new Set<string>();
   const free = (name: string): string => {
     for (let n = 1; ; n++) {
@@ -144,8 +150,7 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
   return choices.terms.flatMap((terms) =>
     choices.papers.flatMap((paper) =>
       choices.editions.flatMap((edition): readonly ExportItem[] => {
-        const named = (called: string) =>
-          file(title, terms, paper, edition, called, version && `v${version}`);
+        const named = (called: string) => file(title, terms, paper, edition, called, version);
         return [
           ...choices.sizes.map((size) => ({
             terms,
@@ -213,10 +218,11 @@ export async function prepareFolder(folder: string, what: string): Promise<DiskE
 export interface PrintedPages {
   readonly pdf: Uint8Array;
   readonly pages: number;
+  readonly booklet: Booklet;
 }
 
 /** Makes booklets of one pattern. What could not be printed as it stands gathers in `troubles`. */
-class Press {
+export class Press {
   readonly #study: Study;
   readonly #resources: Resources;
   readonly #troubles: Troubles;
@@ -280,7 +286,7 @@ class Press {
     this.#troubles.add(facts, layout.facts);
     const watch = { progress, ...(signal ? { signal } : {}) };
     const pdf = await writePages(layout, booklet, resources, watch);
-    return { pdf, pages: layout.pages.length };
+    return { pdf, pages: layout.pages.length, booklet };
   }
 }
 
@@ -290,10 +296,10 @@ export async function printPattern(
   media: Pictures,
   choice: Omit<ExportItem, 'file'>,
   signal?: AbortSignal,
-): Promise<PrintedPages & { readonly findings: readonly Finding[] }> {
+): Promise<Omit<PrintedPages, 'booklet'> & { readonly findings: readonly Finding[] }> {
   const press = new Press(study, media);
-  const printed = await press.print(choice, () => undefined, signal);
-  return { ...printed, findings: press.findings() };
+  const { pdf, pages } = await press.print(choice, () => undefined, signal);
+  return { pdf, pages, findings: press.findings() };
 }
 
 /**

@@ -30,7 +30,7 @@ import type { Reader } from './reader.ts';
 import { capitalised, listRuns, plainWords, uncapitalised } from './text.ts';
 
 /** A measurement's heading as it stands beside its numbers. */
-function headingOf(measurement: Measurement, reader: Reader): string {
+export function measurementHeading(measurement: Measurement, reader: Reader): string {
   const words = reader.say(measurement.heading, measurement.line);
   const named = measurement.of === 'piece' || /\bfits?\b|\bbody\b/iu.test(words);
   const worn = measurement.stretched ? ', stretched' : '';
@@ -125,7 +125,7 @@ function factsOf(measurements: readonly Measurement[], reader: Reader): readonly
   return [
     entries(
       'facts',
-      measurements.map((one) => [headingOf(one, reader), measurementWords(one, reader)] as const),
+      measurements.map((one) => [measurementHeading(one, reader), measurementWords(one, reader)] as const),
     ),
   ];
 }
@@ -137,7 +137,7 @@ function tablesOf(measurements: readonly Measurement[], reader: Reader): readonl
   );
   if (lengths.length === 0) return [];
   const heads = sizes.map((size) => pattern.sizes[size]!.label);
-  const heading = (one: Measurement) => headingOf(one, reader);
+  const heading = (one: Measurement) => measurementHeading(one, reader);
   const leading = units === 'metric' ? 'cm' : 'in';
   const inBoth = lengths.map((one): readonly [Text, ...Text[]] => [
     heading(one),
@@ -177,7 +177,7 @@ function fitBlocks(measurements: readonly Measurement[], reader: Reader): readon
     return words === null ? [] : [[one, words] as const];
   });
   for (const [one, words] of eases) {
-    const at = headingOf(one, reader).replace(/^finished /iu, '');
+    const at = measurementHeading(one, reader).replace(/^finished /iu, '');
     items.push([eases.length === 1 ? 'Ease' : `Ease at ${uncapitalised(at)}`, words]);
   }
   const sample = pattern.sizes.find((size) => size.id === pattern.sample);
