@@ -1,3 +1,4 @@
+/** `turnchain export`: a pattern as PDFs. Reads the choices, shows the progress and lists the files; a service does the work. */
 import type { Edition } from '../../core/print/style.ts';
 import { examine } from '../services/examine.ts';
 import type { ExportProgress, ExportWatch } from '../services/export.ts';
