@@ -9,6 +9,7 @@ export type CommandName =
   | 'check'
   | 'draw'
   | 'export'
+  | 'report'
   | 'new'
   | 'bring'
   | 'compare'
@@ -149,6 +150,26 @@ Examples:
   turnchain export vest.turnchain --out pdf --sizes all,each --edition large
 
 A pattern with errors is not exported: the errors are listed and it ends with 1.`,
+  },
+  report: {
+    summary: 'write the technical edit for a human editor',
+    usage: 'turnchain report PATTERN --out FILE [options]',
+    page: `Writes what the technical edit found: every finding by piece, with its words, its
+numbers in every size and what would put it right; what you accepted and why; all
+that was checked; and the stitches after every row in every size. Names, prices and
+measurements of people in the workbook are not in it.
+
+      PATTERN             a .turnchain file; - reads standard input
+      --out FILE          a name that ends in .pdf, or in .json for programs
+      --terms us|uk       terms of the report (first choice: the pattern's)
+      --paper a4|letter   paper of a PDF (first choice: a4)
+
+Examples:
+  turnchain report vest.turnchain --out vest-edit.pdf
+  turnchain report vest.turnchain --out vest-edit.json
+
+It ends with 0 when nothing is wrong but what you accepted, 1 when there are errors,
+2 when the file could not be read or the report not written.`,
   },
   new: {
     summary: 'begin a new pattern, or one from an example',

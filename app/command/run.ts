@@ -20,6 +20,7 @@ const MODULES: Readonly<Record<CommandName, () => Promise<{ readonly command: Co
   check: () => import('./check.ts'),
   draw: () => import('./draw.ts'),
   export: () => import('./export.ts'),
+  report: () => import('./report.ts'),
   new: () => import('./new.ts'),
   bring: () => import('./bring.ts'),
   compare: () => import('./compare.ts'),

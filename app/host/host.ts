@@ -130,6 +130,8 @@ export interface ExportRequest {
   readonly sizes: readonly (string | null)[];
   /** Ids of people whose own sheets are wanted besides. */
   readonly people?: readonly string[] | undefined;
+  /** Whether the report for a human editor is wanted besides. */
+  readonly report?: boolean | undefined;
   /** Handle of the folder that the PDFs go into. */
   readonly folder: string;
 }

@@ -31,6 +31,7 @@ const REQUEST = z.strictObject({
   editions: z.array(edition).max(MOST_CHOICES),
   sizes: z.array(size).max(MOST_CHOICES),
   people: z.array(person).max(MOST_CHOICES).optional(),
+  report: z.boolean().optional(),
   folder: handle,
 });
 

@@ -14,12 +14,14 @@ import type { Booklet } from '../../core/print/content.ts';
 import { editionCharts } from '../../core/print/edition/charts.ts';
 import { editionSchematics } from '../../core/print/edition/schematics.ts';
 import { bookletOf, type EditionFact } from '../../core/print/edition.ts';
+import { reportBooklet } from '../../core/print/editor-report.ts';
 import { fontsIn, layOut, type Resources, writePages } from '../../core/print/index.ts';
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import { sheetOf } from '../../core/print/person-sheet.ts';
 import { scenePen } from '../../core/print/scene-pen.ts';
 import { type Edition, type Paper, styleOf } from '../../core/print/style.ts';
 import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
+import { reportOf } from '../../core/review/report.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { type Disk, type DiskError, diskError, localDisk, whileSaving } from './disk.ts';
@@ -35,6 +37,8 @@ export interface ExportChoices {
   readonly sizes: readonly (string | null)[];
   /** Ids of people whose own sheets are written besides: never part of a pattern for sale. */
   readonly people?: readonly string[] | undefined;
+  /** Whether the report for a human editor is written besides, once for each terms and paper. */
+  readonly report?: boolean | undefined;
 }
 
 /** One file to be written. */
@@ -45,6 +49,8 @@ export interface ExportItem {
   readonly size: string | null;
   /** Id of the person whose own sheet it is. */
   readonly person?: string | undefined;
+  /** It is the report for a human editor. */
+  readonly report?: boolean | undefined;
   /** Its name, without folder. */
   readonly file: string;
 }
@@ -147,7 +153,19 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
     return { id, called: free(`made-for-${plainName(name, LONGEST_PART) || 'one-person'}`) };
   });
   const file = (...parts: readonly string[]) => `${parts.filter(Boolean).join('_')}.pdf`;
-  return choices.terms.flatMap((terms) =>
+  const reports = choices.terms.flatMap((terms) =>
+    (choices.report ? choices.papers : []).map(
+      (paper): ExportItem => ({
+        terms,
+        paper,
+        edition: 'standard',
+        size: null,
+        report: true,
+        file: file(title, terms, paper, 'technical-edit', version && `v${version}`),
+      }),
+    ),
+  );
+  const booklets = choices.terms.flatMap((terms) =>
     choices.papers.flatMap((paper) =>
       choices.editions.flatMap((edition): readonly ExportItem[] => {
         const named = (called: string) => file(title, terms, paper, edition, called, version);
@@ -171,6 +189,7 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
       }),
     ),
   );
+  return [...booklets, ...reports];
 }
 
 /** Gathers what layouts report, each thing once however many files it is in. */
@@ -243,7 +262,7 @@ export class Press {
     progress: (page: number, pages: number) => void,
     signal: AbortSignal | undefined,
   ): Promise<PrintedPages> {
-    const { terms, paper, edition, size, person } = choice;
+    const { terms, paper, edition, size, person, report } = choice;
     const cautions = size === null ? cautionsOf(this.#study) : cautionsForSize(this.#study, size);
     const scenes = new Map<string, Scene>();
     const schematics = (of: Study, sizes: string) => {
@@ -265,8 +284,9 @@ export class Press {
       },
     };
     const sizes = size ?? 'all';
-    const { booklet, facts } =
-      person === undefined
+    const { booklet, facts } = report
+      ? { booklet: reportBooklet(reportOf(this.#study, terms)), facts: [] }
+      : person === undefined
         ? bookletOf(this.#study, {
             terms,
             sizes,

@@ -1,12 +1,13 @@
 /** The place "Review": what stands between the pattern and sale, by its parts, each with the way there and its fix. */
 import { useMemo, useState } from 'react';
 import type { Finding } from '../../core/finding.ts';
+import { type FindingGroup, groupsOf } from '../../core/review/parts.ts';
 import { fixOf } from '../desk/fixes.ts';
 import { inTerms } from '../desk/terms.ts';
 import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
 import { reviewWords } from '../words/review.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
-import { type FindingGroup, groupsOf, placeFor } from './groups.ts';
+import { placeFor } from './groups.ts';
 import { reasonOf } from './reasons.ts';
 
 type Shown = 'all' | 'errors' | number;

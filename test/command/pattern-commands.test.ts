@@ -24,6 +24,39 @@ async function saved(pattern: Pattern, name = 'panel.turnchain'): Promise<string
   return path;
 }
 
+describe('report', () => {
+  test('as JSON, with what is wrong and an exit code', async () => {
+    const out = join(folder, 'edit.json');
+    const { code, out: told } = await command(['report', await saved(wrong), '--out', out]);
+    expect([code, told]).toEqual([1, `${out}\n`]);
+    const report = JSON.parse(readFileSync(out, 'utf8'));
+    expect(report).toMatchObject({ report: 1, title: 'Harbour vest', open: { error: 1 } });
+    expect(report.parts[0].findings[0]).toMatchObject({ code: 'repeat-does-not-fit', row: 'Row 3' });
+  });
+
+  test('as a tagged PDF in the other terms', async () => {
+    const out = join(folder, 'edit.pdf');
+    const { code } = await command([
+      'report',
+      await saved(right),
+      '--out',
+      out,
+      '--terms',
+      'uk',
+      '--paper',
+      'letter',
+    ]);
+    expect(code).toBe(0);
+    expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+
+  test('says what is missing', async () => {
+    const { code, err } = await command(['report', await saved(right), '--out', join(folder, 'edit.txt')]);
+    expect(code).toBe(2);
+    expect(err).toContain('ends in .pdf or .json');
+  });
+});
+
 describe('check', () => {
   test('a right pattern', async () => {
     const { code, out, err } = await command(['check', await saved(right)]);

@@ -82,6 +82,7 @@ const RULES: Readonly<
       'core/findings',
       'core/study',
       'core/drawing',
+      'types:core/review',
     ],
     packages: ['pdfkit', 'fontkit', 'pngjs'],
     node: true,

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../core/finding.ts';
 import { panelPattern } from '../../core/outlines/index.ts';
-import { groupsOf, placeFor } from '../../renderer/review/groups.ts';
+import { groupsOf } from '../../core/review/parts.ts';
+import { placeFor } from '../../renderer/review/groups.ts';
 
 const pattern = panelPattern({
   title: 'Trial',

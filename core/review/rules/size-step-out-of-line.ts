@@ -1,6 +1,6 @@
 /** One size stands out from the steps of its neighbours, in a line of the sheet or in a list typed in a text. */
 import { perSize, quoted, text, words } from '../../findings/phrases.ts';
-import { formatLength, toNumber } from '../../trade/units.ts';
+import { formatLength, rational, toNumber } from '../../trade/units.ts';
 import { listsTyped } from '../lists.ts';
 import { foundIn, type Rule } from '../rule.ts';
 import { outOfLine } from '../steps.ts';
@@ -28,13 +28,10 @@ export const sizeStepOutOfLine: Rule = {
       if (line.kind !== 'typed' || 'all' in line.values) return [];
       const values = result.sizes.map(({ value }) => (value !== null && 'value' in value ? value : null));
       const numbers = values.map((value) => (value === null ? null : toNumber(value.value)));
-      const show = (cm: number) => {
-        const [first] = values;
-        if (first?.dimension !== 'length') return String(Math.round(cm * 100) / 100);
-        const nearest = values.find((value) => value !== null && toNumber(value.value) === cm);
-        return nearest === undefined || nearest === null
-          ? `${Math.round(cm * 2) / 2} cm`
-          : formatLength(nearest.value, pattern.units);
+      const isLength = values[0]?.dimension === 'length';
+      const show = (value: number) => {
+        const length = isLength ? rational(value) : null;
+        return length === null ? String(Math.round(value * 100) / 100) : formatLength(length, pattern.units);
       };
       const data = outOfLine(numbers).map((found) =>
         found === null ? null : { line: line.name, values: found.values.map(show), about: show(found.about) },

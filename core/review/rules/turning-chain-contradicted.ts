@@ -1,23 +1,62 @@
 /** A row says of its turning chain the contrary of what the notes say once for all rows, or works so. */
+import type { Span } from '../../finding.ts';
 import { number, text } from '../../findings/phrases.ts';
-import type { Amount, Convention, CountsAs, Item, RowTree } from '../../notation/tree.ts';
+import type { Amount, CountsAs, Item, RowTree } from '../../notation/tree.ts';
+import type { Study } from '../../study/index.ts';
 import { found, type Rule } from '../rule.ts';
+import { looking } from '../scan.ts';
 
 type Said = 'stitch' | 'nothing';
 
 const saidBy = (counts: CountsAs): Said | null => (counts.kind === 'space' ? null : counts.kind);
 const plain = (amount: Amount): number | null => (amount.kind === 'one' ? amount.value : null);
 
-/** What the notes say of chains of each length; a length of which they say both is left out: they part it by place. */
-function settledBy(conventions: readonly Convention[]): ReadonlyMap<number, Said> {
-  const said = new Map<number, Set<Said>>();
-  for (const { chains, counts } of conventions) {
-    const n = chains === null ? null : plain(chains);
+/** What a sentence of the notes says of turning chains: of those of one length, or (null) of all. */
+interface Told extends Span {
+  readonly chains: number | null;
+  readonly said: Said;
+}
+
+const CHAIN =
+  /\bch(?:ain)?s?[- ]?(\d{1,2})\b|\b(\d{1,2})[- ]ch(?:ain)?\b|\b(?:turning|beginning|beg|starting) ch(?:ain)?s?\b|\bch(?:ain)?s? at the (?:beginning|start)\b/iu;
+const COUNTS =
+  /\b(?:(never counts?|(?:does|do) not count|is not counted|are not counted|not counting)|(counts? as|is counted as|are counted as))\b/iu;
+
+/** Sentences of prose that settle whether a turning chain counts. */
+const told = looking((text, kind): readonly Told[] => {
+  if (kind === 'row' || !/count/iu.test(text)) return [];
+  let at = 0;
+  return text.split(/(?<=[.;!])\s+/u).flatMap((sentence) => {
+    const from = text.indexOf(sentence, at);
+    at = from + sentence.length;
+    const chain = CHAIN.exec(sentence);
+    const counts = chain === null ? null : COUNTS.exec(sentence.slice(chain.index));
+    if (chain === null || counts === null || /\bch-\d+ sps?\b/iu.test(sentence)) return [];
+    const digits = chain[1] ?? chain[2];
+    const said: Said = counts[1] === undefined ? 'stitch' : 'nothing';
+    return [{ chains: digits === undefined ? null : Number(digits), said, from, to: at }];
+  });
+});
+
+/** What the notes say of a chain of a length; null where they say nothing, or both: then they part it by place. */
+type Settled = (chains: number) => Said | null;
+
+function settledBy(study: Study): Settled | null {
+  const said = new Map<number | null, Set<Said>>();
+  const add = (chains: number | null, own: Said) => {
+    said.set(chains, (said.get(chains) ?? new Set()).add(own));
+  };
+  for (const { text, hits } of told(study.pattern))
+    if (text.node.startsWith('notes:')) for (const each of hits) add(each.chains, each.said);
+  for (const { chains, counts } of study.readings.conventions) {
     const own = saidBy(counts);
-    if (n === null || own === null) continue;
-    said.set(n, (said.get(n) ?? new Set()).add(own));
+    if (own !== null) add(chains === null ? null : plain(chains), own);
   }
-  return new Map([...said].flatMap(([n, all]) => (all.size === 1 ? [[n, [...all][0]!] as const] : [])));
+  if (said.size === 0) return null;
+  return (chains) => {
+    const own = said.get(chains) ?? said.get(null);
+    return own?.size === 1 ? [...own][0]! : null;
+  };
 }
 
 interface Contrary {
@@ -33,14 +72,14 @@ const isFirst = (item: Item | undefined, type: 'skip' | 'work'): boolean =>
   item.places.some((place) => place.kind === 'first' || (type === 'work' && place.kind === 'same'));
 
 /** What a row says or shows of its turning chain, as long as the notes settle a chain of its length. */
-function contraryIn({ items }: RowTree, settled: ReadonlyMap<number, Said>): Contrary | null {
+function contraryIn({ items }: RowTree, settled: Settled): Contrary | null {
   const at = items.findIndex(({ type }) => type === 'chain');
   const chain = items[at];
   if (chain?.type !== 'chain' || items.slice(0, at).some(({ type }) => type !== 'aside' && type !== 'attach'))
     return null;
   const chains = plain(chain.amount);
-  const said = chains === null ? undefined : settled.get(chains);
-  if (chains === null || said === undefined) return null;
+  const said = chains === null ? null : settled(chains);
+  if (chains === null || said === null) return null;
   const next = items[at + 1];
   if (chain.counts !== null) {
     const own = saidBy(chain.counts);
@@ -81,8 +120,8 @@ export const turningChainContradicted: Rule = {
   example: null,
   sample: { chains: 3, said: 'stitch', how: 'says' },
   check: (study) => {
-    const settled = settledBy(study.readings.conventions);
-    if (settled.size === 0) return [];
+    const settled = settledBy(study);
+    if (settled === null) return [];
     return study.pieces.flatMap(({ blocks }) =>
       blocks.flatMap(({ block, tree }) => {
         const contrary = tree === null ? null : contraryIn(tree, settled);

@@ -6,6 +6,17 @@ import { foundIn, type Rule } from '../rule.ts';
 /** As far as metres a stitch may part from the middle of all sizes: rounding, and edgings that all sizes share. */
 const APART = 0.25;
 
+/** Where rows cannot be worked, their stitches say nothing of the yarn. */
+const UNWORKED: ReadonlySet<string> = new Set([
+  'too-many-stitches',
+  'too-many-rows',
+  'repeat-does-not-fit',
+  'place-does-not-exist',
+  'nothing-to-work-into',
+  'edge-not-there',
+  'figure-waits',
+]);
+
 const middle = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)]!;
@@ -27,7 +38,8 @@ export const yarnAmountOutOfLine: Rule = {
   check: (study) => {
     const { sizes, yarns } = study.pattern;
     const [first] = yarns;
-    if (first === undefined || sizes.length < 3) return [];
+    const isWorked = !study.findings.some(({ code }) => UNWORKED.has(code));
+    if (first === undefined || sizes.length < 3 || !isWorked) return [];
     const metres = sizes.map(({ id }) => {
       const each = yarns.map((yarn) => yarn.metres[id]);
       return each.some((amount) => amount === undefined)
