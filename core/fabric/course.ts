@@ -7,7 +7,7 @@ import type { RowTree } from '../notation/tree.ts';
 import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Fabric, type Opening, sameFabric, type Tally, tally } from './fabric.ts';
 import { isWrong, type Worked, workedAgain, workRow } from './row.ts';
-import { rowsNamed, unnamed, usesEdge } from './whole-rows.ts';
+import { partsNamed, rowsNamed, unnamed, usesEdge } from './whole-rows.ts';
 
 /** Rows of a piece beyond which it is not worked further. */
 export const MOST_ROWS = 20_000;
@@ -65,6 +65,8 @@ export interface Done {
 export interface PieceRecord {
   readonly name: string;
   readonly rows: readonly Done[];
+  /** What it came to. */
+  readonly fabric: Fabric | null;
 }
 
 /** Where the work of a piece stands between two written rows, but for the rows that later ones may refer to. */
@@ -146,7 +148,7 @@ export class Course {
   }
 
   record(name: string): PieceRecord {
-    return { name, rows: this.made };
+    return { name, rows: this.made, fabric: this.fabric };
   }
 
   /** The env of the row to come: what the piece so far adds. */
@@ -166,12 +168,38 @@ export class Course {
     return found.size > 0 ? found : null;
   }
 
+  /**
+   * The parts that the row joins, each as it was left. One of several made alike ("Legs (make 2)") is like the others,
+   * and one that no piece is called by is the work at hand.
+   */
+  private parts(row: RowTree): Env['parts'] {
+    const named = partsNamed(row);
+    if (named.length === 0 || this.fabric === null) return null;
+    const found = new Map<string, Fabric>();
+    for (const name of named) found.set(name, this.partCalled(name) ?? this.fabric);
+    return found;
+  }
+
+  private partCalled(name: string): Fabric | null {
+    const [which, kind] = name.split(' ') as [string, string];
+    const nth: Record<string, string> = { first: '1', second: '2', third: '3' };
+    const names = [name, `${kind} ${nth[which] ?? which}`, kind];
+    for (const wanted of names) {
+      for (const [key, record] of this.others) {
+        const called = key.replace(/\s*[([].*$/u, '').trim();
+        if (called === wanted || called === `${wanted}s`) return record.fabric;
+      }
+    }
+    return null;
+  }
+
   /** Works one row once. `span` moves its facts, for a row worked again at other words. */
   once(written: Written, only: readonly number[] | null, numbered: boolean, span: Span | null): Worked {
     const earlier = this.earlier(written.row, numbered);
+    const parts = this.parts(written.row);
     const lean =
-      usesEdge(written.row) || earlier !== null
-        ? { ...this.envNow(only), earlier }
+      usesEdge(written.row) || earlier !== null || parts !== null
+        ? { ...this.envNow(only), earlier, parts }
         : only === null
           ? this.env
           : { ...this.env, only, of: this.env };

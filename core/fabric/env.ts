@@ -32,6 +32,8 @@ export interface Env {
   readonly foundation: number;
   /** The earlier rows that the row at hand names, by number; null = it names none. */
   readonly earlier: ReadonlyMap<number, EarlierRow> | null;
+  /** Last rounds of the parts that the row at hand joins, by the name it gives them; null = it joins none. */
+  readonly parts: ReadonlyMap<string, Fabric> | null;
   /** Records what each stitch went into; null = nothing is recorded. */
   readonly trace: Tracer | null;
   /** The env that this one varies for a single row, or null. */
@@ -48,6 +50,7 @@ export const PLAIN_ENV: Env = {
   rowEnds: 0,
   foundation: 0,
   earlier: null,
+  parts: null,
   trace: null,
   of: null,
 };
@@ -76,6 +79,17 @@ export function sameEarlier(a: Env['earlier'], b: Env['earlier']): boolean {
     const other = b.get(number);
     if (other === undefined || other.turned !== row.turned || !sameFabric(other.fabric, row.fabric))
       return false;
+  }
+  return true;
+}
+
+/** Do both join the same parts? */
+export function sameParts(a: Env['parts'], b: Env['parts']): boolean {
+  if (a === b) return true;
+  if (a === null || b === null || a.size !== b.size) return false;
+  for (const [name, fabric] of a) {
+    const other = b.get(name);
+    if (other === undefined || !sameFabric(other, fabric)) return false;
   }
   return true;
 }

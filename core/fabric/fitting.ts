@@ -68,6 +68,7 @@ export function fitOpen(
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
+  if (item.type === 'work' || item.type === 'group') p.enter(item.places[0]?.part);
   if (item.type === 'choice') reportUnmet(p, item.works);
   const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
   const pass = (): boolean =>
@@ -85,8 +86,13 @@ export function fitOpen(
     if (stop !== null && stop.kind === 'marker' && atMarker(p, stop)) break;
     const { pos, inner, covered, gap } = p;
     const moment = p.moment();
+    // What the repeat stops before may lie behind stitches that it passes over on its way.
+    const end = stop !== null && stop.kind === 'before-next' ? p.seek([stop.noun]) : -1;
     p.trials += 1;
-    const ok = pass() && !(p.pos === pos && p.inner === inner && p.covered === covered && p.gap === gap);
+    const ok =
+      pass() &&
+      (end < 0 || p.pos <= end) &&
+      !(p.pos === pos && p.inner === inner && p.covered === covered && p.gap === gap);
     p.trials -= 1;
     if (p.exhausted) {
       if (p.trials === 0) p.note('too-many-stitches', item, { limit: p.made.length });

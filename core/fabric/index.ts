@@ -10,7 +10,7 @@ export {
   type Standing,
   type Written,
 } from './course.ts';
-export { amountOf, type Env, type Figures, PLAIN_ENV, sameEarlier } from './env.ts';
+export { amountOf, type Env, type Figures, PLAIN_ENV, sameEarlier, sameParts } from './env.ts';
 export {
   chainFabric,
   type Fabric,

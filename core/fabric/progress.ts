@@ -32,6 +32,7 @@ const MOST_STEPS = 400_000;
 export interface Moment {
   readonly below: Site[];
   readonly top: readonly Site[] | null;
+  readonly part: string | null;
   readonly tube: boolean;
   readonly gap: number;
   readonly skips: number;
@@ -167,6 +168,7 @@ export class Progress {
     return {
       below: this.below,
       top: this.top,
+      part: this.part,
       tube: this.tube,
       gap: this.gap,
       skips: this.skips,
@@ -194,6 +196,7 @@ export class Progress {
   restore(to: Moment): void {
     this.below = to.below;
     this.top = to.top;
+    this.part = to.part;
     this.tube = to.tube;
     this.gap = to.gap;
     this.along = NOWHERE;
@@ -364,6 +367,21 @@ export class Progress {
     if (nouns.some((noun) => ['row-end', 'chain', 'loop-of-chain'].includes(noun.kind))) return;
     this.below = [...this.below, ...this.top];
     this.top = null;
+  }
+
+  /** The part that the row is working into, of several that it joins. */
+  part: string | null = null;
+  /** Chains that the row has made from part to part, and works into as it comes by on either side. */
+  bridge = 0;
+
+  /** The row goes on into another part: its last round is what lies ahead. */
+  enter(part: string | undefined): void {
+    const fabric = part === undefined || part === this.part ? undefined : this.env.parts?.get(part);
+    if (part === undefined || fabric === undefined) return;
+    this.part = part;
+    const sites = [...fabric.sites.slice(fabric.start), ...fabric.sites.slice(0, fabric.start)];
+    this.below = [...this.below.slice(0, this.pos), ...sites];
+    this.inner = 0;
   }
 
   /** Row-ends are met only when a row says that it works along them; then the piece's own edge is laid out. */

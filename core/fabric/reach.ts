@@ -34,6 +34,12 @@ export function reachEach(
   ) {
     return make(p.here);
   }
+  p.enter(place.part);
+  const bridge = overBridge(p, place);
+  if (bridge > 0) {
+    for (let k = 0; k < bridge; k++) if (!make(NOWHERE)) return false;
+    return true;
+  }
   const only = (index: number | null): boolean => (index === null ? p.trials === 0 : make(index));
   switch (place.kind) {
     case 'next': {
@@ -154,6 +160,13 @@ export function reachEach(
     default:
       return make(NOWHERE);
   }
+}
+
+/** How many chains of the row's own, between two parts, the place names; 0 = it names none. */
+export function overBridge(p: Progress, place: Place): number {
+  if (p.bridge === 0 || (place.kind !== 'next' && place.kind !== 'across')) return 0;
+  if (!place.nouns.every((noun) => noun.kind === 'chain' || noun.kind === 'loop-of-chain')) return 0;
+  return place.kind === 'across' ? p.bridge : Math.min(p.bridge, p.amount(place.amount) ?? 0);
 }
 
 function takeEach(p: Progress, nouns: readonly Noun[], each: number, place: Place): number | null {

@@ -399,6 +399,12 @@ function attemptRow(
     }
     if (item.type === 'chain' && !stood && p.made.length === 0) {
       const n = p.amount(item.amount) ?? 0;
+      if (env.parts !== null && n > 1) {
+        // "Ch 3, sc in next 12 sts of first leg": it leads from one part to the other.
+        p.bridge = Math.min(n, MOST_STITCHES);
+        stood = true;
+        continue;
+      }
       const next = items.slice(i + 1).find((after) => !BESIDES.has(after.type) && after.type !== 'turn');
       const fromHook = next?.type === 'work' && next.places[0]?.kind === 'from-hook';
       if (round && leavesSpiral(below, item, next, p, evidence.base)) break;

@@ -231,8 +231,10 @@ export function decide(
   const space = n > tall && tall >= 2 ? n - tall : 0;
   if (forced !== null) return { counts: forced, base, space, assumed: true, ...kind };
   if (tall <= 1) {
-    // One or two chains are only height; a longer chain before a short stitch is a loop of its own.
-    return { counts: false, base, space: n >= 3 ? n : 0, assumed: false, ...kind };
+    // One or two chains are only height; a longer chain before a short stitch is a loop of its own, and so are two
+    // with the first stitch skipped under them ("ch 2, sk first sc, sc in next ch-1 sp").
+    const loop = n >= 3 || (n === 2 && evidence.firstSkipped);
+    return { counts: false, base, space: loop ? n : 0, assumed: false, ...kind };
   }
   if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false, ...kind };
   if (evidence.joinsStitch) {

@@ -69,6 +69,18 @@ export function rowsNamed(row: RowTree): readonly number[] {
   return made;
 }
 
+const parts = new WeakMap<RowTree, readonly string[]>();
+
+/** Parts that a row says it works into ("12 sts of first leg"). */
+export function partsNamed(row: RowTree): readonly string[] {
+  const known = parts.get(row);
+  if (known !== undefined) return known;
+  const found = [...JSON.stringify(row.items).matchAll(/"part":"([^"]+)"/g)].map((match) => match[1]!);
+  const made = [...new Set(found)];
+  parts.set(row, made);
+  return made;
+}
+
 const byPosition = new WeakMap<RowTree, RowTree>();
 
 /** The row with every stitch that it names to work into taken as the next stitch, whatever it is. */

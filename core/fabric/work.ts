@@ -9,7 +9,7 @@ import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
 import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurningChain } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
-import { reachEach } from './reach.ts';
+import { overBridge, reachEach } from './reach.ts';
 import type { Site } from './site.ts';
 import { stand } from './standing.ts';
 import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
@@ -31,6 +31,7 @@ function openEnded(p: Progress, item: Step): item is Repeat | Again | Work | Gro
   if (item.type === 'work' || item.type === 'group') {
     const place = item.places[0];
     if (place === undefined) return false;
+    if (overBridge(p, place) > 0) return false;
     if (place.kind === 'across') return !(p.here !== null && p.hereAlways);
     return place.kind === 'of-unit' && (place.which === 'each' || place.stop !== null);
   }
@@ -125,6 +126,7 @@ export function one(p: Progress, item: Step): boolean {
         return false;
       }
       p.pending += n;
+      if (p.env.parts !== null) p.bridge = n;
       return true;
     }
     case 'work':

@@ -15,6 +15,8 @@ export interface ReadOptions {
   readonly names?: readonly string[];
   /** Number of sizes when known; null or absent: unknown. */
   readonly sizes?: number | null;
+  /** What the text calls its sizes, where it says so. */
+  readonly labels?: readonly string[];
   /** True when U+FFFC stands for a figure. Without it the sign is read the same way. */
   readonly figures?: boolean;
 }
@@ -126,6 +128,8 @@ export class Cursor {
     readonly lexicon: Lexicon,
     /** Sizes that lists of numbers should have; null = not known. */
     public sizes: number | null,
+    /** What the text calls its sizes: "Child and Adult only". */
+    readonly labels: readonly string[] = [],
   ) {
     this.end = tokens.length;
     this.allSizes = sizes;

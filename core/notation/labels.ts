@@ -312,7 +312,7 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
       c.eatAny([':', '-', '.', ',']);
       return { labels: nths, except: false, ...c.span(start) };
     }
-    const said = c.eatAny(['sizes', 'size']) !== null;
+    let said = c.eatAny(['sizes', 'size']) !== null;
     const labels: string[] = [];
     let part = '';
     let words = 0;
@@ -339,7 +339,10 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
       )
         flush();
       else if (token.kind === 'sign' && token.word !== '-' && token.word !== '+') return null;
-      else {
+      else if (['sizes', 'size'].includes(token.word) && c.word(1) === 'only' && part !== '') {
+        flush();
+        said = true;
+      } else {
         const glue = part !== '' && token.gap ? ' ' : '';
         part = part + glue + token.text;
       }
@@ -350,6 +353,9 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
     c.eatAny(['sizes', 'size']);
     c.eatAny([':', '-', '.', ',']);
     if (!ended || labels.length === 0) return null;
+    const known = c.labels.map((label) => label.toLowerCase());
+    if (!said && labels.every((label) => known.includes(label.toLowerCase())))
+      return { labels, except: false, ...c.span(start) };
     if (!said && !labels.every((label) => /^(?:\d*-?X{0,6}[SML]|XS|one|\d+X?|[SML]\/[SML])$/iu.test(label)))
       return null;
     return { labels, except: false, ...c.span(start) };

@@ -352,11 +352,18 @@ export class Sorter {
 
   /** Where the colon is behind the name of a side that work follows on the same line; -1 where none is. */
   private sideColon(line: Range): number {
-    const name = SIDES.exec(this.words(line));
-    if (!name) return -1;
     let colon = line.from;
-    while (colon < line.to && this.tokens[colon]!.word !== ':') colon++;
-    return colon + 1 < line.to && !this.labelAt(line) ? colon : -1;
+    while (colon < line.to && colon < line.from + 6 && this.tokens[colon]!.word !== ':') colon++;
+    if (colon + 1 >= line.to || this.tokens[colon]!.word !== ':') return -1;
+    const name = SIDES.exec(this.words(line)) ?? this.pieceBefore(line, colon);
+    return name !== null && !this.labelAt(line) ? colon : -1;
+  }
+
+  /** "Heel: Row 1: …": the name of a part, with the label of its first row behind it. */
+  private pieceBefore(line: Range, colon: number): string | null {
+    const words = this.words({ from: line.from, to: colon });
+    if (!/^\p{Lu}[\p{L} ]*$/u.test(words) || !PIECES.test(words.split(' ').at(-1)!)) return null;
+    return this.labelAt({ from: colon + 1, to: line.to }) ? words : null;
   }
 
   private line(line: Range, next: Range | null): void {
@@ -441,6 +448,12 @@ export class Sorter {
   private startsAnew(line: Range, previous: string): boolean {
     if (!['.', ')', ']', '!', 'turn'].includes(previous)) return false;
     if (this.wholeAt(line)) return true;
+    // "Flatten ear: dc through both layers": nothing of the round above is left for it.
+    if (
+      /^(?:flatten|fold|pinch|press)$/u.test(this.tokens[line.from]!.word) &&
+      isWork(readItems(this.cursor(line)))
+    )
+      return true;
     const open = this.parts.at(-1);
     if (open?.kind !== 'row' || open.labelled) return false;
     const first = this.tokens[line.from]!;

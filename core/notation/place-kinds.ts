@@ -40,8 +40,19 @@ const JOINS = ['of join', 'of joining', 'of sl st', 'of beg', 'of last st'];
 /** "base of each st", "base of next 2 dc": the chains that the first row was worked into, from the other side. */
 function readBases(c: Cursor): Bare | null {
   return c.attempt(() => {
-    if (!c.eatAny(['base of', 'bases of', 'bottom of'])) return null;
+    const other = c.eatAny(['other side of', 'opposite side of']);
+    if (!other && !c.eatAny(['base of', 'bases of', 'bottom of'])) return null;
     const at = c.at;
+    if (other) {
+      // "other side of 3 ch", "of each of 3 ch": chains that the row itself has made.
+      c.eatAny(['each of', 'the', 'these', 'those']);
+      c.eatAny(['the', 'these', 'those', 'next']);
+      const amount = readAmount(c);
+      const noun = readNoun(c);
+      if (!amount || noun?.kind !== 'chain') return null;
+      const chains: Noun = { kind: 'loop-of-chain', ...c.span(at) };
+      return { kind: 'next', amount, nouns: [chains], every: 1, implied: false };
+    }
     const place = readNext(c) ?? readAcross(c);
     if (place?.kind !== 'next' && place?.kind !== 'across') return null;
     if (place.nouns.some((noun) => noun.kind === 'space')) return null;

@@ -11,6 +11,34 @@ export interface Draft {
   post: Into['post'];
   below: number;
   row?: number;
+  part?: string;
+}
+
+/** Parts that a toy or a garment has several of, and that one round joins. */
+const PARTS = 'leg foot paw arm ear finger toe horn wing tail sleeve half sock ball'.split(' ');
+const WHICH = ['first', 'second', 'third', 'other', 'left', 'right', 'next', '#th', 'front', 'back'];
+
+/** "first leg", "leg 2", "the other ear": which of several parts, in lower case; null where it does not say which. */
+export function readPart(c: Cursor): string | null {
+  return c.attempt(() => {
+    c.eat('the');
+    const nth = c.peek();
+    const which = c.eatAny(WHICH);
+    const word = c
+      .word()
+      .replace(/s$/u, '')
+      .replace(/^feet$/u, 'foot');
+    if (c.peek()?.kind !== 'word' || !PARTS.includes(word)) return null;
+    c.at++;
+    const label = c.peek();
+    const labelled =
+      which === null && (label?.kind === 'number' || (label?.kind === 'word' && /^[A-D]$/u.test(label.text)));
+    if (labelled) c.at++;
+    if (which === null && !labelled) return null;
+    return labelled
+      ? `${word} ${label.text.toLowerCase()}`
+      : `${which === '#th' ? nth!.value : which} ${word}`;
+  });
 }
 
 const LOOPS: readonly (readonly [string, NonNullable<Into['loop']>])[] = [
@@ -73,6 +101,15 @@ function eatWhich(c: Cursor): boolean {
 export function readTail(c: Cursor, draft: Draft): void {
   for (;;) {
     const took = c.attempt(() => {
+      const part = c.attempt(() => {
+        const met = ['around', 'across', 'along'].includes(c.tokens[c.at - 1]?.word ?? '');
+        if (!c.eatAny(['of', 'on', 'around', 'along', 'across', 'in', 'from']) && !met) return null;
+        return readPart(c);
+      });
+      if (part !== null) {
+        draft.part = part;
+        return true;
+      }
       if (
         c.eatAny([
           'of prev row',

@@ -22,7 +22,7 @@ export function cursorOver(
   options: ReadOptions,
   lexicon: Lexicon = lexiconOf(options.terms, options.names ?? []),
 ): Cursor {
-  return new Cursor(text, tokens, lexicon, options.sizes ?? null);
+  return new Cursor(text, tokens, lexicon, options.sizes ?? null, options.labels);
 }
 
 /**
@@ -36,7 +36,7 @@ export function readRowAt(c: Cursor, label: boolean, above: SizeFilter | null = 
   if (first.read) return first;
   const isStitch = (word: string) => c.lexicon.bases.has(word);
   const better = mended(c.tokens.slice(0, end), first, isStitch, (tokens) => {
-    const again = new Cursor(c.text, tokens, c.lexicon, sizes);
+    const again = new Cursor(c.text, tokens, c.lexicon, sizes, c.labels);
     again.at = at;
     return readOnce(again, label, above);
   });

@@ -5,6 +5,7 @@ import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount, readOrdinal } from './numbers.ts';
+import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
 import type { Amount, Item, Noun, Place, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -89,6 +90,50 @@ function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null
         return readStitch(c);
       });
   return { stitch: stitch ?? late, place };
+}
+
+/** "With second leg,", "join to first leg with sc in any st": the part that the work goes on with. */
+function readOnPart(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const joins = c.eatAny(['join', 'joining', 'attach']) !== null;
+    if (
+      !c.eatAny(
+        joins
+          ? ['to', 'with']
+          : ['with', 'on', 'starting with', 'using', 'holding', 'pick up', 'cont with', 'cont on'],
+      )
+    )
+      return null;
+    const part = readPart(c);
+    if (part === null) return null;
+    const with_ = joins && c.eatAny(['with', 'by']) !== null;
+    c.eatAny(['a', 'an', '#']);
+    const stitch = with_ ? readStitch(c) : null;
+    const place = stitch ? readPlace(c) : null;
+    if (!stitch) {
+      const ends = c.done || c.peek()!.kind === 'sign' || c.is('only');
+      c.eat('only');
+      return ends ? [{ type: 'aside', ...c.span(start) }] : null;
+    }
+    const span = c.span(start);
+    // A slip stitch only takes hold; any other is the first of the round there.
+    if (stitch.base === 'slip' || stitch.base === null) return [{ type: 'aside', ...span }];
+    const one: Amount = { kind: 'one', value: 1, from: span.to, to: span.to };
+    const next: Place = {
+      kind: 'next',
+      amount: one,
+      nouns: place?.kind === 'next' ? place.nouns : [anyStitch(c)],
+      every: 1,
+      implied: false,
+      loop: null,
+      post: null,
+      below: 0,
+      part,
+      ...span,
+    };
+    return [{ type: 'work', stitch, amount: one, places: [next], over: null, ...span }];
+  });
 }
 
 function readJoin(c: Cursor): Item[] | null {
@@ -342,6 +387,7 @@ export function readSimple(c: Cursor): Item[] | null {
     readTurn(c) ??
     readUnworked(c) ??
     readFastenOff(c) ??
+    readOnPart(c) ??
     readAttach(c) ??
     readJoin(c) ??
     readMarker(c) ??

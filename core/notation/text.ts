@@ -92,7 +92,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
       .map((line) => readSizes(text, tokens, line))
       .find((found) => found !== null) ?? null;
   const sizes = options.sizes ?? sizesFirst?.length ?? (seemsTwoSizes(tokens) ? 2 : null);
-  const known: ReadOptions = { ...options, sizes };
+  const known: ReadOptions = { ...options, sizes, ...(sizesFirst === null ? {} : { labels: sizesFirst }) };
   const sorter = new Sorter(text, tokens, known);
   sorter.sort();
   const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };

@@ -94,6 +94,8 @@ export interface Into {
   readonly below: number;
   /** "next sc on Rnd 1": the row named, which need not be the row below. */
   readonly row?: number;
+  /** "next 12 sts of first leg": the part named whose last round is gone into, in lower case and singular. */
+  readonly part?: string;
 }
 
 export type Place = Span &

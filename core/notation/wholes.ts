@@ -89,7 +89,7 @@ export function readAsPiece(c: Cursor): AsPiece | null {
     let words = 0;
     while (
       words < 5 &&
-      c.peek()?.kind === 'word' &&
+      (c.peek()?.kind === 'word' || (words > 0 && c.peek()?.kind === 'number' && c.word(1) !== 'times')) &&
       !c.isAny([
         'to',
         'until',

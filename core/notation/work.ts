@@ -17,6 +17,9 @@ const LAYERS = [
   'through both layers',
   'through both thicknesses',
   'through all layers',
+  'in both layers',
+  'in both thicknesses',
+  'of both layers',
   'working through both layers',
   'working through both thicknesses',
 ];
@@ -431,7 +434,8 @@ function finishWork(
     'at beg of row',
   ]);
   amount = null;
-  return made([impliedPlace(c, number, loop, noun ?? undefined)]);
+  const work = made([impliedPlace(c, number, loop, noun ?? undefined)]);
+  return layers ? { ...work, layers: true } : work;
 }
 
 /** True for the first work of a row that names no other colour. */

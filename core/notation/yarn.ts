@@ -4,6 +4,7 @@
 import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { readNoun } from './nouns.ts';
+import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
 import type { Item } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -315,6 +316,8 @@ export function readFastenOff(c: Cursor): Item[] | null {
       return true;
     });
     eatWhen(c);
+    // "Fasten off the first leg", "cut yarn on first leg only": of which part.
+    if (c.attempt(() => readPart(c.pass('on', 'for', 'of'))) !== null) c.eat('only');
     const end = c.span(start);
     const join = c.attempt<Item>(() => {
       // "… with an invisible join to first sc": the last stitch of the round is closed on to its first.

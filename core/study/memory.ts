@@ -10,6 +10,7 @@ import {
   type RowWorker,
   sameEarlier,
   sameFabric,
+  sameParts,
   type Worked,
   workRow,
 } from '../fabric/index.ts';
@@ -83,7 +84,8 @@ export class Memory {
         other.rowEnds === env.rowEnds &&
         other.foundation === env.foundation &&
         String(other.only) === String(env.only) &&
-        sameEarlier(other.earlier, env.earlier),
+        sameEarlier(other.earlier, env.earlier) &&
+        sameParts(other.parts, env.parts),
     );
     if (same !== undefined) return same;
     known.push(env);

@@ -87,6 +87,7 @@ export function findMultiple(text: string, terms: Terms): Multiple | null {
     rowEnds: 0,
     foundation: 0,
     earlier: null,
+    parts: null,
     trace: null,
     of: null,
   };

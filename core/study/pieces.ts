@@ -264,6 +264,7 @@ function envsFor(pattern: Pattern, readings: Readings, trees: readonly RowTree[]
       rowEnds: 0,
       foundation: 0,
       earlier: null,
+      parts: null,
       trace: null,
       of: null,
     }),

@@ -306,6 +306,7 @@ function workPiece(
     rowEnds: 0,
     foundation: 0,
     earlier: null,
+    parts: null,
     trace,
     of: null,
   };

@@ -15,6 +15,7 @@ import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
 import { loops } from './cases/loops.ts';
+import { makings } from './cases/makings.ts';
 import { mesh } from './cases/mesh.ts';
 import { motifs } from './cases/motifs.ts';
 import { older } from './cases/older.ts';
@@ -40,6 +41,7 @@ import { undersides } from './cases/undersides.ts';
 import { unlabelled } from './cases/unlabelled.ts';
 import { unsaid } from './cases/unsaid.ts';
 import { wardrobe } from './cases/wardrobe.ts';
+import { wearables } from './cases/wearables.ts';
 import { wholeRows } from './cases/wholeRows.ts';
 import { workroom } from './cases/workroom.ts';
 import { wrong } from './cases/wrong.ts';
@@ -87,5 +89,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   grades,
   trimmings,
   tucks,
+  makings,
+  wearables,
   wrong,
 };
