@@ -27,11 +27,11 @@ export interface MarketGuess {
 const SAID: readonly (readonly [Terms, RegExp])[] = [
   [
     'us',
-    /\b(?:U\.?S\.?A?\.?|American|north american)\s+(?:crochet\s+)?(?:terms?|terminology|abbreviations?|stitch names)\b/giu,
+    /\b(?:U\.?S\.?A?\.?|American|north american)\s+(?:crochet\s+)?(?:terms?|terminology|abbreviations?|stitch names)\b|\b(?:terms?|terminology|abbreviations?|stitches)\s*[(:–-]\s*U\.?S\b/giu,
   ],
   [
     'uk',
-    /\b(?:U\.?K\.?|British|english)\s+(?:crochet\s+)?(?:terms?|terminology|abbreviations?|stitch names)\b/giu,
+    /\b(?:U\.?K\.?|British|english)\s+(?:crochet\s+)?(?:terms?|terminology|abbreviations?|stitch names)\b|\b(?:terms?|terminology|abbreviations?|stitches)\s*[(:–-]\s*U\.?K\b/giu,
   ],
 ];
 
@@ -53,7 +53,10 @@ const MORE: readonly (readonly [Terms, RegExp, number])[] = [
 
 /** Chains that begin a row and say what they stand for, or where the first stitch goes: heights tell the stitch. */
 const CHAINS: readonly (readonly [Terms, RegExp])[] = [
-  ['us', /\bch(?:ain)?\s?3\s?[,(]?\s?\(?counts as (?:a |1 |first |one )?dc\b/giu],
+  [
+    'us',
+    /\bch(?:ain)?\s?3\s?[,(]?\s?\(?(?:at the (?:start|beginning) of (?:a|each|every) (?:row|rnd|round) )?counts as (?:a |1 |first |one )?dc\b/giu,
+  ],
   ['us', /\bch(?:ain)?\s?4\s?[,(]?\s?\(?counts as (?:a |1 |first |one )?tr\b/giu],
   ['uk', /\bch(?:ain)?\s?3\s?[,(]?\s?\(?counts as (?:a |1 |first |one )?tr\b/giu],
   ['uk', /\bch(?:ain)?\s?4\s?[,(]?\s?\(?counts as (?:a |1 |first |one )?dtr\b/giu],

@@ -61,8 +61,13 @@ export function numbersIn(text: string): readonly NumberList[] {
     const inner = brackets === '' ? undefined : new RegExp(UNIT, 'iu').exec(brackets)?.[0];
     const own = unitOf(unitFirst);
     // "10 cm (4 in)", "120 cm / 47 in": the same length in another unit, no second size.
+    const alone = brackets === '' && open === '';
+    // "10 cm in dc" too: behind its unit a number is whole, and "in" is a word.
     const apart =
-      own !== null && ((inner !== undefined && unitOf(inner) !== own) || (brackets === '' && open !== ''));
+      own !== null &&
+      ((inner !== undefined && unitOf(inner) !== own) ||
+        (brackets === '' && open !== '') ||
+        (alone && unitLast !== undefined));
     const words = apart
       ? whole.slice(0, first.length + whole.slice(first.length).indexOf(unitFirst!) + unitFirst!.length)
       : whole;

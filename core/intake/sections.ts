@@ -119,6 +119,8 @@ function partOf(phrase: string): PartName | null {
   if (phrase.length > LONGEST_HEAD) return null;
   const whole = partNamed(phrase);
   if (whole !== null) return whole;
+  // "5.5 mm (I) hook" is a thing in the list, and no head.
+  if (/\d/u.test(phrase)) return null;
   const halves = phrase.split(/\s*[/|]\s*|\s+[-–—]\s+|\s*[()]\s*/u).filter((half) => half.trim() !== '');
   if (halves.length < 2 || halves.length > 3) return null;
   return halves.map(partNamed).find((part) => part !== null) ?? null;

@@ -45,8 +45,12 @@ export function blockLabel(
   const form = formOf(piece.piece.blocks, block.block);
   const title = block.block.type === 'row' ? (block.block.title?.trim() ?? '') : '';
   const numbers = numbersOf(worked);
-  if (form === 'foundation') {
-    const word = worked.some((size) => size !== null && size.rows > 0) ? 'Foundation row' : 'Foundation';
+  const rows = worked.some((size) => size !== null && size.rows > 0);
+  // A chain by itself is no row, whatever it was entered as.
+  const bare =
+    block.block.type === 'row' && !rows && worked.some((size) => size !== null && size.tally.stitches > 0);
+  if (form === 'foundation' || bare) {
+    const word = rows ? 'Foundation row' : 'Foundation';
     return { text: title === '' ? word : title, side: null };
   }
   const noun = form === 'round' ? 'Rnd' : 'Row';

@@ -576,6 +576,74 @@ Edging Row: Ch 1, sc in first st, *sk 2 sts, sh in next st, sk 2 sts, sc in next
   ],
 };
 
+const cowl: OldPattern = {
+  style: 'cowl, materials without heads of their own, gauge with "in" behind the centimetres',
+  terms: 'us',
+  title: 'Fernhollow Cowl',
+  sizes: ['Small', 'Medium', 'Large'],
+  text: `Fernhollow Cowl
+by Marta Lind
+
+A quick cowl in the round with a little lace.
+
+SIZES
+Small (Medium, Large)
+Circumference: 56 (61, 66) cm / 22 (24, 26) in
+
+MATERIALS
+Aran weight wool, 100 g / 180 m per ball: 2 (2, 3) balls
+5.5 mm (I) hook
+Stitch marker, tapestry needle
+
+GAUGE
+14 sts and 8 rows = 10 cm in dc
+
+ABBREVIATIONS (US)
+ch - chain
+dc - double crochet
+sk: skip
+
+SPECIAL STITCHES
+V-st: (dc, ch 1, dc) in the same st
+
+NOTES
+Ch 3 at the start of a round counts as a dc.
+
+COWL
+Ch 78 (84, 93), join with a sl st, being careful not to twist.
+Rnd 1: Ch 3, dc in each ch around, join. 78 (84, 93) dc
+Rnd 2: Ch 3, dc in next 2 sts, *sk 1, V-st in next st, sk 1; rep from * around, join.
+Rnd 3: Ch 3, dc in each st and ch-1 sp around, join. Fasten off.
+
+FINISHING
+Weave in ends. Block lightly.
+
+(c) Marta Lind 2014
+`,
+  // Rnd 2: 3 + 2 × 25 (27, 30) = 53 (57, 63); Rnd 3: and the 25 (27, 30) spaces: 78 (84, 93).
+  pieces: [
+    {
+      name: 'COWL',
+      counts: [
+        [78, 84, 93],
+        [78, 84, 93],
+        [53, 57, 63],
+        [78, 84, 93],
+      ],
+    },
+  ],
+  also: ({ hooks, notions, gauges }) => ({
+    hooks: hooks.map(({ mm }) => mm),
+    notions: notions.map(({ name }) => name),
+    gauge: gauges.map(({ stitches, rows, width }) => [stitches, rows, width.value, width.unit]),
+  }),
+  expected: {
+    hooks: [5.5],
+    notions: ['Stitch marker', 'tapestry needle'],
+    gauge: [[14, 8, 10, 'cm']],
+  },
+};
+
 /** Every pattern, in plain text. */
 export const oldPatterns: readonly OldPattern[] = [
   amigurumi,
@@ -589,4 +657,5 @@ export const oldPatterns: readonly OldPattern[] = [
   counted,
   waistcoat,
   shawl,
+  cowl,
 ];

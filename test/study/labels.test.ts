@@ -82,6 +82,7 @@ describe('labels', () => {
     ['Rnd 5 (6)', row('round'), [5, 6], [null]],
     ['Rows 4–9', row('row'), [[4, 9]], ['RS']],
     ['Foundation', row('foundation'), ['unnumbered', 'unnumbered'], [null]],
+    ['Foundation', row('row'), [[1, 0]], [null]],
     ['Dec Rnd 12 (14)', row('round', 'Dec'), [12, 14], ['RS']],
     ['Dec rnd', row('round', 'Dec rnd'), ['unnumbered'], ['RS']],
     ['Row 2', row('row', '  '), [2], [null]],
