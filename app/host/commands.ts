@@ -31,6 +31,12 @@ export interface CommandEntry {
 const entries = [
   { name: 'new', group: 'file', title: 'New pattern…', key: 'Mod-Alt-n' },
   { name: 'open', group: 'file', title: 'Open…', key: 'Mod-o' },
+  {
+    name: 'bring',
+    group: 'file',
+    title: 'Bring in a pattern…',
+    also: 'import old text word docx paste',
+  },
   { name: 'save', group: 'file', title: 'Save', key: 'Mod-s' },
   { name: 'save-as', group: 'file', title: 'Save under another name…', key: 'Mod-Shift-s' },
   { name: 'versions', group: 'file', title: 'Earlier versions…', also: 'history restore kept' },

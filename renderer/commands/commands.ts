@@ -25,6 +25,7 @@ export class Commands {
     const always = () => true;
     const own = new Map<CommandName, Action>([
       ['new', { ready: always, run: () => studio.ask({ kind: 'new' }) }],
+      ['bring', { ready: always, run: () => studio.ask({ kind: 'bring' }) }],
       ['open', { ready: always, run: () => void studio.openChosen() }],
       ['save', { ready: open, run: () => void studio.save() }],
       ['save-as', { ready: open, run: () => void studio.saveAs() }],

@@ -1,5 +1,6 @@
 /** Whatever stands over the window just now: questions about files, and the lists that commands open. */
 import type { ReactNode } from 'react';
+import { BringIn } from '../bring/dialog.tsx';
 import { CommandSearch } from '../dialogs/commands.tsx';
 import { KeyList } from '../dialogs/keys.tsx';
 import { NewPattern } from '../dialogs/new-pattern.tsx';
@@ -13,6 +14,7 @@ import type { Dialog, Studio } from './studio.ts';
 /** Dialogs that stand in modules of their own, by kind. */
 const OTHERS: Partial<Record<Dialog['kind'], () => ReactNode>> = {
   new: NewPattern,
+  bring: BringIn,
   versions: Versions,
   commands: CommandSearch,
   keys: KeyList,

@@ -25,7 +25,7 @@ export type Dialog =
   | { readonly kind: 'changed-on-disk' }
   | { readonly kind: 'gone-from-disk' }
   | { readonly kind: 'trouble'; readonly title: string; readonly message: string }
-  | { readonly kind: 'new' | 'versions' | 'commands' | 'keys' | 'about' | 'theme' };
+  | { readonly kind: 'new' | 'bring' | 'versions' | 'commands' | 'keys' | 'about' | 'theme' };
 
 /** Where a view is asked to go: shown by the place that can, then taken away. */
 export interface Target {

@@ -28,6 +28,9 @@ export function StartScreen() {
           <button type="button" onClick={() => commands.run('open')}>
             {startWords.open}
           </button>
+          <button type="button" onClick={() => commands.run('bring')}>
+            {startWords.bring}
+          </button>
           <button type="button" className="bare" onClick={() => commands.run('commands')}>
             {shellWords.menu}
           </button>

@@ -5,6 +5,7 @@ export const startWords = {
   begin: 'Begin',
   newPattern: 'New pattern…',
   open: 'Open a pattern…',
+  bring: 'Bring in a pattern…',
   recent: 'Last opened',
   noRecent: 'Patterns that you open or save are listed here.',
   notThere: 'not there any more',

@@ -9,34 +9,7 @@ import { bring } from '../../core/intake/bring.ts';
 import { DOCX_LIMITS, textOfDocx } from '../../core/intake/docx.ts';
 import { textOfMarkup } from '../../core/intake/markup.ts';
 import { study } from '../../core/study/index.ts';
-
-const W = 'http://schemas.openxmlformats.org/wordprocessingml/2006/main';
-const p = (text: string, properties = '') =>
-  `<w:p>${properties === '' ? '' : `<w:pPr>${properties}</w:pPr>`}${text
-    .split('|')
-    .map((run) => `<w:r><w:t xml:space="preserve">${run}</w:t></w:r>`)
-    .join('')}</w:p>`;
-const heading = (text: string) => p(text, '<w:pStyle w:val="Heading1"/>');
-const numbered = (text: string) => p(text, '<w:numPr><w:ilvl w:val="0"/><w:numId w:val="1"/></w:numPr>');
-const table = (rows: readonly (readonly string[])[]) =>
-  `<w:tbl>${rows.map((cells) => `<w:tr>${cells.map((cell) => `<w:tc>${p(cell)}</w:tc>`).join('')}</w:tr>`).join('')}</w:tbl>`;
-
-/** A document with this body. */
-function docx(body: string, more: Readonly<Record<string, string>> = {}): Uint8Array {
-  const parts: Record<string, string> = {
-    '[Content_Types].xml':
-      '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/word/document.xml" ContentType="application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"/></Types>',
-    '_rels/.rels':
-      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument" Target="word/document.xml"/></Relationships>',
-    'word/_rels/document.xml.rels':
-      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/numbering" Target="numbering.xml"/><Relationship Id="rId2" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/styles" Target="styles.xml"/></Relationships>',
-    'word/styles.xml': `<w:styles xmlns:w="${W}"><w:style w:type="paragraph" w:styleId="Heading1"><w:name w:val="heading 1"/></w:style></w:styles>`,
-    'word/numbering.xml': `<w:numbering xmlns:w="${W}"><w:abstractNum w:abstractNumId="0"><w:lvl w:ilvl="0"><w:numFmt w:val="decimal"/></w:lvl></w:abstractNum><w:num w:numId="1"><w:abstractNumId w:val="0"/></w:num></w:numbering>`,
-    'word/document.xml': `<w:document xmlns:w="${W}"><w:body>${body}</w:body></w:document>`,
-    ...more,
-  };
-  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, xml]) => [name, strToU8(xml)])));
-}
+import { docx, heading, numbered, p, table, W } from './documents.ts';
 
 const textOf = async (bytes: Uint8Array): Promise<string> => {
   const result = await textOfDocx(bytes, readDocx);

@@ -56,6 +56,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
     const found: Record<string, readonly string[]> = { start: await violations() };
     for (const [name, open] of [
       ['new', () => run('new pattern')],
+      ['bring', () => run('bring in a pattern')],
       ['commands', () => press('Control+k')],
       ['keys', () => press('F1')],
       ['theme', () => run('look and spelling')],

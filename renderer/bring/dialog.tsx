@@ -1,0 +1,139 @@
+/** Brings in an old pattern: choosing or pasting it, looking at what was understood, then a new unsaved pattern. */
+import { useEffect, useRef, useState } from 'react';
+import type { Brought } from '../../core/intake/bring.ts';
+import { takeOffers } from '../../core/intake/offers.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
+import { Modal } from '../parts/modal.tsx';
+import { useStudio } from '../shell/hooks.ts';
+import { bringWords } from '../words/bring.ts';
+import { shellWords } from '../words/shell.ts';
+import type { Source } from './protocol.ts';
+import { readOldPattern } from './reading.ts';
+import { Review } from './review.tsx';
+
+type State =
+  | { readonly kind: 'choosing'; readonly fault: string | null }
+  | { readonly kind: 'reading' }
+  | { readonly kind: 'read'; readonly brought: Brought };
+
+export function BringIn() {
+  const studio = useStudio();
+  const [state, setState] = useState<State>({ kind: 'choosing', fault: null });
+  const [pasted, setPasted] = useState('');
+  const [source, setSource] = useState<Source | null>(null);
+  /** What the maker chose; null while the text itself shows it. */
+  const [terms, setTerms] = useState<Terms | null>(null);
+  const [title, setTitle] = useState('');
+  const [taken, setTaken] = useState<ReadonlySet<number>>(new Set());
+  const work = useRef<AbortController | null>(null);
+  useEffect(() => () => work.current?.abort(), []);
+  const close = () => studio.ask(null);
+
+  const read = async (from: Source, chosen: Terms | null) => {
+    work.current?.abort();
+    const control = new AbortController();
+    work.current = control;
+    setSource(from);
+    setTerms(chosen);
+    setState({ kind: 'reading' });
+    try {
+      const told = await readOldPattern(
+        { source: from, terms: chosen, date: studio.today() },
+        control.signal,
+      );
+      if (!told.ok) return setState({ kind: 'choosing', fault: told.message });
+      setTitle(told.brought.pattern.about.title);
+      setTaken(new Set());
+      setState({ kind: 'read', brought: told.brought });
+      studio.tell(bringWords.rows(told.brought.rows.followed, told.brought.rows.written));
+    } catch {
+      // Stopped, because something else is read or the dialog is gone.
+    }
+  };
+
+  const choose = () => {
+    const input = document.createElement('input');
+    input.type = 'file';
+    input.accept = '.txt,.md,.text,.docx,text/plain';
+    input.addEventListener('change', () => {
+      const file = input.files?.[0];
+      if (file === undefined) return;
+      file.arrayBuffer().then(
+        (buffer) => read({ kind: 'file', name: file.name, bytes: new Uint8Array(buffer) }, null),
+        () => setState({ kind: 'choosing', fault: bringWords.unread(file.name) }),
+      );
+    });
+    input.click();
+  };
+
+  const make = (brought: Brought) => {
+    const offers = brought.offers.filter((_, i) => taken.has(i));
+    const pattern = takeOffers(brought.pattern, offers);
+    const called = title.trim() === '' ? shellWords.untitled : title.trim();
+    close();
+    void studio.begin({ ...pattern, about: { ...pattern.about, title: called } });
+  };
+
+  const isAsked = state.kind === 'read' && terms === null && !state.brought.market.sure;
+  return (
+    <Modal
+      title={bringWords.title}
+      onClose={close}
+      className="bring"
+      buttons={
+        <>
+          <button type="button" onClick={close}>
+            {shellWords.cancel}
+          </button>
+          {state.kind === 'read' && (
+            <>
+              <button type="button" onClick={() => setState({ kind: 'choosing', fault: null })}>
+                {bringWords.again}
+              </button>
+              <button type="button" className="chief" disabled={isAsked} onClick={() => make(state.brought)}>
+                {bringWords.make}
+              </button>
+            </>
+          )}
+        </>
+      }
+    >
+      {state.kind === 'choosing' && (
+        <>
+          <p>{bringWords.lead}</p>
+          {state.fault !== null && (
+            <p className="form-fault" role="alert">
+              {state.fault}
+            </p>
+          )}
+          <button type="button" className="chief" onClick={choose}>
+            {bringWords.chooseFile}
+          </button>
+          <label className="field">
+            <span>{bringWords.paste}</span>
+            <textarea rows={10} value={pasted} onChange={(event) => setPasted(event.target.value)} />
+          </label>
+          <button
+            type="button"
+            disabled={pasted.trim() === ''}
+            onClick={() => void read({ kind: 'words', text: pasted }, null)}
+          >
+            {bringWords.read}
+          </button>
+        </>
+      )}
+      {state.kind === 'reading' && <p role="status">{bringWords.reading}</p>}
+      {state.kind === 'read' && (
+        <Review
+          brought={state.brought}
+          isAsked={isAsked}
+          title={title}
+          onTitle={setTitle}
+          onTerms={(chosen) => source !== null && void read(source, chosen)}
+          taken={taken}
+          onTaken={setTaken}
+        />
+      )}
+    </Modal>
+  );
+}

@@ -1,0 +1,19 @@
+/** What the page asks of the worker that reads old patterns, and what it answers. Shapes only. */
+import type { Brought } from '../../core/intake/bring.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
+
+/** Where the words come from. */
+export type Source =
+  | { readonly kind: 'words'; readonly text: string }
+  /** A file of words or of a word processor. */
+  | { readonly kind: 'file'; readonly name: string; readonly bytes: Uint8Array };
+
+export interface BringAsked {
+  readonly source: Source;
+  readonly terms: Terms | null;
+  readonly date: string;
+}
+
+export type BringTold =
+  | { readonly ok: true; readonly brought: Brought }
+  | { readonly ok: false; readonly message: string };

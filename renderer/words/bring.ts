@@ -1,0 +1,50 @@
+/** Words of bringing in an old pattern. */
+import { shellWords } from './shell.ts';
+
+const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+
+export const bringWords = {
+  title: 'Bring in a pattern',
+  lead: 'A .txt, .md or .docx file, or words that you paste. Rows, sizes and materials are recognised; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
+  chooseFile: 'Choose a file…',
+  paste: 'Or paste the whole pattern here',
+  read: 'Read it',
+  reading: 'Reading the pattern and working its rows…',
+  again: 'Another pattern',
+  make: 'Make the pattern',
+  tooLong: 'Reading it took too long and was given up. Bring in one pattern at a time, as plain text.',
+  failed: 'It could not be read. Save it as plain text and bring that in.',
+  summary: 'What was understood',
+  name: 'Title',
+  sizes: 'Sizes',
+  pieces: 'Pieces',
+  piece: (name: string, make: number, rows: number) =>
+    `${name || shellWords.untitled}${make === 1 ? '' : `, made ${make} times`}: ${many(rows, 'row', 'rows')}`,
+  rows: (followed: number, written: number) => {
+    const needs = written - followed;
+    const all = `${followed} of ${many(written, 'row is', 'rows are')} followed`;
+    return needs === 0 ? `${all}.` : `${all}; ${needs} ${needs === 1 ? 'needs' : 'need'} you.`;
+  },
+  parts: (yarns: number, hooks: number, notions: number, gauges: number, lines: number) =>
+    [
+      many(yarns, 'yarn', 'yarns'),
+      many(hooks, 'hook', 'hooks'),
+      many(notions, 'notion', 'notions'),
+      many(gauges, 'gauge', 'gauges'),
+      many(lines, 'measurement', 'measurements'),
+    ].join(', '),
+  terms: 'Written in',
+  termsSure: 'The words show it:',
+  termsAsk:
+    'The words do not show clearly in which terms it is written, and the same letters mean different stitches. Choose:',
+  doubts: (n: number) => `To look at: ${n}`,
+  doubtsNote: 'They are kept with the pattern until you have looked at them.',
+  noDoubts: 'Nothing is in doubt.',
+  offers: 'Numbers that could be figures',
+  offersNote:
+    'These numbers are those of a line of your sizing sheet in every size. As figures they follow the sheet from now on.',
+  offer: (text: string, line: string) => `${text} as “${line}”`,
+  allOffers: 'All of them',
+  leftOut: (lines: readonly string[]) => `Left out as page numbers and running heads: ${lines.join(' · ')}`,
+  unread: (name: string) => `“${name}” could not be read from the disk.`,
+} as const;

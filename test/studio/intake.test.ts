@@ -1,0 +1,118 @@
+/** Bringing in an old pattern in a real browser: pasted words and a document, the review, the pattern that comes of it. */
+import fs from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { docx, heading, p, table } from '../intake/documents.ts';
+import { openStudio, type Studio } from './harness.ts';
+
+const axe = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let studio: Studio;
+let page: Page;
+
+beforeAll(async () => {
+  studio = await openStudio();
+}, 240_000);
+afterEach(async () => {
+  await page.close();
+  expect(studio.complaints).toEqual([]);
+});
+afterAll(() => studio.close());
+
+async function violations(): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { violations: found } = await (window as unknown as { axe: typeof import('axe-core') }).axe.run();
+    return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+  });
+}
+
+const dialog = () => page.getByRole('dialog', { name: 'Bring in a pattern' });
+
+// 23 chains leave 22 sc; the second row is one stitch off on purpose.
+const WORDS = `Mudflat Cowl
+by Ines Fallow
+
+Sizes: S (M)
+Gauge: 14 sc and 16 rows = 10 cm
+
+Band
+Ch 23 (27).
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (22 (26) sc)
+Row 2: Ch 1, sc in each st across, turn. (23 (26) sc)
+Row 3: Ch 1, hdc in each st across, turn. (22 (26) hdc)
+`;
+
+test('pasted words are shown with what is in doubt, and become an unsaved pattern', async () => {
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  await dialog().getByRole('textbox', { name: /paste/u }).fill(WORDS);
+  await dialog().getByRole('button', { name: 'Read it' }).click();
+  await dialog().getByText('3 of 4 rows are followed; 1 needs you.').waitFor();
+  await dialog().getByText('Band, Row 2').waitFor();
+  expect(await dialog().getByRole('radio', { name: /US/u }).isChecked()).toBe(true);
+  expect(await violations()).toEqual([]);
+  await dialog().getByRole('textbox', { name: 'Title' }).fill('Mudflat Cowl, again');
+  await dialog().getByRole('button', { name: 'Make the pattern' }).click();
+  await page.locator('.manuscript').getByText('Ch 1, hdc in each st across, turn.').waitFor();
+  expect(await page.locator('.manuscript').textContent()).toContain('Mudflat Cowl, again');
+}, 120_000);
+
+test('a document of a word processor', async () => {
+  const file = join(fs.mkdtempSync(join(tmpdir(), 'intake-')), 'lichen-coaster.docx');
+  fs.writeFileSync(
+    file,
+    docx(
+      [
+        heading('Coaster'),
+        table([
+          ['Rnd', 'Instruction', 'Stitches'],
+          ['1', '6 sc in magic ring', '6'],
+          ['2', '2 sc in each st around', '12'],
+        ]),
+        p('Fasten off.'),
+      ].join(''),
+    ),
+  );
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    dialog().getByRole('button', { name: 'Choose a file…' }).click(),
+  ]);
+  await chooser.setFiles(file);
+  await dialog().getByText('2 of 2 rows are followed.').waitFor();
+  await dialog().getByRole('button', { name: 'Make the pattern' }).click();
+  await page.locator('.manuscript').getByText('2 sc in each st around').waitFor();
+  fs.rmSync(file);
+}, 120_000);
+
+test('terms that the words do not show are asked for; what is no document is told', async () => {
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  await dialog().getByRole('textbox', { name: /paste/u }).fill('Cowl\nCh 24.\nRow 1: Dc in each ch across.');
+  await dialog().getByRole('button', { name: 'Read it' }).click();
+  const make = dialog().getByRole('button', { name: 'Make the pattern' });
+  await make.waitFor();
+  expect(await make.isDisabled()).toBe(true);
+  expect(await violations()).toEqual([]);
+  await dialog().getByRole('radio', { name: /UK/u }).check();
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('dialog button')].some(
+      (b) => b.textContent === 'Make the pattern' && !(b as HTMLButtonElement).disabled,
+    ),
+  );
+  await dialog().getByRole('button', { name: 'Another pattern' }).click();
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    dialog().getByRole('button', { name: 'Choose a file…' }).click(),
+  ]);
+  await chooser.setFiles({
+    name: 'x.docx',
+    mimeType: 'application/octet-stream',
+    buffer: Buffer.from('PK\u0003\u0004 nothing'),
+  });
+  await dialog().getByRole('alert').getByText('not a .docx document').waitFor();
+}, 120_000);
