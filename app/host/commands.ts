@@ -105,6 +105,13 @@ const entries = [
   { name: 'go-materials', group: 'go', title: 'Materials', key: 'Mod-3', also: 'gauge tension yarn hooks' },
   { name: 'go-review', group: 'go', title: 'Review', key: 'Mod-4', also: 'findings errors' },
   { name: 'go-print', group: 'go', title: 'Print', key: 'Mod-5', also: 'pdf preview pages' },
+  {
+    name: 'go-workbook',
+    group: 'go',
+    title: 'Workbook',
+    key: 'Mod-7',
+    also: 'sample tester swatch yarn time price made to measure',
+  },
   { name: 'go-outline', group: 'go', title: 'Outline', key: 'F6', also: 'pieces list' },
   { name: 'go-ledger', group: 'go', title: 'Ledger', key: 'Shift-F6', also: 'counts' },
 

@@ -18,3 +18,14 @@ export function review(study: Study): readonly Finding[] {
   known.set(study, findings);
   return findings;
 }
+
+/**
+ * The same for a study that somebody is still typing in: what follows every row keeps its findings of `before` until
+ * `review` is asked. Nothing is left out where nothing was made, since those rules then have nothing to follow.
+ */
+export function reviewMeanwhile(study: Study, before: readonly Finding[]): readonly Finding[] {
+  if (study.pattern.workbook.makings.length === 0) return review(study);
+  return RULES.flatMap((rule) =>
+    rule.late ? before.filter(({ code }) => code === rule.code) : rule.check(study),
+  );
+}

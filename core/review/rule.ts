@@ -10,6 +10,8 @@ import type { Study } from '../study/index.ts';
 export interface Rule extends FindingKind {
   /** Every finding of this rule in a pattern. Total: a half-written pattern is no reason to fail. */
   readonly check: (study: Study) => readonly Finding[];
+  /** It follows every row of every size: while somebody types it waits for a pause. */
+  readonly late?: true;
 }
 
 /** Where a rule found something: a node (see `texts` for parts without an id) and words of its text. */

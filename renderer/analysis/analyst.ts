@@ -5,7 +5,7 @@
 import type { Node } from 'prosemirror-model';
 import type { Step } from 'prosemirror-transform';
 import type { LineRule } from '../../core/document/attributes.ts';
-import { applyChanges, type FromWorker, type ToWorker } from './protocol.ts';
+import { applyChanges, type FromWorker, type ToWorker, type Watched } from './protocol.ts';
 import { type FigureTrial, type LineTrial, NOTHING_KNOWN, type Report } from './report.ts';
 
 /** The part of a Worker that is used, so that tests can run the same code without one. */
@@ -79,6 +79,11 @@ export class Analyst {
       this.#askedLines.set(serial, answer);
       this.#worker.postMessage({ kind: 'line-asked', serial, id, rule });
     });
+  }
+
+  /** Says what is on screen, for what is reckoned only while it is looked at. */
+  watch(watched: Watched): void {
+    this.#worker.postMessage({ kind: 'watched', ...watched });
   }
 
   /** Whether the report is of the newest state. */

@@ -14,6 +14,7 @@ import type {
   PieceReport,
   Report,
 } from './report.ts';
+import type { PersonReport, WorkbookReport } from './workbook-report.ts';
 
 export type ToWorker =
   | { readonly kind: 'document'; readonly version: number; readonly document: unknown }
@@ -22,7 +23,16 @@ export type ToWorker =
   /** What would this expression show? Answered with the same serial. */
   | { readonly kind: 'figure-asked'; readonly serial: number; readonly expression: string }
   /** What would this line come to by another rule? Answered with the same serial. */
+  /** What is on screen and worth its time: the workbook's numbers, and whose own column. */
+  | ({ readonly kind: 'watched' } & Watched)
   | { readonly kind: 'line-asked'; readonly serial: number; readonly id: string; readonly rule: LineRule };
+
+/** Reports that are made only while they are looked at. */
+export interface Watched {
+  readonly workbook: boolean;
+  /** Id of the person whose column is shown, or null. */
+  readonly person: string | null;
+}
 
 export type FromWorker =
   | ({ readonly kind: 'changes' } & Changes)
@@ -45,6 +55,8 @@ export interface Changes {
   readonly findings?: readonly FindingReport[];
   readonly accepted?: Report['accepted'];
   readonly materials?: MaterialsReport;
+  readonly workbook?: WorkbookReport | null;
+  readonly person?: PersonReport | null;
 }
 
 /** The report after the changes. Untouched parts keep their identity. */
@@ -52,6 +64,8 @@ export function applyChanges(report: Report, changes: Changes): Report {
   let { sizes, lines, figures, pieces, blocks, findings, byNode } = report;
   const materials = changes.materials ?? report.materials;
   const accepted = changes.accepted ?? report.accepted;
+  const workbook = changes.workbook === undefined ? report.workbook : changes.workbook;
+  const person = changes.person === undefined ? report.person : changes.person;
   if (changes.sizes) sizes = changes.sizes;
   if (changes.lineOrder || changes.lines) {
     const next = new Map(lines);
@@ -82,6 +96,8 @@ export function applyChanges(report: Report, changes: Changes): Report {
     byNode,
     accepted,
     materials,
+    workbook,
+    person,
   };
 }
 

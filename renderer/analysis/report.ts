@@ -2,9 +2,11 @@
  * What the views know of a pattern besides its document: the study and the technical edit as plain data, small
  * enough to cross from the worker to the page. Shapes only. Everything here is derived and none of it is kept.
  */
+
 import type { Finding } from '../../core/finding.ts';
 import type { AcceptedFinding } from '../../core/review/accepted.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
+import type { PersonReport, WorkbookReport } from './workbook-report.ts';
 
 /** A length in both systems, ready to show; the exact one stays in the study. */
 export interface BothUnits {
@@ -121,6 +123,10 @@ export interface Report {
   /** What the maker looked at and let stand. */
   readonly accepted: readonly AcceptedFinding[];
   readonly materials: MaterialsReport;
+  /** The workbook's numbers; null while nobody looks at them. */
+  readonly workbook: WorkbookReport | null;
+  /** The column of the person chosen; null for nobody. */
+  readonly person: PersonReport | null;
 }
 
 /** What is known before the first study is done. */
@@ -135,4 +141,6 @@ export const NOTHING_KNOWN: Report = {
   byNode: new Map(),
   accepted: [],
   materials: { abbreviations: { us: [], uk: [] }, cautions: [], balls: {} },
+  workbook: null,
+  person: null,
 };

@@ -15,6 +15,7 @@ import { project } from '../../core/document/project.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { Analyst, type WorkerLike } from '../analysis/analyst.ts';
+import type { Watched } from '../analysis/protocol.ts';
 import type { FigureTrial, LineTrial, Report } from '../analysis/report.ts';
 import { identity } from './identity.ts';
 
@@ -33,6 +34,8 @@ export interface Reading {
   readonly units: Units;
   /** Id of the size in focus. */
   readonly size: string | null;
+  /** Id of the person whose own column is shown, or null. */
+  readonly person: string | null;
 }
 
 /** Everything a view may show. A new object after each change; parts that did not change are the same. */
@@ -94,6 +97,7 @@ export class Desk {
         terms: pattern.terms,
         units: pattern.units,
         size: pattern.sample ?? pattern.sizes[0]?.id ?? null,
+        person: null,
       },
       canUndo: false,
       canRedo: false,
@@ -167,6 +171,11 @@ export class Desk {
     return this.#analyst.tryLine(id, rule);
   }
 
+  /** Says what is on screen, for what is reckoned only while it is looked at. */
+  watch(watched: Watched): void {
+    this.#analyst.watch(watched);
+  }
+
   addPicture(picture: Picture): void {
     if (this.#view.pictures.has(picture.id)) return;
     this.#change({ pictures: new Map([...this.#view.pictures, [picture.id, picture]]) });
@@ -213,6 +222,13 @@ function readingAfter({ reading, pattern: before }: DeskView, pattern: Pattern):
   const units = before.units === pattern.units ? reading.units : pattern.units;
   const there = pattern.sizes.some(({ id }) => id === reading.size);
   const size = there ? reading.size : (pattern.sample ?? pattern.sizes[0]?.id ?? null);
-  if (terms === reading.terms && units === reading.units && size === reading.size) return reading;
-  return { terms, units, size };
+  const person = pattern.workbook.people.some(({ id }) => id === reading.person) ? reading.person : null;
+  if (
+    terms === reading.terms &&
+    units === reading.units &&
+    size === reading.size &&
+    person === reading.person
+  )
+    return reading;
+  return { terms, units, size, person };
 }

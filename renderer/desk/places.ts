@@ -25,6 +25,8 @@ const LISTS = {
   pieces: ['pieces'],
   finishing: ['finishing'],
   cautions: ['closing', 'cautions'],
+  makings: ['workbook', 'makings'],
+  people: ['workbook', 'people'],
 } as const;
 
 /** Parts of the document that have a place of their own and are not drawn among the manuscript's texts. */

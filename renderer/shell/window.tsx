@@ -14,6 +14,7 @@ import { ReviewPlace } from '../review/place.tsx';
 import { SizesPlace } from '../sizes/place.tsx';
 import { StartScreen } from '../start/screen.tsx';
 import { shellWords } from '../words/shell.ts';
+import { WorkbookPlace } from '../workbook/place.tsx';
 import { WritePlace } from '../write/place.tsx';
 import { Bar } from './bar.tsx';
 import { Dialogs } from './dialogs.tsx';
@@ -25,6 +26,7 @@ const PLACES: Readonly<Record<Place, () => React.ReactNode>> = {
   write: WritePlace,
   sizes: SizesPlace,
   materials: MaterialsPlace,
+  workbook: WorkbookPlace,
   review: ReviewPlace,
   print: PrintPlace,
 };

@@ -21,6 +21,7 @@ import { sizesWords } from '../words/sizes.ts';
 import { GridCell } from './cell.tsx';
 import { filled, type Pasting, pasted, setCells } from './edits.ts';
 import { LineHead } from './line-head.tsx';
+import { PersonCell, PersonHead } from './person-column.tsx';
 import { isTypedIn, ownQuantity, quantityText, readCell } from './quantities.ts';
 import { at, type CellAt, isInRange, moved, rangeOf, type Selection, within } from './selection.ts';
 import { SizeHead } from './size-head.tsx';
@@ -79,6 +80,8 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
   const extent = { rows: lines.length, columns: sizes.length };
   const selection = within(chosen, extent);
   const { focus } = selection;
+  const personShown = useDeskView((view) => view.reading.person);
+  const person = pattern.workbook.people.find(({ id }) => id === personShown) ?? null;
   /** Index in the report, whose sizes may still be those of a moment ago. */
   const reported = useMemo(
     () => sizes.map(({ id }) => report.sizes.findIndex((size) => size.id === id)),
@@ -366,7 +369,7 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
       aria-multiselectable="true"
       tabIndex={-1}
       className="sizing-grid"
-      style={{ '--sizes': sizes.length }}
+      style={{ '--sizes': sizes.length + (person === null ? 0 : 1) }}
       onKeyDown={onKeyDown}
       onMouseDown={onMouseDown}
       onMouseOver={onMouseOver}
@@ -401,6 +404,7 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
               onOpen={() => onAsk({ kind: 'size', id: size.id })}
             />
           ))}
+          {person !== null && <PersonHead person={person} />}
         </tr>
       </thead>
       <tbody>
@@ -451,6 +455,7 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
                   }
                 />
               ))}
+              {person !== null && <PersonCell line={line.id} person={person} reader={reader} />}
             </tr>
           );
         })}

@@ -1,5 +1,5 @@
 /** The place "Sizes": the sizing sheet with what it is made by. */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { LineRule } from '../../core/document/attributes.ts';
 import { parseQuantity } from '../../core/trade/units.ts';
 import { useCommands } from '../commands/context.ts';
@@ -8,6 +8,7 @@ import { ChoiceField, DraftField } from '../parts/fields.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
 import { sizesWords } from '../words/sizes.ts';
+import { personName } from '../workbook/people.tsx';
 import { addLine } from './edits.ts';
 import { AskedForm } from './forms.tsx';
 import { type Asked, SizingGrid } from './grid.tsx';
@@ -22,6 +23,13 @@ export function SizesPlace() {
   const [told, setTold] = useState('');
   const [line, setLine] = useState<string | null>(null);
   const [added, setAdded] = useState<string | null>(null);
+  const desk = useDesk();
+  const person = useDeskView((view) => view.reading.person);
+  useEffect(() => {
+    if (person === null) return;
+    desk.watch({ workbook: false, person });
+    return () => desk.watch({ workbook: false, person: null });
+  }, [desk, person]);
   return (
     <div className="sizes">
       <h2 className="unseen">{PLACE_WORDS.sizes}</h2>
@@ -54,6 +62,7 @@ function Tools({
   const desk = useDesk();
   const commands = useCommands();
   const pattern = useDeskView((view) => view.pattern);
+  const person = useDeskView((view) => view.reading.person);
   const [kind, setKind] = useState<Kind>('typed');
   const set = (attributes: Parameters<typeof setPart<'sizing'>>[2]) =>
     desk.dispatch(setPart<'sizing'>(desk.view().state, ['sizing'], attributes));
@@ -118,6 +127,19 @@ function Tools({
           }}
         />
       </div>
+      {pattern.workbook.people.length > 0 && (
+        <div className="tool-group">
+          <ChoiceField
+            label={sizesWords.person}
+            value={person ?? ''}
+            options={[
+              ['', sizesWords.nobody],
+              ...pattern.workbook.people.map((each) => [each.id, personName(each)] as const),
+            ]}
+            onGive={(value) => desk.read({ person: value === '' ? null : value })}
+          />
+        </div>
+      )}
     </div>
   );
 }

@@ -98,6 +98,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
       ['materials', '3', '.materials'],
       ['review', '4', '.review'],
       ['print', '5', '.print'],
+      ['workbook', '7', '.workbook'],
     ] as const) {
       await press(`Control+${key}`);
       await page.locator(part).first().waitFor();

@@ -22,6 +22,7 @@ export const testerUsedOff: Rule = {
       return `a tester used ${plain(number(data, 'used'))} ${text(data, 'unit')}${yarn}, ${plain(Math.abs(off))} % ${way} than the other makings say, where ${plain(number(data, 'limit'))} % is usual among them; ask for the weight again, and for the gauge and the hook`;
     }),
   example: null,
+  late: true,
   sample: { yarn: 'A', used: 420, unit: 'm', off: 18, limit: 6 },
   check: (study) => {
     const { pattern } = study;

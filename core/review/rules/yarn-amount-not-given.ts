@@ -15,6 +15,7 @@ export const yarnAmountNotGiven: Rule = {
     return `${yarn} has no amount for ${sizesNamed(sizes, voice)}; enter the metres that each takes, 0 where it takes none, or weigh what a finished piece used`;
   },
   example: null,
+  late: true,
   sample: { yarn: 'A' },
   check: (study) => {
     const { pattern } = study;

@@ -25,6 +25,7 @@ export const yarnAmountOff: Rule = {
       return `for ${yarn}, ${way}, going by what finished pieces used; with your margin that makes ${more} m. Enter that, or take the amount out and the estimate is printed`;
     }),
   example: null,
+  late: true,
   sample: { yarn: 'A', given: 500, needed: 560, more: 616, short: true },
   check: (study) => {
     const { pattern } = study;
