@@ -21,8 +21,8 @@ import {
 } from './layout.ts';
 import { spread, type Wanted } from './spread.ts';
 
-/** Passes down and up in which neighbouring rows settle. */
-const PASSES = 7;
+/** Passes down and up in which neighbouring rows settle: more for lace, few for what is plain and large. */
+const PASSES = { few: 8, many: 30, upTo: 900 } as const;
 
 const UP: Point = { x: 0, y: 1 };
 const RIGHT: Point = { x: 1, y: 0 };
@@ -88,11 +88,31 @@ function settle(line: readonly Node[], asked: readonly (number | null)[], at: Pl
   });
 }
 
+/** Most that a foundation is drawn apart for the rows upon it. */
+const WIDEST = 1.8;
+
+/**
+ * Distance of the foundation's places to begin with: lace that spreads above it and comes back needs it wider. Where
+ * rows grow to the end, the piece itself widens, and the foundation stays as it is.
+ */
+function pitchOf(graph: Graph): number {
+  const widths = graph.rows.map((row) => {
+    const line = inLine(row);
+    return line.reduce((sum, node, i) => (i === 0 ? 0 : sum + apart(line[i - 1]!, node)), 0);
+  });
+  const widest = Math.max(...widths);
+  const own = graph.base.length - 1;
+  const grows = widths.length > 1 && widths.indexOf(widest) === widths.length - 1;
+  if (graph.baseKind === 'ring' || own < 2 || grows) return 1;
+  return Math.min(WIDEST, Math.max(1, widest / own));
+}
+
 function settledPlaces(graph: Graph): Places {
   const at: Places = new Map();
   const first = graph.rows[0]!;
+  const pitch = pitchOf(graph);
   graph.base.forEach((node, i) => {
-    at.set(node, first.way * i);
+    at.set(node, first.way * i * pitch);
   });
   const base = first.way === 1 ? graph.base : graph.base.slice().reverse();
   const lines = graph.rows.map(inLine);
@@ -134,7 +154,9 @@ function settledPlaces(graph: Graph): Places {
   lines.forEach((line, r) => {
     settle(line, fromBelow(r), at);
   });
-  for (let pass = 0; pass < PASSES; pass++) {
+  const sites = lines.reduce((sum, line) => sum + line.length, 0);
+  const passes = sites <= PASSES.upTo ? PASSES.many : PASSES.few;
+  for (let pass = 0; pass < passes; pass++) {
     for (let r = lines.length - 1; r >= 0; r--) {
       const [low, high] = [fromBelow(r), fromAbove(lines[r]!)];
       settle(
@@ -148,7 +170,7 @@ function settledPlaces(graph: Graph): Places {
       const [low, high] = [fromBelow(r), fromAbove(line)];
       settle(
         line,
-        low.map((x, i) => mean(x, pass === PASSES - 1 ? null : high[i]!)),
+        low.map((x, i) => mean(x, pass === passes - 1 ? null : high[i]!)),
         at,
       );
     });

@@ -45,15 +45,16 @@ const UP: Point = { x: 0, y: -1 };
 /** One stem or several, over one foot or over as many as the stitch closes together. */
 function signFor(id: string, node: Node, foot: Point, u: number, letter: string | null): Sign {
   const tall = heightOf(node) * u;
+  const tail = id.startsWith('spike.') ? u : 0;
   const together = /tog(\d+)\./.exec(id);
   const apart = together !== null && node.feet.length > 1 ? Number(together[1]) : 1;
   const feet = Array.from({ length: apart }, (_, i) => ({
     x: foot.x + (i - (apart - 1) / 2) * 0.8 * u,
-    y: foot.y,
+    y: foot.y + tail / 2,
   }));
   const loop = null;
   const strands = apart > 1 ? 1 : strandsOf(node);
-  return { id, top: { x: foot.x, y: foot.y - tall }, feet, up: UP, strands, loop, letter };
+  return { id, top: { x: foot.x, y: foot.y - tall - tail / 2 }, feet, up: UP, strands, loop, letter };
 }
 
 /** Order of the key: chains, slip stitches, then by height and by what is done to the plain stitch. */

@@ -29,6 +29,8 @@ const FULL = 2 * Math.PI;
 const BEGIN = -Math.PI / 2;
 /** Room for the number of the round and its join, in widths of a stitch. */
 const SEAM = 1.25;
+/** Room for the number of a round that begins along a side. */
+const NUMBER = 0.8;
 /** Radius of a ring of yarn. */
 const HOLE = 0.5;
 
@@ -235,7 +237,11 @@ function footOf(
 ): Point {
   const placed = places.get(foot);
   if (placed === undefined) return { x: out.x * base, y: out.y * base };
-  if (foot.kind === 'ring') return { x: out.x * hole, y: out.y * hole };
+  if (foot.kind === 'ring') {
+    // The stems of a full round reach further in, to a ring that stays small.
+    const ring = Math.min(hole, Math.max(HOLE + 0.1 * hole, hole * 0.6));
+    return { x: out.x * ring, y: out.y * ring };
+  }
   if (isRaised(node)) return onPost(placed);
   let under = foot;
   for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
@@ -324,7 +330,7 @@ function laySides(
       apothem = Math.max(apothem, (spots[n]?.a ?? hole) + height(node));
       lowest = Math.max(lowest, spots[n]?.a ?? hole);
     });
-    const room = nodes.reduce((sum, i) => sum + roomOf(line[i]!), 0);
+    const room = nodes.reduce((sum, i) => sum + roomOf(line[i]!) + (i === 0 ? NUMBER : 0), 0);
     const cornerRoom = roomOf(line[ats[0]!]!);
     needed = Math.max(needed, room + cornerRoom * 0.75);
     return { out, right, nodes, spots };
@@ -339,7 +345,9 @@ function laySides(
     wanted.push({ at: -half, weight: 1000, apart: 0 });
     nodes.forEach((i, n) => {
       const node = line[i]!;
-      const before = n === 0 ? edge * 0.6 : roomOf(line[nodes[n - 1]!]!) / 2;
+      // The round's number stands before its first stitch.
+      const number = i === 0 ? NUMBER : 0;
+      const before = (n === 0 ? edge * 0.6 : roomOf(line[nodes[n - 1]!]!) / 2) + number;
       const own = spots[n] ?? null;
       wanted.push({ at: own?.t ?? 0, weight: own === null ? 0.02 : 1, apart: before + roomOf(node) / 2 });
     });
