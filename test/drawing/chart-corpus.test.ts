@@ -65,7 +65,7 @@ describe('charts of the written rows', () => {
       for (const { rows, drawing, isWhole } of chartsOf(text, terms)) {
         const numbers = numbersIn([...drawing.parts, drawing.key!].flatMap(({ shapes }) => shapes));
         expect(numbers.every(Number.isFinite), name).toBe(true);
-        for (const { width } of drawing.parts) expect(width, name).toBeLessThan(560);
+        for (const { width } of drawing.parts) expect(width, name).toBeLessThan(500);
         if (!isWhole) continue;
         const read = readChart(drawing.parts, rows.length);
         rows.forEach(({ trace }, i) => {

@@ -201,10 +201,22 @@ function laidOut(graph: Graph, width: number, large: boolean, letters: ReadonlyM
     notes.push(openedInWords);
   }
   unit = least;
-  const { windows, isCut } = partsOf(layout, unit, type, width);
+  const { windows, isCut } = fittingParts(layout, style(), width);
   if (windows.length > 1) notes.push(partsInWords(windows.length, layout.graph.rows[0]!.way, OVERLAP));
   if (isCut) notes.push(cutInWords);
   return { graph: layout.graph, layout, windows, style: style(), notes };
+}
+
+/** Parts no wider than the sheet: what leans out of a part is given the room that it takes. */
+function fittingParts(layout: Layout, style: SheetStyle, width: number): ReturnType<typeof partsOf> {
+  const { unit, type } = style;
+  let room = width;
+  for (let tries = 0; ; tries++) {
+    const parts = partsOf(layout, unit, type, room);
+    const widest = Math.max(...parts.windows.map((window) => sheetSize(layout, style, window).width));
+    if (widest <= width || tries === 3) return parts;
+    room -= widest - width;
+  }
 }
 
 /** Parts of a layout that is too wide, each with the end of the one before. */
