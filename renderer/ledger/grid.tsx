@@ -51,8 +51,15 @@ function nameOf(report: BlockReport | null, pieceName: string): string {
   return ledgerWords.row(report?.label ?? ledgerWords.corner, report?.side ?? null, piece);
 }
 
-const pieceName = (pattern: Pattern, id: string): string =>
-  pattern.pieces.find((piece) => piece.id === id)?.name ?? '';
+/** Names of the pieces by their ids. Names that are the same give the same list. */
+const namesOf = (() => {
+  let [key, names]: [string, ReadonlyMap<string, string>] = ['', new Map()];
+  return ({ pieces }: Pattern): ReadonlyMap<string, string> => {
+    const next = JSON.stringify(pieces.map(({ id, name }) => [id, name]));
+    if (next !== key) [key, names] = [next, new Map(pieces.map(({ id, name }) => [id, name]))];
+    return names;
+  };
+})();
 
 const cellElement = (grid: HTMLElement | null, cell: CellOf): HTMLElement | null =>
   grid?.querySelector<HTMLElement>(
@@ -78,18 +85,20 @@ export interface GridProps {
 export function Grid({ places, editor }: GridProps) {
   const studio = useStudio();
   const desk = useDesk();
-  const pattern = useDeskView((view) => view.pattern);
+  // Chosen so narrowly that a key which moves nothing here draws nothing here.
+  const sizes = useDeskView((view) => view.pattern.sizes);
+  const pieceNames = useDeskView((view) => namesOf(view.pattern));
   const report = useDeskView((view) => view.report);
   const reading = useDeskView((view) => view.reading);
-  const selection = useDeskView((view) => view.state.selection);
+  const caretRow = useDeskView(({ document, state }) => {
+    const rows = rowsOf(document);
+    return rows[rowAt(document, state.selection.head)]?.id ?? null;
+  });
   const view = useSyncExternalStore(places.subscribe, places.view);
   const grid = useRef<HTMLTableElement>(null);
   const cardId = useId();
 
-  const { sizes } = pattern;
   const focus = sizes.findIndex(({ id }) => id === reading.size);
-  const caret = rowAt(selection.$head.doc, selection.head);
-  const caretRow = rowsOf(selection.$head.doc)[caret]?.id ?? null;
 
   /** The cell that has the focus, or had it last while it is still there. */
   const [kept, keep] = useState<CellOf | null>(null);
@@ -304,7 +313,8 @@ export function Grid({ places, editor }: GridProps) {
                 top={place.top}
                 height={place.height}
                 line={place.line}
-                name={nameOf(block, pieceName(pattern, place.row.piece))}
+                atEdge={place.atEdge}
+                name={nameOf(block, pieceNames.get(place.row.piece) ?? '')}
                 report={block}
                 findings={findingsOf(place.row, report)}
                 sizes={sizes}
@@ -325,9 +335,9 @@ export function Grid({ places, editor }: GridProps) {
             id={cardId}
             name={nameOf(
               report.blocks.get(shownPlace.row.id) ?? null,
-              pieceName(pattern, shownPlace.row.piece),
+              pieceNames.get(shownPlace.row.piece) ?? '',
             )}
-            pattern={pattern}
+            pattern={desk.view().pattern}
             report={report.blocks.get(shownPlace.row.id) ?? null}
             findings={findingsIn(
               findingsOf(shownPlace.row, report),

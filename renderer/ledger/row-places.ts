@@ -14,12 +14,14 @@ export interface RowPlace {
   readonly height: number;
   /** From `top` to the middle of the row's first line. */
   readonly line: number;
+  /** It stands at the upper edge of the view, or will as soon as the maker scrolls a little. */
+  readonly atEdge: boolean;
 }
 
 export interface PlacesView {
   /** Those near the view, and the one that is held; in order. */
   readonly rows: readonly RowPlace[];
-  /** All rows of the document. */
+  /** All rows of the document; those of an older one while only their `pos` differs. */
   readonly all: readonly LedgerRow[];
   /** Width that the parts beside the text may take. */
   readonly room: number;
@@ -30,6 +32,9 @@ export interface PlacesView {
   /** Rows that are fully in view. */
   readonly page: number;
 }
+
+/** How far below the upper edge of the view a row already counts as at it, in pixels: more than a turn of a wheel. */
+const EDGE = 240;
 
 const NONE: PlacesView = { rows: [], all: [], room: 0, cell: 1, length: 0, page: 1 };
 
@@ -51,6 +56,8 @@ export class RowPlaces {
   #view: PlacesView = NONE;
   /** Index of a row that stays measured wherever it is: the one that has the ledger's focus. */
   #held = -1;
+  /** The room and the width of a column: they change when something here changes its size, and not with words. */
+  #widths: Pick<PlacesView, 'room' | 'cell'> | null = null;
   readonly scroller: Element;
   readonly #editor: EditorView;
   readonly #ledger: HTMLElement;
@@ -63,7 +70,10 @@ export class RowPlaces {
     this.#ledger = ledger;
     this.scroller = scrollerOf(ledger);
     const measure = () => this.measure();
-    const resizes = new ResizeObserver(measure);
+    const resizes = new ResizeObserver(() => {
+      this.#widths = null;
+      this.measure();
+    });
     for (const element of [editor.dom, ledger.parentElement ?? ledger, this.scroller])
       resizes.observe(element);
     // Before the next frame is laid out, once for all that a key changes: each reading makes the page lay out.
@@ -128,7 +138,8 @@ export class RowPlaces {
     const rows: RowPlace[] = [];
     const add = (index: number, box: DOMRect): void => {
       const old = before.get(all[index]!.id);
-      const place = this.#place(all[index]!, index, box, origin, old);
+      const atEdge = box.bottom > port.top && box.top < port.top + EDGE;
+      const place: RowPlace = { ...this.#place(all[index]!, index, box, origin, old), atEdge };
       rows.push(old !== undefined && samePlace(old, place) ? old : place);
     };
     // A screenful more on either side, so that scrolling meets rows that are drawn already.
@@ -151,11 +162,11 @@ export class RowPlaces {
       const box = this.#boxOf(all[this.#held]!);
       if (box !== null) add(this.#held, box);
     }
+    this.#widths ??= { room: this.#room(), cell: lengthToken('--ledger-cell', this.#ledger) };
     this.#change({
       rows,
-      all,
-      room: this.#room(),
-      cell: lengthToken('--ledger-cell', this.#ledger),
+      all: areSame(this.#view.all, all) ? this.#view.all : all,
+      ...this.#widths,
       length: this.#editor.dom.getBoundingClientRect().bottom - origin,
       page: Math.max(1, page - 1),
     });
@@ -204,7 +215,13 @@ export class RowPlaces {
   }
 
   /** A row as high as before has its first line where it was: asking for a line costs far more than for a box. */
-  #place(row: LedgerRow, index: number, box: DOMRect, origin: number, old?: RowPlace): RowPlace {
+  #place(
+    row: LedgerRow,
+    index: number,
+    box: DOMRect,
+    origin: number,
+    old?: RowPlace,
+  ): Omit<RowPlace, 'atEdge'> {
     const { height } = box;
     const line = old?.height === height ? old.line : this.#lineOf(row, box);
     return { row, index, top: box.top - origin, height, line };
@@ -224,14 +241,25 @@ export class RowPlaces {
   }
 }
 
+/** Whether two lists are of the same rows, wherever these stand now. */
+function areSame(a: readonly LedgerRow[], b: readonly LedgerRow[]): boolean {
+  return a.length === b.length && a.every((row, i) => isSame(row, b[i]!));
+}
+
+function isSame(a: LedgerRow, b: LedgerRow): boolean {
+  if (a.id !== b.id || a.piece !== b.piece) return false;
+  return (
+    a.nodes === b.nodes || (a.nodes.length === b.nodes.length && a.nodes.every((id, i) => id === b.nodes[i]))
+  );
+}
+
 function samePlace(a: RowPlace, b: RowPlace): boolean {
   return (
     a.index === b.index &&
     a.top === b.top &&
     a.height === b.height &&
     a.line === b.line &&
-    a.row.piece === b.row.piece &&
-    a.row.nodes.length === b.row.nodes.length &&
-    a.row.nodes.every((node, i) => node === b.row.nodes[i])
+    a.atEdge === b.atEdge &&
+    isSame(a.row, b.row)
   );
 }

@@ -11,6 +11,8 @@ export interface RowProps {
   readonly top: number;
   readonly height: number;
   readonly line: number;
+  /** Its numbers keep below the head while any of the row is in view. Costly, and so not asked of every row. */
+  readonly atEdge: boolean;
   readonly name: string;
   readonly report: BlockReport | null;
   readonly findings: readonly FindingReport[];
@@ -28,11 +30,14 @@ export interface RowProps {
 }
 
 export const Row = memo(function Row(props: RowProps) {
-  const { id, index, top, height, line, name, sizes, first, count, isCurrent } = props;
+  const { id, index, top, height, line, atEdge, name, sizes, first, count, isCurrent } = props;
+  const classes = ['ledger-row'];
+  if (isCurrent) classes.push('is-current');
+  if (atEdge) classes.push('at-edge');
   return (
     <tr
       aria-rowindex={index + 2}
-      className={isCurrent ? 'ledger-row is-current' : 'ledger-row'}
+      className={classes.join(' ')}
       data-row={id}
       style={{ '--top': `${top}px`, '--height': `${height}px`, '--line-middle': `${line}px` }}
     >

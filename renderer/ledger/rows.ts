@@ -1,6 +1,6 @@
 /**
- * Which rows the ledger has: the blocks of all pieces that make rows, with their places in the document. Kept
- * per piece, so that an edit costs its own piece. It knows no counts and no screen.
+ * Which rows the ledger has: the blocks of all pieces that make rows, with their places in the document. What a
+ * row has of its own is kept for its block, so that an edit costs one walk over the blocks. It knows no counts and no screen.
  */
 import type { Node } from 'prosemirror-model';
 import { listAt } from '../desk/places.ts';
@@ -17,31 +17,22 @@ export interface LedgerRow {
   readonly nodes: readonly string[];
 }
 
-type Inner = Omit<LedgerRow, 'pos' | 'piece'> & { readonly offset: number };
+/** What a row has of its own, wherever it stands. */
+type Own = Pick<LedgerRow, 'id' | 'isText' | 'nodes'>;
 
 const MAKES_ROWS = new Set(['row', 'repeat', 'shaping']);
-const inPieces = new WeakMap<Node, readonly Inner[]>();
+const own = new WeakMap<Node, Own>();
 const inDocuments = new WeakMap<Node, readonly LedgerRow[]>();
 
-function rowsInPiece(piece: Node): readonly Inner[] {
-  const known = inPieces.get(piece);
+function ownOf(block: Node): Own {
+  const known = own.get(block);
   if (known !== undefined) return known;
-  const rows: Inner[] = [];
-  const blocks = piece.child(1);
-  // Offsets from the piece: its own opening, its title, the opening of its blocks.
-  const start = 1 + piece.child(0).nodeSize + 1;
-  blocks.forEach((block, offset) => {
-    if (!MAKES_ROWS.has(block.type.name)) return;
-    const id: string = block.attrs.id;
-    rows.push({
-      id,
-      offset: start + offset,
-      isText: block.isTextblock,
-      nodes: block.type.name === 'shaping' ? [id, block.child(0).attrs.id, block.child(1).attrs.id] : [id],
-    });
-  });
-  inPieces.set(piece, rows);
-  return rows;
+  const { id } = block.attrs;
+  const isShaping = block.type.name === 'shaping';
+  const nodes = isShaping ? [id, block.child(0).attrs.id, block.child(1).attrs.id] : [id];
+  const row = { id, isText: block.isTextblock, nodes };
+  own.set(block, row);
+  return row;
 }
 
 /** The rows of a document, in order. The same document gives the same list. */
@@ -49,12 +40,20 @@ export function rowsOf(document: Node): readonly LedgerRow[] {
   const known = inDocuments.get(document);
   if (known !== undefined) return known;
   const rows: LedgerRow[] = [];
-  const { node, pos } = listAt(document, 'pieces');
-  node.forEach((piece, offset) => {
-    const at = pos + 1 + offset;
-    for (const { offset: within, ...row } of rowsInPiece(piece))
-      rows.push({ ...row, pos: at + within, piece: piece.attrs.id });
-  });
+  const { node: pieces, pos } = listAt(document, 'pieces');
+  let before = pos + 1;
+  for (const piece of pieces.children) {
+    // Past the piece's own opening, its title, the opening of its blocks.
+    let at = before + 1 + piece.child(0).nodeSize + 1;
+    for (const block of piece.child(1).children) {
+      if (MAKES_ROWS.has(block.type.name)) {
+        const { id, isText, nodes } = ownOf(block);
+        rows.push({ id, pos: at, isText, piece: piece.attrs.id, nodes });
+      }
+      at += block.nodeSize;
+    }
+    before += piece.nodeSize;
+  }
   inDocuments.set(document, rows);
   return rows;
 }

@@ -52,7 +52,7 @@ export class BlocksView extends DrawnNode {
   }
 
   protected override drawn(): void {
-    this.#add.hidden = this.node.childCount > 0;
+    setMark(this.#add, 'hidden', this.node.childCount > 0 ? '' : null);
   }
 
   override refresh(view: DeskView): void {
