@@ -107,6 +107,18 @@ function isFirstStitch(place: Place): boolean {
   return place.kind === 'first' && place.noun.kind !== 'space' && place.noun.kind !== 'between';
 }
 
+/** "Ch 3, 2 dc in first st, … 3 dc in last st": the chain makes up what the near end has less than the far one. */
+function mirrored(items: readonly Item[]): boolean {
+  const works = items.filter((item) => item.type === 'work' || item.type === 'repeat');
+  const near = works[0];
+  let far: Item | undefined = works.at(-1);
+  if (far?.type === 'repeat') far = far.last?.kind === 'ending' ? far.last.items.at(-1) : undefined;
+  if (near?.type !== 'work' || far?.type !== 'work' || near.stitch.base !== far.stitch.base) return false;
+  const ends = far.places[0]?.kind === 'last' || far.places[0]?.kind === 'turning-chain';
+  const [n, m] = [near.amount, far.amount];
+  return ends && n.kind === 'one' && m.kind === 'one' && m.value === n.value + 1;
+}
+
 /** Reads the evidence out of a row. */
 export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   let joinsChain = false;
@@ -134,7 +146,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     joinsChain,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
-    fan: at === 'same' && first?.several === true,
+    fan: first?.several === true && (at === 'same' || (isFirstStitch(first.place) && mirrored(items))),
     firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
   };
 }

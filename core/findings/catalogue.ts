@@ -66,6 +66,7 @@ import { nothingToWorkInto } from './nothing-to-work-into.ts';
 import { numberNotGiven } from './number-not-given.ts';
 import { numberTooLarge } from './number-too-large.ts';
 import { otherTerms } from './other-terms.ts';
+import { patternCountedEven } from './pattern-counted-even.ts';
 import { pieceNotKnown } from './piece-not-known.ts';
 import { placeDoesNotExist } from './place-does-not-exist.ts';
 import { postRoundChain } from './post-round-chain.ts';
@@ -171,6 +172,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   numberNotGiven,
   numberTooLarge,
   otherTerms,
+  patternCountedEven,
   pieceNotKnown,
   placeDoesNotExist,
   postRoundChain,

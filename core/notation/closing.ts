@@ -127,7 +127,10 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean, cha
     const top: Place = { kind: 'turning-chain', nth, beginning: true, loop, post, below, from, to };
     return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
   }
-  const closes = place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
+  // "sl st in base of first ch-4": where the round began with a chain.
+  const base = round && place.kind === 'same' && /\bbase of (?:the )?(?:first|beg)/iu.test(c.words(place));
+  const closes =
+    base || place.kind === 'first' || (place.kind === 'turning-chain' && (place.beginning || round));
   if (!closes || !atRowEnd(c)) return null;
   return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
 }

@@ -15,6 +15,7 @@ import { bracketValues } from './numbers.ts';
 import {
   gatherMirrored,
   readAllIn,
+  readInPattern,
   readLoopAlone,
   readPlaceFirst,
   readStartingIn,
@@ -246,6 +247,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readSimple(c) ??
     readStartingIn(c) ??
     readWorkIn(c) ??
+    readInPattern(c) ??
     readLoopAlone(c) ??
     readPlaceFirst(c, before) ??
     readRing(c) ??

@@ -359,11 +359,12 @@ export class Sorter {
     return name !== null && !this.labelAt(line) ? colon : -1;
   }
 
-  /** "Heel: Row 1: …": the name of a part, with the label of its first row behind it. */
+  /** "Heel: Row 1: …", "Neckband: With A, ch 7": the name of a part, with its first row behind it. */
   private pieceBefore(line: Range, colon: number): string | null {
     const words = this.words({ from: line.from, to: colon });
     if (!/^\p{Lu}[\p{L} ]*$/u.test(words) || !PIECES.test(words.split(' ').at(-1)!)) return null;
-    return this.labelAt({ from: colon + 1, to: line.to }) ? words : null;
+    const rest = { from: colon + 1, to: line.to };
+    return this.labelAt(rest) || isWork(readItems(this.cursor(rest))) ? words : null;
   }
 
   private line(line: Range, next: Range | null): void {

@@ -68,6 +68,37 @@ export function readWorkIn(c: Cursor): Item[] | null {
   });
 }
 
+/** "Work in pattern to last 4 sts": a stitch into each, of whatever sort the pattern has there. */
+export function readInPattern(c: Cursor): Item[] | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['work', 'working', 'cont', 'cont working', 'cont to work', 'keep', 'keeping']);
+    c.eat('in');
+    c.eat('established');
+    if (!c.eat('patt')) return null;
+    c.eatAny(['as established', 'as set', 'as before']);
+    const span = c.span(start);
+    const places = readPlaces(c);
+    if (places?.length !== 1 || !['across', 'next'].includes(places[0]!.kind)) return null;
+    const { from, to } = span;
+    const stitch = {
+      form: 'plain',
+      base: null,
+      post: null,
+      together: 1,
+      parts: null,
+      special: null,
+      beginning: false,
+      half: false,
+      from,
+      to,
+    } as const;
+    const whole = c.span(start);
+    c.fact('pattern-counted-even', whole, {});
+    return [{ type: 'work', stitch, amount: one(c), places, over: null, ...whole }];
+  });
+}
+
 /** "BLO:", "back loops only," at the head of the row: holds for all of it. */
 export function readLoopAlone(c: Cursor): Item[] | null {
   return c.attempt(() => {

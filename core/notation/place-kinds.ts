@@ -75,6 +75,7 @@ export function readSame(c: Cursor): Bare | null {
       ])
     ) {
       c.eat('the');
+      c.eatAny(['first', 'prev', 'last']);
       const older = c.attempt(() =>
         readAmount(c, false) && c.pass('-').eatAny(['turning ch', 'ch', 'chs']) ? true : null,
       );
@@ -205,7 +206,10 @@ export function readTurningPlace(c: Cursor, nth: Amount | null): Bare | null {
       readAmount(c, false);
       if (!c.eat('skipped')) return null;
       readAmount(c, false);
-      return c.eatAny(['chs', 'ch']) ? true : null;
+      if (!c.eatAny(['chs', 'ch'])) return null;
+      if (c.word() === '-' && !c.peek()!.gap) c.at++;
+      readAmount(c, false);
+      return true;
     });
     if (skipped) return { kind: 'turning-chain', nth, beginning: true };
     if (nth) {

@@ -19,7 +19,7 @@ function isRound(word: string | null): boolean {
 export function readRowsRef(c: Cursor): RowsRef | null {
   return c.attempt(() => {
     const start = c.at;
-    c.eatAny(['the', 'all of', 'these']);
+    c.eatAny(c.is('these last') ? ['these'] : ['the', 'all of']);
     if (c.eatAny(['last', 'prev', 'these', 'those'])) {
       const amount = readAmount(c) ?? one(c);
       const word = c.eatAny(ROW);
@@ -333,7 +333,9 @@ export function readRowsAgain(c: Cursor): RowsAgain[] | null {
       eatForPattern(c);
       return c.span(start);
     });
-    if (pattern && !c.isAny(['for #', 'even', 'from'])) {
+    // "Work in pattern to last 2 sts" is one row's work.
+    const within = ['to last', 'to within', 'to marker', 'to next', 'across', 'over next', 'over first'];
+    if (pattern && !c.isAny(['for #', 'even', 'from', ...within])) {
       return again(c, start, { kind: 'pattern', ...pattern }, true);
     }
     if (pattern) return null;

@@ -1,6 +1,7 @@
 /**
  * The corpus of written rows by group. Adding a file of cases means adding it here.
  */
+import { accessories } from './cases/accessories.ts';
 import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
 import { dictionary } from './cases/dictionary.ts';
@@ -32,6 +33,7 @@ import { shells } from './cases/shells.ts';
 import { shortRows } from './cases/shortRows.ts';
 import { sizes } from './cases/sizes.ts';
 import { spirals } from './cases/spirals.ts';
+import { studies } from './cases/studies.ts';
 import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
 import { trimmings } from './cases/trimmings.ts';
@@ -91,5 +93,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   tucks,
   makings,
   wearables,
+  studies,
+  accessories,
   wrong,
 };

@@ -11,7 +11,7 @@ uk|2nd row: 3 ch, *miss 1 tr, 1 tr into next tr, 1 ch; rep from * ending 1 tr in
 uk|3rd row: 1 ch, 1 dc into each of next 3 tr, *5 ch, miss 3 tr, 1 dc into each of next 5 tr; rep from * to last 3 tr, 1 dc into each of last 2 tr, 1 dc into top of tch, turn.
   row 3: ch 1; 1 t1 @ next 3 t3; *[ch 5; sk next 3 t3; 1 t1 @ next 5 t3] to before-last 3 t3; 1 t1 @ last 2 t3; 1 t1 @ turning-ch; turn
 uk|Next row: Ss over first 4 sts, 3 ch, patt to last 3 sts, turn.
-  next: 1 slip @ first 4 st; ch 3; UNREAD; aside; turn !word-not-read
+  next: 1 slip @ first 4 st; ch 3; 1  @ each st before-last 3 st; turn !pattern-counted-even
 uk|Next row: 3 ch, tr2tog over next 2 tr, tr to last 3 sts, tr2tog, 1 tr in last st.
   next: ch 3; 1 t3^2 over 2 @ ~next 1 t3; 1 t3 @ each st before-last 3 st; 1 t3^2 @ ~next 1 st; 1 t3 @ last 1 st
 uk|Round 1: 2 dc in each dc round. 12 dc
