@@ -4,7 +4,8 @@
  */
 import { join } from 'node:path';
 import type { Pattern } from '../../core/document/pattern.ts';
-import { drawChart, oneSheet } from '../../core/drawing/chart/chart.ts';
+import { drawChart } from '../../core/drawing/chart/chart.ts';
+import { oneSheet } from '../../core/drawing/chart/one-sheet.ts';
 import { sizeOfChart } from '../../core/drawing/chart/plan.ts';
 import { focusOf, schematicsOf } from '../../core/drawing/schematic.ts';
 import { drawSchematic } from '../../core/drawing/schematic-scene.ts';

@@ -5,7 +5,7 @@
 import type { Chart } from '../../document/pattern.ts';
 import type { Study } from '../../study/index.ts';
 import type { Terms } from '../../trade/stitches.ts';
-import { group, type Scene } from '../scene.ts';
+import type { Scene } from '../scene.ts';
 import { layFlat } from './flat.ts';
 import { type Graph, graphOf } from './graph.ts';
 import { drawKey, lettersOf, readingOf } from './key.ts';
@@ -97,28 +97,6 @@ function titleOf(study: Study, chart: Chart, { rows }: ChartPlan): string {
   const span =
     first.number === last.number ? `${what} ${first.number}` : `${what}s ${first.number}–${last.number}`;
   return piece === '' ? span : `${piece}, ${span}`;
-}
-
-/** Space between the parts of a chart on one sheet, in points. */
-const BETWEEN = 14;
-
-/** The parts of a chart and its key below one another, as one scene. */
-export function oneSheet({ title, parts, key }: Pick<ChartDrawing, 'title' | 'parts' | 'key'>): Scene {
-  const all = key === null ? parts : [...parts, key];
-  let height = 0;
-  const shapes = all.map((scene) => {
-    const placed = group(scene.shapes, 0, height, 0, scene.title);
-    height += scene.height + BETWEEN;
-    return placed;
-  });
-  const width = Math.max(1, ...all.map((scene) => scene.width));
-  return {
-    width,
-    height: Math.max(1, height - BETWEEN),
-    title,
-    alt: all.map(({ alt }) => alt).join(' '),
-    shapes,
-  };
 }
 
 /** Draws a graph: whole, or in parts where it is wider than the sheet, or its first rows where it is too high. */
