@@ -65,6 +65,9 @@ const placeOf = (node: string | null): string => (node ?? '').replace(/:\d+$/u, 
 const keyOf = (code: string, node: string | null, words: string): string =>
   JSON.stringify([code, placeOf(node), words]);
 
+/** What an acceptance is known by: the same for all that it lets stand. */
+export const keyOfAcceptance = ({ code, node, words }: Acceptance): string => keyOf(code, node, words);
+
 /** The acceptance of a finding; `date` is an ISO date, or empty. */
 export function acceptanceOf(pattern: Pattern, finding: Finding, reason: string, date: string): Acceptance {
   return {
@@ -98,7 +101,7 @@ export function settle(pattern: Pattern, findings: readonly Finding[]): Settled 
   const byKey = new Map<string, Acceptance>();
   const codes = new Set<string>();
   for (const acceptance of accepted) {
-    byKey.set(keyOf(acceptance.code, acceptance.node, acceptance.words), acceptance);
+    byKey.set(keyOfAcceptance(acceptance), acceptance);
     codes.add(acceptance.code);
   }
   const used = new Set<Acceptance>();
@@ -133,13 +136,4 @@ function staleFinding(pattern: Pattern, { code, words, reason }: Acceptance): Fi
       text: '',
     },
   );
-}
-
-/** The acceptances that belong to no finding any more: what to take away for the findings of `acceptance-stale`. */
-export function staleAcceptances(
-  accepted: readonly Acceptance[],
-  standing: readonly AcceptedFinding[],
-): readonly number[] {
-  const used = new Set(standing.map(({ acceptance }) => acceptance));
-  return accepted.flatMap((acceptance, index) => (used.has(acceptance) ? [] : [index]));
 }

@@ -27,6 +27,8 @@ const LISTS = {
   cautions: ['closing', 'cautions'],
   makings: ['workbook', 'makings'],
   people: ['workbook', 'people'],
+  accepted: ['workbook', 'accepted'],
+  doubts: ['workbook', 'doubts'],
 } as const;
 
 /** Parts of the document that have a place of their own and are not drawn among the manuscript's texts. */

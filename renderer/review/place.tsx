@@ -2,13 +2,11 @@
 import { useMemo, useState } from 'react';
 import type { Finding } from '../../core/finding.ts';
 import { type FindingGroup, groupsOf } from '../../core/review/parts.ts';
-import { fixOf } from '../desk/fixes.ts';
-import { inTerms } from '../desk/terms.ts';
-import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
+import { useDeskView } from '../shell/hooks.ts';
 import { reviewWords } from '../words/review.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
-import { placeFor } from './groups.ts';
-import { reasonOf } from './reasons.ts';
+import { EditorReport } from './editor-report.tsx';
+import { AcceptedList, Item } from './item.tsx';
 
 type Shown = 'all' | 'errors' | number;
 
@@ -38,11 +36,14 @@ export function ReviewPlace() {
     <div className="review">
       <header>
         <h2 className="unseen">{PLACE_WORDS.review}</h2>
-        <p className="review-summary" role="status">
-          {report.version < 0 ? reviewWords.working : reviewWords.summary(errors, warnings, notes)}
+        <p className="review-summary" id="review-summary" role="status" tabIndex={-1}>
+          {report.version < 0
+            ? reviewWords.working
+            : reviewWords.summary(errors, warnings, notes, report.accepted.length)}
           {report.version >= 0 && !isCurrent && <small className="quiet"> {reviewWords.working}</small>}
         </p>
         <p className="quiet">{reviewWords.limits}</p>
+        <EditorReport />
         {report.findings.length > 0 && (
           <label className="field review-shown">
             <span>{reviewWords.show}</span>
@@ -66,6 +67,7 @@ export function ReviewPlace() {
       {groups.map((group) => (
         <Group key={group.key} group={group} />
       ))}
+      <AcceptedList accepted={report.accepted} />
     </div>
   );
 }
@@ -90,66 +92,5 @@ function Group({ group }: { readonly group: FindingGroup }) {
         ))}
       </ul>
     </section>
-  );
-}
-
-function Item({ finding, group }: { readonly finding: Finding; readonly group: FindingGroup }) {
-  const studio = useStudio();
-  const desk = useDesk();
-  const pattern = useDeskView((view) => view.pattern);
-  const terms = useDeskView((view) => view.reading.terms);
-  const say = (text: string) => inTerms(text, pattern, terms, 'mixed');
-  const labels = finding.sizes.map((size) => pattern.sizes[size]?.label ?? '').filter(Boolean);
-  const isEvery = labels.length === pattern.sizes.length;
-  const message = say(finding.message);
-  const reason = reasonOf(finding.code);
-  const fix = () => {
-    const { state, isReportCurrent } = desk.view();
-    const transaction = fixOf(state, finding, isReportCurrent);
-    if (transaction === null) studio.tell(reviewWords.notFixed);
-    else {
-      desk.dispatch(transaction);
-      studio.tell(reviewWords.fixed);
-    }
-  };
-  const place = placeFor(group.part, finding);
-  // What concerns the whole pattern is in no one place of the manuscript.
-  const leads = finding.where.node !== null || place !== 'write';
-  const go = () => {
-    const { node, from, to } = finding.where;
-    if (node === null) studio.go(place);
-    else studio.goTo(node, from, to, place);
-  };
-  return (
-    <li className={`review-item ${finding.severity}`}>
-      <p className="review-kind">
-        {reviewWords.severity[finding.severity]}
-        {labels.length > 0 && (
-          <span className="quiet">
-            {isEvery && labels.length > 1 ? reviewWords.allSizes : reviewWords.sizes(labels.join(', '))}
-          </span>
-        )}
-      </p>
-      <p>{message}</p>
-      {finding.detail !== null && <p className="review-detail">{say(finding.detail)}</p>}
-      {reason !== null && (
-        <details>
-          <summary>{reviewWords.why}</summary>
-          <p>{say(reason)}</p>
-        </details>
-      )}
-      <div className="review-buttons">
-        {leads && (
-          <button type="button" aria-label={reviewWords.goTo(message)} onClick={go}>
-            {reviewWords.go}
-          </button>
-        )}
-        {finding.fix !== null && (
-          <button type="button" onClick={fix}>
-            {say(finding.fix.label)}
-          </button>
-        )}
-      </div>
-    </li>
   );
 }

@@ -5,6 +5,8 @@
  */
 import type { Block, FigureText, Line, Pattern } from '../../core/document/pattern.ts';
 import { text as figured } from '../../core/document/writer.ts';
+import { stitchesBySize } from '../../core/review/cautions.ts';
+import { study } from '../../core/study/index.ts';
 import { hat } from '../../resources/examples/hat.ts';
 import { tee } from '../../resources/examples/tee.ts';
 import { vest } from '../../resources/examples/vest.ts';
@@ -132,6 +134,42 @@ const repeatOf = (id: string, change: Partial<Extract<Block, { type: 'repeat' }>
   }));
 
 const VEST_V = 'sk 2 sts, V-st in next st; rep from * to last 2 sts';
+
+const noMakings: Plant = (pattern) => ({ ...pattern, workbook: { ...pattern.workbook, makings: [] } });
+
+/** Metres typed for every size, about what its stitches take (4.5 cm each), changed as the fault has it. */
+function typedYarn(pattern: Pattern, change: (metres: number, size: string) => number): Pattern {
+  const stitches = stitchesBySize(study(pattern));
+  const metres = Object.fromEntries(
+    pattern.sizes.map(({ id }, i) => [id, Math.round(change(stitches[i]! * 0.045, id))]),
+  );
+  return { ...pattern, yarns: pattern.yarns.map((yarn) => ({ ...yarn, metres })) };
+}
+
+/** A tester's hat for an adult: what it took, or how wide it came out. */
+const tested =
+  ({ grams, around }: { readonly grams?: number; readonly around?: number }): Plant =>
+  (pattern) => ({
+    ...pattern,
+    workbook: {
+      ...pattern.workbook,
+      makings: [
+        ...pattern.workbook.makings,
+        {
+          id: 'making-tester',
+          kind: 'tester',
+          by: 'Nim',
+          size: 'size-adult',
+          state: 'finished',
+          used: grams === undefined ? [] : [{ yarn: 'yarn-main', piece: '', grams, metres: null }],
+          hours: null,
+          swatch: null,
+          measured: around === undefined ? {} : { 'line-finished-hat': { value: around, unit: 'cm' } },
+          note: '',
+        },
+      ],
+    },
+  });
 
 export const faults: readonly Fault[] = [
   // What reading notices.
@@ -532,28 +570,17 @@ export const faults: readonly Fault[] = [
   },
   {
     in: 'vest',
-    name: 'no yarn for the last size',
-    plant: (pattern) => ({
-      ...pattern,
-      yarns: pattern.yarns.map((yarn) => ({
-        ...yarn,
-        metres: Object.fromEntries(Object.entries(yarn.metres).filter(([id]) => id !== 'size-6x')),
-      })),
-    }),
+    name: 'no amount of yarn, and no sample to reckon one from',
+    plant: noMakings,
     code: 'yarn-amount-not-given',
     at: 'yarn-main',
-    sizes: ['6X'],
   },
   {
     in: 'tee',
     name: 'yarn of one size with a figure lost',
-    plant: (pattern) => ({
-      ...pattern,
-      yarns: pattern.yarns.map((yarn) => ({
-        ...yarn,
-        metres: { ...yarn.metres, 'size-l': Math.round(yarn.metres['size-l']! / 10) },
-      })),
-    }),
+    plant: both(noMakings, (pattern) =>
+      typedYarn(pattern, (metres, size) => (size === 'size-l' ? metres / 10 : metres)),
+    ),
     code: 'yarn-amount-out-of-line',
     at: 'yarn-main',
     sizes: ['L'],
@@ -1027,5 +1054,29 @@ export const faults: readonly Fault[] = [
     at: null,
     words:
       'The caution "Shedding yarn for babies" is printed, because of what this pattern makes, for whom and of what.',
+  },
+  {
+    in: 'hat',
+    name: 'yarn for a third of what the sample took',
+    // The adult sample took 64 g of a yarn of 115 m to 50 g: 147 m for some 4,000 stitches.
+    plant: (pattern) => typedYarn(pattern, (metres) => metres / 3),
+    code: 'yarn-amount-off',
+    at: 'yarn-main',
+  },
+  {
+    in: 'hat',
+    name: 'a tester who used twice the yarn',
+    plant: tested({ grams: 128 }),
+    code: 'tester-used-off',
+    at: 'yarn-main',
+    sizes: ['Adult'],
+  },
+  {
+    in: 'hat',
+    name: 'a tester’s hat that came out far too wide',
+    plant: tested({ around: 70 }),
+    code: 'tester-measured-off',
+    at: 'line-finished-hat',
+    sizes: ['Adult'],
   },
 ];
