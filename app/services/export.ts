@@ -161,7 +161,7 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
         edition: 'standard',
         size: null,
         report: true,
-        file: file(title, terms, paper, 'technical-edit', version && `v${version}`),
+        file: file(title, terms, paper, 'technical-edit', version),
       }),
     ),
   );

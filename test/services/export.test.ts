@@ -138,6 +138,22 @@ describe('exporting', () => {
     expect(fs.readFileSync(path, 'utf8')).toBe('the old one');
   });
 
+  test('the report for an editor, once for each terms and paper, beside no booklet', async () => {
+    const { files, stopped } = await exportPattern(study, new Map(), folder, {
+      terms: ['us', 'uk'],
+      papers: ['letter'],
+      editions: [],
+      sizes: [],
+      report: true,
+    });
+    expect(stopped).toBe(null);
+    expect(files.map(({ file }) => file)).toEqual([
+      'harbour-vest_us_letter_technical-edit_v1.0.pdf',
+      'harbour-vest_uk_letter_technical-edit_v1.0.pdf',
+    ]);
+    expect(files.every(({ pages }) => pages > 1)).toBe(true);
+  });
+
   test('stopped before it began, nothing is written', async () => {
     const { files, stopped } = await exportPattern(study, new Map(), folder, two, {
       signal: AbortSignal.abort(),

@@ -4,6 +4,7 @@
  */
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
@@ -65,5 +66,12 @@ test('a finding is let stand with a reason, and taken back', async () => {
   await open.waitFor();
   await page.keyboard.press('Control+z');
   await accepted.waitFor();
+  await page.getByRole('button', { name: 'Report for an editor…' }).click();
+  await page.locator('dialog[open]').getByRole('button', { name: 'Use this folder' }).click();
+  await page
+    .locator('.review-report', { hasText: 'Written: skerry-hat_uk_a4_technical-edit_v1.0.pdf' })
+    .waitFor();
+  const [name] = fs.readdirSync(studio.folder).filter((file) => file.endsWith('.pdf'));
+  expect(fs.readFileSync(join(studio.folder, name!)).subarray(0, 5).toString()).toBe('%PDF-');
   await page.close();
 }, 120_000);

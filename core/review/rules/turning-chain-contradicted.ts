@@ -1,5 +1,5 @@
 /** A row says of its turning chain the contrary of what the notes say once for all rows, or works so. */
-import type { Span } from '../../finding.ts';
+import type { Finding, Span } from '../../finding.ts';
 import { number, text } from '../../findings/phrases.ts';
 import type { Amount, CountsAs, Item, RowTree } from '../../notation/tree.ts';
 import type { Study } from '../../study/index.ts';
@@ -122,14 +122,16 @@ export const turningChainContradicted: Rule = {
   check: (study) => {
     const settled = settledBy(study);
     if (settled === null) return [];
-    return study.pieces.flatMap(({ blocks }) =>
-      blocks.flatMap(({ block, tree }) => {
+    const findings: Finding[] = [];
+    for (const { blocks } of study.pieces) {
+      for (const { block, tree } of blocks) {
         const contrary = tree === null ? null : contraryIn(tree, settled);
-        if (contrary === null) return [];
+        if (contrary === null) continue;
         const { from, to, chains, how, said } = contrary;
         const at = { node: block.id, text: block.type === 'row' ? block.text.text : '', from, to };
-        return [found(turningChainContradicted, study, at, { chains, how, said })];
-      }),
-    );
+        findings.push(found(turningChainContradicted, study, at, { chains, how, said }));
+      }
+    }
+    return findings;
   },
 };

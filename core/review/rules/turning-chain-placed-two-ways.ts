@@ -1,5 +1,6 @@
 /** Most rows begin with their turning chain, and some end with the next one's; or the other way about. */
 
+import type { RowBlock } from '../../document/pattern.ts';
 import { count, number, text } from '../../findings/phrases.ts';
 import type { RowTree } from '../../notation/tree.ts';
 import { found, type Rule } from '../rule.ts';
@@ -45,13 +46,13 @@ export const turningChainPlacedTwoWays: Rule = {
   example: null,
   sample: { where: 'end', others: 12 },
   check: (study) => {
-    const all = study.pieces.flatMap(({ blocks }) =>
-      blocks.flatMap(({ block, tree }) =>
-        tree === null || block.type !== 'row' || block.form !== 'row'
-          ? []
-          : placedIn(tree).map((placed) => ({ block, placed })),
-      ),
-    );
+    const all: { readonly block: RowBlock; readonly placed: Placed }[] = [];
+    for (const { blocks } of study.pieces) {
+      for (const { block, tree } of blocks) {
+        if (tree === null || block.type !== 'row' || block.form !== 'row') continue;
+        for (const placed of placedIn(tree)) all.push({ block, placed });
+      }
+    }
     const starts = all.filter(({ placed }) => placed.where === 'start').length;
     const ends = all.length - starts;
     if (starts === 0 || ends === 0) return [];
@@ -63,7 +64,7 @@ export const turningChainPlacedTwoWays: Rule = {
             found(
               turningChainPlacedTwoWays,
               study,
-              { node: block.id, text: block.type === 'row' ? block.text.text : '', from, to },
+              { node: block.id, text: block.text.text, from, to },
               { where, others },
             ),
           ]
