@@ -33,7 +33,7 @@ export function PersonCell({
     // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of a grid, read only
     // biome-ignore lint/a11y/useFocusableInteractive: the keys move in the sizes alone; it is read with its row
     <td role="gridcell" aria-readonly="true" className="sizing-cell worked-out private-cell">
-      {value === undefined ? '–' : say(value, 'row')}
+      <span className="cell-value">{value === undefined ? '–' : say(value, 'row')}</span>
     </td>
   );
 }

@@ -51,9 +51,11 @@ export function Estimates() {
           }));
           return (
             <div key={yarn.id} className="estimate">
-              <h4>{name}</h4>
               {own.basis === null ? (
-                <p>{own.worked ? words.nothing : words.unworked}</p>
+                <>
+                  <h4>{name}</h4>
+                  <p>{own.worked ? words.nothing : words.unworked}</p>
+                </>
               ) : (
                 <>
                   <SizeTable

@@ -10,6 +10,7 @@ import { exportItems } from '../../app/services/export.ts';
 import { compose } from '../../core/document/compose.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { type Making, NO_WORKBOOK, type Person, type Workbook } from '../../core/document/workbook.ts';
+import { schematicsOf } from '../../core/drawing/schematic.ts';
 import { bookletOf } from '../../core/print/edition.ts';
 import { layOut } from '../../core/print/layout.ts';
 import { writePages } from '../../core/print/pen.ts';
@@ -114,6 +115,11 @@ describe('what is sold', () => {
         const own = study(kept(workbook));
         for (const options of editions) expectNoMark(JSON.stringify(bookletOf(own, options).booklet));
         expectNoMark(JSON.stringify([own.findings, review(own)]));
+        // Drawings, their words and what they say to who cannot see them; exact numbers as text.
+        const drawn = JSON.stringify(schematicsOf(own), (_, value: unknown) =>
+          typeof value === 'bigint' ? String(value) : value,
+        );
+        expectNoMark(drawn);
         const items = exportItems(own.pattern, {
           terms: ['us'],
           papers: ['a4'],
