@@ -102,7 +102,13 @@ export function Versions() {
             </li>
           ))}
         </ul>
-        <section aria-live="polite" className="version-text">
+        <section
+          aria-live="polite"
+          aria-label={versionWords.look}
+          className="version-text"
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: whoever has keys alone scrolls it by them
+          tabIndex={0}
+        >
           {shown === null ? (
             kept !== null && kept.length > 0 && <p className="quiet">{versionWords.choose}</p>
           ) : (

@@ -57,7 +57,7 @@ export const versionWords = {
   title: 'Earlier versions',
   none: 'There is no earlier version yet. One is put aside each time you save.',
   note: 'One is put aside each time you save. Restoring puts it on your desk; the file changes only when you save.',
-  look: 'Look at it',
+  look: 'Words of the chosen version',
   restore: 'Restore this one',
   size: (bytes: number) => `${Math.max(1, Math.round(bytes / 1024))} kB`,
   differ: (rows: number) =>

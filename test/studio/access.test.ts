@@ -2,13 +2,11 @@
  * Access in a real browser: every place, dialog and strip by axe-core (rules of WCAG 2.2 AA among them) in both
  * themes, and the way from the start screen to the review by keyboard alone.
  */
-import fs from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
-const axe = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 let studio: Studio;
 let page: Page;
 
@@ -20,15 +18,6 @@ afterEach(async () => {
   expect(studio.complaints).toEqual([]);
 });
 afterAll(() => studio.close());
-
-/** What axe finds, each with where it stands. */
-async function violations(): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { violations: found } = await (window as unknown as { axe: typeof import('axe-core') }).axe.run();
-    return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
-  });
-}
 
 const press = (key: string) => page.keyboard.press(key);
 
@@ -53,7 +42,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
     page = await studio.window();
     await page.getByRole('button', { name: 'New pattern…' }).waitFor();
     await dressed();
-    const found: Record<string, readonly string[]> = { start: await violations() };
+    const found: Record<string, readonly string[]> = { start: await violations(page) };
     for (const [name, open] of [
       ['new', () => run('new pattern')],
       ['bring', () => run('bring in a pattern')],
@@ -65,7 +54,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
     ] as const) {
       await open();
       await page.locator('dialog[open] h2, dialog[open] input').first().waitFor();
-      found[name] = await violations();
+      found[name] = await violations(page);
       await shut();
     }
     for (const [name, list] of Object.entries(found)) expect(list, name).toEqual([]);
@@ -74,7 +63,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
   test('in every place', async () => {
     page = await exampleIn(studio, /Slackwater/);
     await dressed();
-    const found: Record<string, readonly string[]> = { write: await violations() };
+    const found: Record<string, readonly string[]> = { write: await violations(page) };
     await page.locator('.piece').last().locator('.words').last().click();
     await press('End');
     await page.locator('.manuscript').evaluate((manuscript) => {
@@ -88,10 +77,10 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
       );
     });
     await page.locator('.paste-note').waitFor();
-    found.pasted = await violations();
+    found.pasted = await violations(page);
     await press('Control+f');
     await page.getByRole('textbox', { name: 'Find', exact: true }).fill('st');
-    found.find = await violations();
+    found.find = await violations(page);
     await press('Escape');
     for (const [name, key, part] of [
       ['sizes', '2', '.sizes'],
@@ -102,7 +91,7 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
     ] as const) {
       await press(`Control+${key}`);
       await page.locator(part).first().waitFor();
-      found[name] = await violations();
+      found[name] = await violations(page);
     }
     for (const [name, list] of Object.entries(found)) expect(list, name).toEqual([]);
   }, 120_000);

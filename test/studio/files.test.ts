@@ -1,0 +1,134 @@
+/**
+ * What a maker is asked about the file on the disk, in a real browser: earlier versions looked at and put back,
+ * a file changed or gone behind the studio, a second window on it, and the list of those last opened.
+ */
+import fs from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { compose } from '../../core/document/compose.ts';
+import { writeContainer } from '../../core/document/container.ts';
+import { panelPattern } from '../../core/outlines/index.ts';
+import { violations } from './axe.ts';
+import { openStudio, type Studio } from './harness.ts';
+
+let folder: string;
+let file: string;
+let studio: Studio;
+let page: Page;
+
+/** The bytes of a pattern of this title. */
+const bytesOf = (title: string): Uint8Array =>
+  writeContainer(
+    compose(
+      panelPattern({
+        title,
+        terms: 'us',
+        units: 'metric',
+        date: '2024-05-01',
+        gauge: { stitch: 't2', stitches: 16, rows: 12, over: { value: 10, unit: 'cm' }, hookMm: 4.5 },
+      }),
+    ),
+    new Map(),
+  );
+
+beforeEach(async () => {
+  folder = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'files-')));
+  file = join(folder, 'jetty.turnchain');
+  fs.writeFileSync(file, bytesOf('Jetty'));
+  studio = await openStudio({ open: file });
+  page = await studio.window();
+  await title().waitFor();
+});
+afterEach(async () => {
+  await studio.close();
+  fs.rmSync(folder, { recursive: true, force: true });
+  expect(studio.complaints).toEqual([]);
+});
+
+const title = (at: Page = page) => at.locator('.manuscript .title .words').first();
+const state = () => page.getByTestId('file-state').textContent();
+const dialog = (name: string) => page.getByRole('dialog', { name });
+
+/** Words put before the title. */
+async function write(words: string): Promise<void> {
+  await title().click();
+  await page.keyboard.press('Control+Home');
+  await page.keyboard.type(words);
+}
+
+async function save(): Promise<void> {
+  await page.keyboard.press('Control+s');
+  await expect.poll(state).toContain('· Saved');
+}
+
+test('an earlier version is looked at, and put back as a change', async () => {
+  await write('Old ');
+  await save();
+  await write('Very ');
+  await save();
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('earlier versions');
+  await page.keyboard.press('Enter');
+  const versions = dialog('Earlier versions');
+  const kept = versions.getByRole('listitem').getByRole('button');
+  await expect.poll(() => kept.count()).toBe(2);
+  // The newest first: what the last save put aside.
+  await kept.first().click();
+  await versions.getByText('1 row or paragraph is not as it is now; it is marked.').waitFor();
+  expect(await versions.locator('.differs').textContent()).toBe('differs Old Jetty');
+  for (const theme of ['light', 'dark']) {
+    await page.evaluate((name) => {
+      document.documentElement.dataset.theme = name;
+    }, theme);
+    expect(await violations(page), theme).toEqual([]);
+  }
+  await versions.getByRole('button', { name: 'Restore this one' }).click();
+  await expect.poll(() => title().textContent()).toBe('Old Jetty');
+  expect(await state()).toContain('Changes not saved');
+  await save();
+});
+
+test('a file changed by another program: mine is kept, or theirs is taken', async () => {
+  const asked = dialog('The file was changed by another program');
+  await write('My ');
+  fs.writeFileSync(file, bytesOf('Theirs'));
+  await asked.waitFor();
+  expect(await violations(page)).toEqual([]);
+  await asked.getByRole('button', { name: 'Keep mine' }).click();
+  await expect.poll(state).toContain('· Saved');
+  await write('Still ');
+  fs.writeFileSync(file, bytesOf('Theirs again'));
+  await asked.waitFor();
+  await asked.getByRole('button', { name: 'Take the one from the disk' }).click();
+  await expect.poll(() => title().textContent()).toBe('Theirs again');
+  expect(await state()).toContain('· Saved');
+});
+
+test('a file that is gone is saved again at its old place', async () => {
+  fs.rmSync(file);
+  const asked = dialog('The file is not there any more');
+  await asked.waitFor();
+  expect(await violations(page)).toEqual([]);
+  await asked.getByRole('button', { name: 'Save at the old place' }).click();
+  await expect.poll(state).toContain('· Saved');
+  expect(fs.existsSync(file)).toBe(true);
+});
+
+test('the pattern closed is the first of those last opened, and opens from there', async () => {
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('close pattern');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /jetty/i }).first().click();
+  await expect.poll(() => title().textContent()).toBe('Jetty');
+});
+
+test('a second window on one file is told', async () => {
+  const second = await studio.window();
+  await second.getByRole('button', { name: /jetty/i }).first().click();
+  await title(second).waitFor();
+  await second.getByText('This pattern is open in another window.').waitFor();
+  expect(await violations(second)).toEqual([]);
+  expect(await page.getByText('This pattern is open in another window.').count()).toBe(0);
+});
