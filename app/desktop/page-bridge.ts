@@ -42,6 +42,7 @@ export function pageBridge(ipc: PageIpc): DesktopBridge {
     forget: call('forget'),
     recovered: call('recovered'),
     recover: call('recover'),
+    saveDrawing: call('saveDrawing'),
     reveal: call('reveal'),
     recent: call('recent'),
     forgetRecent: call('forgetRecent'),

@@ -103,8 +103,9 @@ const entries = [
   { name: 'go-write', group: 'go', title: 'Write', key: 'Mod-1' },
   { name: 'go-sizes', group: 'go', title: 'Sizes', key: 'Mod-2', also: 'measurements grading lines' },
   { name: 'go-materials', group: 'go', title: 'Materials', key: 'Mod-3', also: 'gauge tension yarn hooks' },
-  { name: 'go-review', group: 'go', title: 'Review', key: 'Mod-4', also: 'findings errors' },
-  { name: 'go-print', group: 'go', title: 'Print', key: 'Mod-5', also: 'pdf preview pages' },
+  { name: 'go-drawings', group: 'go', title: 'Drawings', key: 'Mod-4', also: 'schematic outline svg' },
+  { name: 'go-review', group: 'go', title: 'Review', key: 'Mod-5', also: 'findings errors' },
+  { name: 'go-print', group: 'go', title: 'Print', key: 'Mod-6', also: 'pdf preview pages' },
   {
     name: 'go-workbook',
     group: 'go',

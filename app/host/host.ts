@@ -222,6 +222,11 @@ export interface Host {
     progress: (step: ExportStep) => void,
     signal?: AbortSignal,
   ): Promise<Answer<ExportReport>>;
+  /**
+   * Writes a drawing into a folder that was chosen, in one step. `name` says what it shows; the file's name is made of
+   * it, with `.svg`. A file of that name is replaced.
+   */
+  saveDrawing(folder: string, name: string, svg: string): Promise<Answer<FileRef>>;
   /** Shows a file in the system's file manager; false when that is not possible here. */
   reveal(handle: string): Promise<boolean>;
 

@@ -19,6 +19,8 @@ const terms = z.enum(['us', 'uk']);
 const paper = z.enum(['a4', 'letter']);
 const edition = z.enum(['standard', 'large-print', 'ink-saving']);
 const size = z.string().max(VALUE_LIMITS.id).nullable();
+/** Characters of a drawing; the largest schematics have some ten thousand. */
+const DRAWING_MOST = 20_000_000;
 /** Sizes, terms and the like, each once at most. */
 const MOST_CHOICES = 100;
 
@@ -54,6 +56,7 @@ const SHORT = {
   forget: z.tuple([desk]),
   recovered: z.tuple([]),
   recover: z.tuple([desk]),
+  saveDrawing: z.tuple([handle, name, z.string().max(DRAWING_MOST).startsWith('<svg ')]),
   reveal: z.tuple([handle]),
   recent: z.tuple([]),
   forgetRecent: z.tuple([handle]),

@@ -1,6 +1,6 @@
 /**
- * Drawings as files: the schematics and charts of a pattern as SVG, with names that say what each shows, written whole or not at
- * all. It draws nothing itself and does not judge whether a pattern is right.
+ * Drawings as files: the schematics and charts of a pattern as SVG, with names that say what each shows, written whole
+ * or not at all. It draws nothing itself and does not judge whether a pattern is right.
  */
 import { join } from 'node:path';
 import type { Pattern } from '../../core/document/pattern.ts';
@@ -15,8 +15,9 @@ import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import type { Disk } from './disk.ts';
-import { plainName, prepareFolder } from './export.ts';
+import { plainName } from './file-names.ts';
 import { type FileError, replaceFile } from './files.ts';
+import { prepareFolder } from './out-folder.ts';
 
 export interface DrawingChoices {
   readonly terms: Terms;
@@ -123,6 +124,11 @@ function nameOf(
     taken.add(name);
     return name;
   }
+}
+
+/** "Harbour vest schematic Back" is "harbour-vest-schematic-back.svg". */
+export function drawingFile(name: string): string {
+  return `${plainName(name, 3 * LONGEST) || 'drawing'}.svg`;
 }
 
 export interface DrawingOutcome {

@@ -3,8 +3,7 @@
  * after the other, each whole or not at all. Reports progress and can be stopped. It lays out nothing, shows
  * nothing, and does not judge whether a pattern is fit to be printed.
  */
-import fs from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Scene } from '../../core/drawing/scene.ts';
@@ -24,8 +23,10 @@ import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
 import { reportOf } from '../../core/review/report.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
-import { type Disk, type DiskError, diskError, localDisk, whileSaving } from './disk.ts';
+import { type Disk, localDisk } from './disk.ts';
+import { plainName } from './file-names.ts';
 import { type FileError, replaceFile } from './files.ts';
+import { prepareFolder } from './out-folder.ts';
 import { fontsFolder } from './resources.ts';
 
 /** What to print. Every combination makes one file. */
@@ -90,32 +91,6 @@ export interface ExportOutcome {
 /** Longest title in a name: file names are to be short and plain (ASCII), for shops and old systems alike. */
 const LONGEST_TITLE = 40;
 const LONGEST_PART = 20;
-
-/** Letters that do not come apart into a plain one and a mark. */
-const SPELLED: Readonly<Record<string, string>> = {
-  ß: 'ss',
-  æ: 'ae',
-  œ: 'oe',
-  ø: 'o',
-  đ: 'd',
-  ð: 'd',
-  þ: 'th',
-  ł: 'l',
-  ı: 'i',
-};
-
-/** Plain lower-case words with hyphens: "Été à Łódź, 2nd" is "ete-a-lodz-2nd". */
-export function plainName(text: string, longest: number): string {
-  const name = text
-    .toLowerCase()
-    .replace(/[ßæœøđðþłı]/g, (letter) => SPELLED[letter]!)
-    .replace(/½/g, '-1-2')
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return name.length <= longest ? name : name.slice(0, longest).replace(/-[^-]*$|-+$/, '');
-}
 
 /** Title and version as they stand in file names. */
 export function nameParts({ about }: Pattern): { readonly title: string; readonly version: string } {
@@ -215,22 +190,6 @@ class Troubles {
   findings(): readonly Finding[] {
     return [...this.#findings.values()];
   }
-}
-
-/** Makes the folder that is not there. `what` goes into it. */
-export async function prepareFolder(folder: string, what: string): Promise<DiskError | null> {
-  try {
-    await fs.mkdir(folder, { recursive: true });
-    if ((await fs.stat(folder)).isDirectory()) return null;
-  } catch (fault) {
-    const code = (fault as NodeJS.ErrnoException).code;
-    if (code !== 'EEXIST' && code !== 'ENOTDIR') return whileSaving(folder, fault);
-  }
-  const error = diskError('not-a-file', folder);
-  return {
-    ...error,
-    message: `“${basename(folder)}” is a file, not a folder for ${what}. Name another folder.`,
-  };
 }
 
 /** One booklet, laid out and written. */

@@ -20,9 +20,9 @@ import {
   exportItems,
   nameParts,
   Press,
-  prepareFolder,
 } from './export.ts';
 import { replaceFile } from './files.ts';
+import { prepareFolder } from './out-folder.ts';
 
 /** A picture of a page of an edition. */
 export interface PagePicture {

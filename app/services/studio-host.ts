@@ -3,6 +3,7 @@
  * both use it; what differs between them (dialogs, windows) is a `WindowShell`. It keeps what belongs to the
  * window: which files and desks it has claimed, what it watches, who listens.
  */
+import { join } from 'node:path';
 import { readContainer } from '../../core/document/container.ts';
 import { isId } from '../../core/document/words.ts';
 import type {
@@ -28,7 +29,8 @@ import type {
 } from '../host/host.ts';
 import { Claims } from './claims.ts';
 import { diskError } from './disk.ts';
-import { loadFile } from './files.ts';
+import { drawingFile } from './drawings.ts';
+import { loadFile, replaceFile } from './files.ts';
 import type { HandleKind } from './handles.ts';
 import { hostError } from './host-errors.ts';
 import { linkToOpen } from './links.ts';
@@ -247,6 +249,14 @@ export class StudioHost implements Host {
       bytes,
     }));
     return { ok: true, value: { ...outcome.value, files } };
+  }
+
+  async saveDrawing(folder: string, name: string, svg: string): Promise<Answer<FileRef>> {
+    const path = this.#services.handles.path(folder, 'folder');
+    if (path === null) return refused(hostError('unknown-handle'));
+    const at = join(path, drawingFile(name));
+    const fault = await replaceFile(at, Buffer.from(svg, 'utf8'), this.#services.disk);
+    return fault === null ? { ok: true, value: this.#refer(at) } : refused(fault);
   }
 
   async reveal(handle: string): Promise<boolean> {

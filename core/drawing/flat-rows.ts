@@ -76,6 +76,15 @@ export const STEP = 3;
 
 const EPS = 1e-6;
 
+/** A row below as far as it is needed: most rows stand straight on it, and nobody asks for its stitches. */
+interface Lying {
+  readonly left: number;
+  readonly right: number;
+  /** The height of all its stitches; null where they differ. */
+  readonly level: number | null;
+  readonly spots: () => Spots;
+}
+
 /** What a piece is worked onto; its first row goes from right to left when the right side faces. */
 export interface Ground {
   readonly left: number;
@@ -97,7 +106,7 @@ class Laying {
   readonly #strands: Strand[] = [];
   readonly #slits: Slit[] = [];
   readonly #corners: Cornered[] = [];
-  #spots: Spots | null = null;
+  #spots: Lying | null = null;
   #rest: Spots | null = null;
   #direction: 1 | -1 = -1;
   #span: number | null = null;
@@ -128,7 +137,7 @@ class Laying {
       strands: this.#strands,
       slits: this.#slits,
       seams: seamsOf(this.#corners),
-      end: this.#spots,
+      end: this.#spots.spots(),
       evenly: this.#evenly,
       slanted: this.#slanted,
     };
@@ -160,8 +169,15 @@ class Laying {
     }
     this.#put(strand, { span, left, right, yLeft: y, yRight: y, round: true }, null);
     const count = row.fabric.sites.length;
-    const x = Array.from({ length: count }, (_, i) => left + (width * (i + 0.5)) / Math.max(1, count));
-    this.#spots = { x, half: x.map(() => width / Math.max(1, count) / 2), y: x.map(() => y) };
+    this.#spots = {
+      left,
+      right,
+      level: y,
+      spots: () => {
+        const x = Array.from({ length: count }, (_, i) => left + (width * (i + 0.5)) / Math.max(1, count));
+        return { x, half: x.map(() => width / Math.max(1, count) / 2), y: x.map(() => y) };
+      },
+    };
     const at = row.fabric.sites.flatMap((site, i) => (site.kind === 'space' ? [i / count] : []));
     this.#corners.push({ at, middle, width, y });
     this.#rest = null;
@@ -181,10 +197,12 @@ class Laying {
 
   #flat(row: WorkedRow, span: number): void {
     const { stitch } = this.#grain;
-    const origins = originsOf(row);
     if (row.side !== null) this.#direction = row.side === 'RS' ? -1 : 1;
-    else if (!this.#first && (origins?.turned ?? true)) this.#direction = this.#direction === 1 ? -1 : 1;
+    else if (!this.#first && (row.seen?.worked.turned ?? true))
+      this.#direction = this.#direction === 1 ? -1 : 1;
     const width = span * stitch;
+    if (this.#straight(row, span, width)) return;
+    const origins = originsOf(row);
     const { middles, halves } = spread(row.fabric, width);
     const below = this.#below(row);
     const feet = feetOf(origins, below);
@@ -220,7 +238,7 @@ class Laying {
       x: edge === null ? right : high === null || edge.right - high.right < near ? edge.right : high.right,
       y: high?.y ?? flatY,
     };
-    const count = this.#spots?.x.length ?? 0;
+    const count = this.#spots?.spots().x.length ?? 0;
     const apart =
       this.#rest &&
       origins?.feet.some((own) => own.length > 0) &&
@@ -248,8 +266,46 @@ class Laying {
             half: waiting.map((i) => below.half[i]!),
             y: waiting.map((i) => below.y[i]!),
           };
-    this.#spots = { x, half: halves, y };
+    const level = y.every((one) => Math.abs(one - laid.yLeft) < EPS) ? laid.yLeft : null;
+    this.#spots = { left, right, level, spots: () => ({ x, half: halves, y }) };
     strand.top = upper(laid, x, y);
+  }
+
+  /**
+   * A row as wide as the one below, on all of it and without a decrease, stands straight on it: its stitches need not
+   * be followed. Most rows are of this kind.
+   */
+  #straight(row: WorkedRow, span: number, width: number): boolean {
+    const below = this.#spots;
+    const strand = this.#strands.at(-1);
+    const last = strand?.rows.at(-1);
+    if (below === null || strand === undefined || last === undefined || below.level === null) return false;
+    if (row.seen === null || this.#rest !== null || row.fabric.rest !== null || row.openings.length > 0)
+      return false;
+    if (last.round || span !== last.span || gathers(row)) return false;
+    const { left, right, level } = below;
+    const y = level + this.#grain.row;
+    this.#put(strand, { span, left, right, yLeft: y, yRight: y, round: false }, null);
+    const direction = this.#direction;
+    this.#spots = {
+      left,
+      right,
+      level: y,
+      spots: () => {
+        const { middles, halves } = spread(row.fabric, width);
+        const origin = direction === 1 ? left : right;
+        return {
+          x: middles.map((middle) => origin + direction * middle),
+          half: halves,
+          y: middles.map(() => y),
+        };
+      },
+    };
+    strand.top = [
+      { x: left, y },
+      { x: right, y },
+    ];
+    return true;
   }
 
   #begin(base: readonly [Point, Point], joined: boolean): Strand {
@@ -283,8 +339,9 @@ class Laying {
       return { x, half: halves, y: x.map(ground.at) };
     }
     const rest = this.#rest;
-    if (rest === null) return this.#spots;
-    const both = (key: keyof Spots) => [...this.#spots![key], ...rest[key]];
+    const own = this.#spots.spots();
+    if (rest === null) return own;
+    const both = (key: keyof Spots) => [...own[key], ...rest[key]];
     return { x: both('x'), half: both('half'), y: both('y') };
   }
 
@@ -299,6 +356,12 @@ class Laying {
       this.#slits.push({ from: { x: left, y }, to: { x: right, y }, stitches: size });
     });
   }
+}
+
+/** Does the row take stitches together? Then it may lean to a side although its count stays. */
+function gathers({ tally }: WorkedRow): boolean {
+  for (const kind of tally.byKind.keys()) if (kind.includes('tog')) return true;
+  return false;
 }
 
 /** The middles of the sites of a fabric laid over a width, in the order made. Chains of a space lie side by side. */

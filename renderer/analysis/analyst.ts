@@ -5,6 +5,7 @@
 import type { Node } from 'prosemirror-model';
 import type { Step } from 'prosemirror-transform';
 import type { LineRule } from '../../core/document/attributes.ts';
+import type { DrawingChoice, DrawingsReport } from './drawings.ts';
 import { applyChanges, type FromWorker, type ToWorker, type Watched } from './protocol.ts';
 import { type FigureTrial, type LineTrial, NOTHING_KNOWN, type Report } from './report.ts';
 
@@ -22,6 +23,7 @@ export class Analyst {
   readonly #worker: WorkerLike;
   #document: Node;
   readonly #asked = new Map<number, (trial: FigureTrial) => void>();
+  readonly #askedDrawings = new Map<number, (drawings: DrawingsReport) => void>();
   readonly #askedLines = new Map<number, (trial: LineTrial) => void>();
   #serial = 0;
 
@@ -42,6 +44,11 @@ export class Analyst {
       if (data.kind === 'line-told') {
         this.#askedLines.get(data.serial)?.(data.trial);
         this.#askedLines.delete(data.serial);
+        return;
+      }
+      if (data.kind === 'drawings-told') {
+        this.#askedDrawings.get(data.serial)?.(data.drawings);
+        this.#askedDrawings.delete(data.serial);
         return;
       }
       this.report = applyChanges(this.report, data);
@@ -86,6 +93,16 @@ export class Analyst {
     this.#worker.postMessage({ kind: 'watched', ...watched });
   }
 
+  /** The drawings of the newest state. Never answered after `stop`. */
+  draw(choice: DrawingChoice): Promise<DrawingsReport> {
+    this.#serial += 1;
+    const serial = this.#serial;
+    return new Promise((answer) => {
+      this.#askedDrawings.set(serial, answer);
+      this.#worker.postMessage({ kind: 'drawings-asked', serial, choice });
+    });
+  }
+
   /** Whether the report is of the newest state. */
   get isCurrent(): boolean {
     return this.report.version === this.version;
@@ -95,6 +112,7 @@ export class Analyst {
     this.#worker.onmessage = null;
     this.#asked.clear();
     this.#askedLines.clear();
+    this.#askedDrawings.clear();
     this.#worker.terminate();
   }
 

@@ -3,6 +3,7 @@
  * of the document keeps the identity of all that was not touched; results cross as what changed.
  */
 import type { LineRule } from '../../core/document/attributes.ts';
+import type { DrawingChoice, DrawingsReport } from './drawings.ts';
 import type {
   BlockReport,
   FigureReport,
@@ -25,7 +26,9 @@ export type ToWorker =
   /** What would this line come to by another rule? Answered with the same serial. */
   /** What is on screen and worth its time: the workbook's numbers, and whose own column. */
   | ({ readonly kind: 'watched' } & Watched)
-  | { readonly kind: 'line-asked'; readonly serial: number; readonly id: string; readonly rule: LineRule };
+  | { readonly kind: 'line-asked'; readonly serial: number; readonly id: string; readonly rule: LineRule }
+  /** The drawings of the newest state. Answered with the same serial. */
+  | { readonly kind: 'drawings-asked'; readonly serial: number; readonly choice: DrawingChoice };
 
 /** Reports that are made only while they are looked at. */
 export interface Watched {
@@ -39,7 +42,8 @@ export type FromWorker =
   /** The worker's copy is not what the steps were made for: it asks for the whole document. */
   | { readonly kind: 'lost' }
   | { readonly kind: 'figure-told'; readonly serial: number; readonly trial: FigureTrial }
-  | { readonly kind: 'line-told'; readonly serial: number; readonly trial: LineTrial };
+  | { readonly kind: 'line-told'; readonly serial: number; readonly trial: LineTrial }
+  | { readonly kind: 'drawings-told'; readonly serial: number; readonly drawings: DrawingsReport };
 
 /** What became different since the last message; a list that is left out is as it was. */
 export interface Changes {

@@ -12,6 +12,7 @@ import { settle, settled } from '../../core/review/accepted.ts';
 import { review, reviewMeanwhile } from '../../core/review/review.ts';
 import { measuredFor } from '../../core/study/measured-for.ts';
 import { type Study, study } from '../../core/study/study.ts';
+import { drawingsReport } from './drawings.ts';
 import type { Changes, FromWorker, ToWorker, Watched } from './protocol.ts';
 import { Reporter } from './reporter.ts';
 import { lineTrialOf, trialOf } from './trial.ts';
@@ -120,6 +121,12 @@ self.onmessage = ({ data }: MessageEvent<ToWorker>): void => {
     watched = { workbook: data.workbook, person: data.person };
     if (waiting) work();
     if (studied !== null) tell({ kind: 'changes', version: reported, ...watching(studied) });
+    return;
+  }
+  if (data.kind === 'drawings-asked') {
+    if (waiting) work();
+    const { serial, choice } = data;
+    if (studied !== null) tell({ kind: 'drawings-told', serial, drawings: drawingsReport(studied, choice) });
     return;
   }
   if (data.kind === 'document') {

@@ -12,7 +12,7 @@ export interface Action {
   readonly run: () => void;
 }
 
-const PLACES: readonly Place[] = ['write', 'sizes', 'materials', 'workbook', 'review', 'print'];
+const PLACES: readonly Place[] = ['write', 'sizes', 'materials', 'drawings', 'workbook', 'review', 'print'];
 
 /** Commands by name. A place lends its own while it is in front. */
 export class Commands {

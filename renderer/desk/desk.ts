@@ -15,6 +15,7 @@ import { project } from '../../core/document/project.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { Analyst, type WorkerLike } from '../analysis/analyst.ts';
+import type { DrawingChoice, DrawingsReport } from '../analysis/drawings.ts';
 import type { Watched } from '../analysis/protocol.ts';
 import type { FigureTrial, LineTrial, Report } from '../analysis/report.ts';
 import { identity } from './identity.ts';
@@ -174,6 +175,11 @@ export class Desk {
   /** Says what is on screen, for what is reckoned only while it is looked at. */
   watch(watched: Watched): void {
     this.#analyst.watch(watched);
+  }
+
+  /** The drawings of the pattern as it is now. */
+  draw(choice: DrawingChoice): Promise<DrawingsReport> {
+    return this.#analyst.draw(choice);
   }
 
   addPicture(picture: Picture): void {

@@ -220,6 +220,7 @@ export function loopbackHost(page: LoopbackPage): LoopbackHost {
     recover: (desk) => asked('recover', [desk]),
     print: (job, choice, signal) => asked('print', [job, choice], signal),
     export: (job, request, progress, signal) => exported([job, request], progress, signal),
+    saveDrawing: (folder, name, svg) => asked('saveDrawing', [folder, name, svg]),
     reveal: (handle) => line.call('reveal', [handle]),
     recent: () => line.call('recent', []),
     forgetRecent: (handle) => line.call('forgetRecent', [handle]),

@@ -17,7 +17,7 @@ import { Journal } from '../desk/journal.ts';
 import { pack, unpack } from '../desk/pattern-file.ts';
 import { shellWords } from '../words/shell.ts';
 
-export type Place = 'write' | 'sizes' | 'materials' | 'workbook' | 'review' | 'print';
+export type Place = 'write' | 'sizes' | 'materials' | 'drawings' | 'workbook' | 'review' | 'print';
 
 /** A question or a list that stands over the places. One at a time. */
 export type Dialog =

@@ -7,6 +7,7 @@ import { COMMANDS, type CommandName } from '../../app/host/commands.ts';
 import { Commands } from '../commands/commands.ts';
 import { CommandsContext } from '../commands/context.ts';
 import { commandOf } from '../commands/keys.ts';
+import { DrawingsPlace } from '../drawings/place.tsx';
 import { MaterialsPlace } from '../materials/place.tsx';
 import { Outline } from '../outline/outline.tsx';
 import { PrintPlace } from '../print/place.tsx';
@@ -26,6 +27,7 @@ const PLACES: Readonly<Record<Place, () => React.ReactNode>> = {
   write: WritePlace,
   sizes: SizesPlace,
   materials: MaterialsPlace,
+  drawings: DrawingsPlace,
   workbook: WorkbookPlace,
   review: ReviewPlace,
   print: PrintPlace,

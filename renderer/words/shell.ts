@@ -6,6 +6,7 @@ export const PLACE_WORDS = {
   write: 'Write',
   sizes: 'Sizes',
   materials: 'Materials',
+  drawings: 'Drawings',
   workbook: 'Workbook',
   review: 'Review',
   print: 'Print',

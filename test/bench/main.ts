@@ -7,7 +7,7 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
-const PARTS = ['typing', 'reading', 'longest', 'charts', 'print', 'studio', 'memory'] as const;
+const PARTS = ['typing', 'reading', 'longest', 'drawing', 'charts', 'print', 'studio', 'memory'] as const;
 
 const root = join(import.meta.dirname, '../..');
 const asked = process.argv.slice(2);

@@ -144,6 +144,18 @@ export function hostContract(kind: string, makeWorld: () => Promise<World>): voi
       expect(new Uint8Array(fs.readFileSync(path))).toEqual(new Uint8Array(first));
     });
 
+    test('writes a drawing into a chosen folder, under a plain name, and into no other place', async () => {
+      const { handle: folder } = await chooseFolder(world.folder);
+      const svg = '<svg xmlns="http://www.w3.org/2000/svg"></svg>';
+      const file = good(await window.host.saveDrawing(folder, '../Harbour vest: Rücken', svg));
+      expect(file.name).toBe('harbour-vest-rucken.svg');
+      expect(fs.readFileSync(join(world.folder, 'harbour-vest-rucken.svg'), 'utf8')).toBe(svg);
+      good(await window.host.saveDrawing(folder, 'Harbour vest: Rücken', `${svg}\n`));
+      expect(fs.readdirSync(world.folder)).toEqual(['harbour-vest-rucken.svg']);
+      for (const handle of ['x', world.folder, '~'])
+        expect(fault(await window.host.saveDrawing(handle, 'a', svg))).toBe('unknown-handle');
+    });
+
     test('saves over what it read, and keeps what was there', async () => {
       const { file, stamp } = await opened();
       const saved = good(await window.host.save(file.handle, second, stamp, 'Quay vest'));

@@ -9,8 +9,8 @@ import {
   type ExportProgress,
   exportItems,
   exportPattern,
-  plainName,
 } from '../../app/services/export.ts';
+import { plainName } from '../../app/services/file-names.ts';
 import { compose } from '../../core/document/compose.ts';
 import { right } from '../command/patterns.ts';
 

@@ -85,8 +85,9 @@ describe.each(['light', 'dark'] as const)('axe finds nothing in the %s theme', (
     for (const [name, key, part] of [
       ['sizes', '2', '.sizes'],
       ['materials', '3', '.materials'],
-      ['review', '4', '.review'],
-      ['print', '5', '.print'],
+      ['drawings', '4', '.schematic svg'],
+      ['review', '5', '.review'],
+      ['print', '6', '.print'],
       ['workbook', '7', '.workbook'],
     ] as const) {
       await press(`Control+${key}`);
@@ -147,7 +148,7 @@ test('by keyboard alone: a pattern is begun, a row written, the review gone to a
   await press('Tab');
   expect(await isInManuscript()).toBe(false);
   await focused();
-  await press('Control+4');
+  await press('Control+5');
   await page.locator('.review').first().waitFor();
   await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
   await tabTo(/./);

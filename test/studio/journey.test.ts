@@ -195,7 +195,7 @@ test('a pattern is begun, graded, written, mended, illustrated, read in both ter
   expect(await rows().nth(1).textContent()).toContain('Sc in 2nd ch from hook');
 
   // The pages as they will be printed.
-  await page.keyboard.press('Control+5');
+  await page.keyboard.press('Control+6');
   await page.locator('.pdf-page canvas').first().waitFor();
   await eventually(() => page.locator('.pdf-text').first().textContent()).toContain('Harbour Top');
 

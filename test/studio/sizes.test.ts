@@ -202,7 +202,7 @@ test('a finding of a line is gone to from the review, once, and mended there', a
   await page.keyboard.type('bust + eaes');
   await page.keyboard.press('Enter');
   await rowOf('finished chest').locator('mark.error').waitFor();
-  await page.keyboard.press('Control+4');
+  await page.keyboard.press('Control+5');
   await page
     .getByRole('button', { name: /^Go there: .*eaes/ })
     .first()

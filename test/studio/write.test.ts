@@ -261,7 +261,7 @@ describe('while reading in the other terms', () => {
 test('a place that was gone to once is not gone to again when Write comes back', async () => {
   await newRow('scc in each st across.');
   await page.locator('mark.error', { hasText: /^scc$/ }).waitFor();
-  await page.keyboard.press('Control+4');
+  await page.keyboard.press('Control+5');
   await page
     .getByRole('button', { name: /^Go there: .*scc/ })
     .first()
@@ -269,7 +269,7 @@ test('a place that was gone to once is not gone to again when Write comes back',
   await page.getByRole('textbox', { name: 'Manuscript' }).waitFor();
   await eventually(selection).toBe('scc');
   await page.keyboard.press('Control+Home');
-  await page.keyboard.press('Control+5');
+  await page.keyboard.press('Control+6');
   await page.locator('.manuscript').waitFor({ state: 'detached' });
   await page.keyboard.press('Control+1');
   await words(1).waitFor();
