@@ -361,6 +361,7 @@ export class Sorter {
 
   /** "Heel: Row 1: …", "Neckband: With A, ch 7": the name of a part, with its first row behind it. */
   private pieceBefore(line: Range, colon: number): string | null {
+    if (colon === line.from) return null;
     const words = this.words({ from: line.from, to: colon });
     if (!/^\p{Lu}[\p{L} ]*$/u.test(words) || !PIECES.test(words.split(' ').at(-1)!)) return null;
     const rest = { from: colon + 1, to: line.to };

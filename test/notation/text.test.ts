@@ -200,3 +200,9 @@ describe('names', () => {
     expect(facts).toEqual([]);
   });
 });
+
+describe('a line that begins with a colon', () => {
+  it('names no part', () => {
+    expect(readText(': Ch 5.', { terms: 'us' }).pieces).toHaveLength(1);
+  });
+});
