@@ -354,7 +354,7 @@ export class Sorter {
   private sideColon(line: Range): number {
     let colon = line.from;
     while (colon < line.to && colon < line.from + 6 && this.tokens[colon]!.word !== ':') colon++;
-    if (colon + 1 >= line.to || this.tokens[colon]!.word !== ':') return -1;
+    if (colon === line.from || colon + 1 >= line.to || this.tokens[colon]!.word !== ':') return -1;
     const name = SIDES.exec(this.words(line)) ?? this.pieceBefore(line, colon);
     return name !== null && !this.labelAt(line) ? colon : -1;
   }

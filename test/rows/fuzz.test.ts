@@ -7,7 +7,10 @@ import { describe, test } from 'vitest';
 import { check, damaged, RUNS } from './damage.ts';
 
 /** Texts that once made the reader throw. */
-const ONCE_BROKE = ['Rnd 1\t6 sc in magic ring\t½\nRnd 2\tinc x 6\t12\nRnd 3\t(sc, inc) x 6\t18'];
+const ONCE_BROKE = [
+  'Rnd 1\t6 sc in magic ring\t½\nRnd 2\tinc x 6\t12\nRnd 3\t(sc, inc) x 6\t18',
+  ': Row 1: Ch 3.',
+];
 
 describe('real rows, damaged', () => {
   test.each(ONCE_BROKE)('%j is answered', (text) => {
