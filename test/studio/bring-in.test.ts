@@ -5,6 +5,7 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -144,6 +145,12 @@ test('a photograph that is dropped is scaled, shown and asked about', async () =
   await page.waitForFunction(
     () => document.querySelector<HTMLImageElement>('.photo-image')?.alt === 'The neckband, seen from above',
   );
+  for (const theme of ['light', 'dark']) {
+    await page.evaluate((name) => {
+      document.documentElement.dataset.theme = name;
+    }, theme);
+    expect(await violations(page), theme).toEqual([]);
+  }
   await photo.getByRole('button', { name: 'Remove' }).click();
   expect(await photo.count()).toBe(0);
   await page.close();
