@@ -95,8 +95,8 @@ the count after each row.
 Example:
   turnchain check vest.turnchain
 
-It ends with 0 when nothing is wrong, 1 when there are errors (warnings and notes
-leave it at 0), 2 when the file could not be read.`,
+It ends with 0 when nothing is wrong, 1 when there are errors (warnings, notes and
+what you accepted leave it at 0), 2 when the file could not be read.`,
   },
   draw: {
     summary: 'draw the schematics or stitch charts of a pattern as SVG',

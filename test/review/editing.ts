@@ -387,6 +387,12 @@ export const editing: readonly Planted[] = [
     saying: ['20 cm is 7¾ in'],
   },
   {
+    name: 'a photograph described by its file',
+    plant: about({ cover: { id: 'p', alt: 'IMG_2041.jpg', caption: null } }),
+    code: 'photo-not-described',
+    node: 'cover:title',
+  },
+  {
     name: 'a chart of a row that was taken out',
     plant: (pattern) => ({
       ...pattern,
@@ -593,6 +599,10 @@ export const sound: readonly {
     plant: note('Work very very loosely, so that that edge stays wide.'),
   },
   { name: 'two stitches of one name in a row', plant: reword('back-2', 'Ch 1, sc in each st across, turn.') },
+  {
+    name: 'a photograph described in a word or two',
+    plant: about({ cover: { id: 'p', alt: 'Harbour vest.', caption: null } }),
+  },
   { name: 'an address in full', plant: about({ contact: 'https://harbour.example/help' }) },
   { name: 'a length in both units', plant: note('Leave a tail of 30 cm (12 in) for the seam.') },
   { name: 'a range in both units', plant: note('Leave 4 to 6 in / 10 to 15 cm of yarn.') },

@@ -3,7 +3,11 @@ import type { Media } from '../../document/pattern.ts';
 import { quoted, text } from '../../findings/phrases.ts';
 import { found, type Rule } from '../rule.ts';
 
-const isBare = (media: Media): boolean => media.alt.trim() === '';
+/** What a camera or a form put there: the name of a file, or that it is a picture. */
+const NO_WORDS =
+  /^(?:(?:img|dsc|dscf|pxl|photo|image|picture|untitled|cover)[-_ ]?\d*|[^\s]+\.(?:jpe?g|png))(?:\.\w{3,4})?$/iu;
+
+const isBare = ({ alt }: Media): boolean => alt.trim() === '' || NO_WORDS.test(alt.trim());
 
 export const photoNotDescribed: Rule = {
   code: 'photo-not-described',
