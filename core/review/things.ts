@@ -86,6 +86,9 @@ export const AT_HAND = /scissors|snips|tape measure|measuring tape|ruler|pins?\b
 const DENIED =
   /\b(?:no|not|without|never|instead of|rather than|omit|leave off|optional(?:ly)?)\s+(?:(?:an?|the|any)\s+)?$/iu;
 
+/** Letters before a thing in which it may be denied: no more are looked at, however long the text. */
+const NEAR = 80;
+
 export interface Asked extends Span {
   readonly thing: Thing;
 }
@@ -94,7 +97,7 @@ export interface Asked extends Span {
 export const thingsAsked = looking((text): readonly Asked[] =>
   THINGS.flatMap((each) =>
     [...text.matchAll(each.used)].flatMap((match) =>
-      DENIED.test(text.slice(0, match.index))
+      DENIED.test(text.slice(Math.max(0, match.index - NEAR), match.index))
         ? []
         : [{ thing: each, from: match.index, to: match.index + match[0].length }],
     ),

@@ -24,9 +24,13 @@ function leftIn(text: string): readonly Left[] {
   const all = LEFT.flatMap((pattern) =>
     [...text.matchAll(pattern)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
   ).sort((a, b) => a.from - b.from || b.to - a.to);
-  return all.filter(
-    ({ from, to }, i) => !all.slice(0, i).some((other) => other.from <= from && to <= other.to),
-  );
+  // Sorted by where they begin: one that ends no later than another did lies within it.
+  let last = -1;
+  return all.filter(({ to }) => {
+    const isNew = to > last;
+    last = Math.max(last, to);
+    return isNew;
+  });
 }
 
 const left = looking(leftIn);

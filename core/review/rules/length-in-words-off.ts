@@ -27,6 +27,9 @@ const ASIDE =
   /^[^.;]{0,40}?\b(?:wide|across|around|square|diameter|circumference|each way|from (?!(?:the )?(?:beginning|beg|start|foundation|bottom|lower edge|hem|cast|first row|ring|center|centre)))/iu;
 const WIDE = /\b(?:width|circumference|diameter|gap|opening|loop|tail|chain|tie|cord)\b[^.;]*$/iu;
 
+/** Letters on either side of a length that say what is measured: no more are looked at, however long the text. */
+const NEAR = 120;
+
 const lengthsTold = looking((text, kind): readonly Told[] => {
   if (kind === 'row' || !/measur|should be|will be|must be/iu.test(text)) return [];
   const typed = lengthsIn(text).map(({ cm, from, to }): Told => ({ cm, figure: -1, from, to }));
@@ -35,7 +38,9 @@ const lengthsTold = looking((text, kind): readonly Told[] => {
   );
   return [...typed, ...figures].filter(
     ({ from, to }) =>
-      MEASURES.test(text.slice(0, from)) && !ASIDE.test(text.slice(to)) && !WIDE.test(text.slice(0, from)),
+      MEASURES.test(text.slice(Math.max(0, from - NEAR), from)) &&
+      !ASIDE.test(text.slice(to, to + NEAR)) &&
+      !WIDE.test(text.slice(Math.max(0, from - NEAR), from)),
   );
 });
 

@@ -27,6 +27,9 @@ const BEFORE = new RegExp(
   'iu',
 );
 
+/** Letters before a noun in which its number may stand. */
+const NEAR = 120;
+
 function amountIn({ amount }: Notion, size: string): number | null {
   if (amount === null) return null;
   return 'all' in amount ? amount.all : (amount.each[size] ?? null);
@@ -54,7 +57,7 @@ export const notionAmountShort: Rule = {
       hits.flatMap(({ thing, from, to }) => {
         if (!thing.counted || !isHow(node)) return [];
         const listed = notions.filter(({ name }) => thing.listed.test(name));
-        const match = BEFORE.exec(text.slice(0, from));
+        const match = BEFORE.exec(text.slice(Math.max(0, from - NEAR), from));
         if (listed.length === 0 || match === null) return [];
         const [whole, digits, word, list] = match;
         const values =

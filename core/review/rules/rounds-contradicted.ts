@@ -29,12 +29,15 @@ const CLAIMS: readonly (readonly [Form, RegExp])[] = [
 ];
 const DENIED = /\b(?:no|not|never|neither|instead of|rather than|without)\s+(?:\w+\s+){0,3}$/iu;
 
+/** Letters before a claim in which it may be denied: no more are looked at, however long the text. */
+const NEAR = 80;
+
 const claims = looking((text, kind): readonly Claim[] =>
   kind === 'row'
     ? []
     : CLAIMS.flatMap(([form, pattern]) =>
         [...text.matchAll(pattern)].flatMap((match) =>
-          DENIED.test(text.slice(0, match.index)) && form !== 'spiral'
+          DENIED.test(text.slice(Math.max(0, match.index - NEAR), match.index)) && form !== 'spiral'
             ? []
             : [{ form, from: match.index, to: match.index + match[0].length }],
         ),
