@@ -2,6 +2,7 @@
  * The drawings that a page asks for, from the study that the worker has: scenes as plain data. Made only when they are
  * asked for, never by typing. It draws nothing itself.
  */
+import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
 import { focusOf, schematicsOf } from '../../core/drawing/schematic.ts';
 import { type DrawnSchematic, drawSchematic, type SceneOptions } from '../../core/drawing/schematic-scene.ts';
 import { translate } from '../../core/notation/translate.ts';
@@ -28,10 +29,18 @@ export interface SchematicReport {
   readonly sheet: DrawnSchematic;
 }
 
+/** A chart that the pattern keeps, drawn. */
+export interface ChartReport {
+  readonly id: string;
+  readonly drawing: ChartDrawing;
+}
+
 export interface DrawingsReport {
   readonly schematics: readonly SchematicReport[];
   /** Sentences about pieces that cannot be drawn. */
   readonly missing: readonly string[];
+  /** In the order of the pattern. */
+  readonly charts: readonly ChartReport[];
 }
 
 const SHEET = { type: 10, width: 560, height: 420, scale: 12 } as const;
@@ -58,5 +67,14 @@ export function drawingsReport(study: Study, choice: DrawingChoice): DrawingsRep
       return shown === null || sheet === null ? [] : [{ id: drawing.id, shown, sheet }];
     }),
     missing: missing.map(({ why }) => why),
+    charts: pattern.charts.map((chart) => {
+      const drawing = drawChart(study, chart, {
+        terms: choice.terms,
+        width: SHEET.width,
+        large: false,
+        told: 'beside',
+      });
+      return { id: chart.id, drawing: { ...drawing, title: options.say(drawing.title) } };
+    }),
   };
 }

@@ -25,6 +25,7 @@ const LISTS = {
   pieces: ['pieces'],
   finishing: ['finishing'],
   cautions: ['closing', 'cautions'],
+  charts: ['charts'],
   makings: ['workbook', 'makings'],
   people: ['workbook', 'people'],
   accepted: ['workbook', 'accepted'],

@@ -1,8 +1,10 @@
 /** The place "Drawings": the schematics of the pieces as their rows make them, for all sizes or the one in focus. */
 import { useState } from 'react';
+import { TellContext } from '../materials/list.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { drawingsWords } from '../words/drawings.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
+import { Charts } from './charts.tsx';
 import { Schematic } from './schematic.tsx';
 import { useDrawings } from './use-drawings.ts';
 
@@ -15,6 +17,7 @@ export function DrawingsPlace() {
   const [allSizes, setAllSizes] = useState(true);
   const [nested, setNested] = useState(false);
   const [zoom, setZoom] = useState(100);
+  const [told, setTold] = useState('');
   const several = pattern.sizes.length > 1;
   const isAll = allSizes && several;
   const { drawings, isWorking } = useDrawings({
@@ -102,6 +105,12 @@ export function DrawingsPlace() {
           )}
         </section>
       )}
+      <TellContext value={setTold}>
+        <Charts reports={drawings?.charts ?? []} zoom={zoom / 100} />
+      </TellContext>
+      <p role="status" className={told === '' ? 'unseen' : 'quiet'}>
+        {told}
+      </p>
     </div>
   );
 }
