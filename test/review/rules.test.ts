@@ -7,7 +7,8 @@ import { describe, expect, it } from 'vitest';
 import type { Making } from '../../core/document/workbook.ts';
 import { CATALOGUE } from '../../core/findings/index.ts';
 import { wordsPointedAt } from '../../core/review/accepted.ts';
-import { RULES } from '../../core/review/index.ts';
+import { RULES, review, reviewMeanwhile } from '../../core/review/index.ts';
+import { study } from '../../core/study/index.ts';
 import {
   cleanPattern,
   cm,
@@ -548,6 +549,17 @@ describe('the rules', () => {
   it('take no code of reading, working or grading, but for the doubts of prose', () => {
     const codes = new Set(CATALOGUE.map(({ code }) => code));
     expect(RULES.map(({ code }) => code).filter((code) => codes.has(code))).toEqual(['term-in-doubt']);
+  });
+
+  it('that follow every row keep what they found while somebody types, and lose nothing without makings', () => {
+    const before = study(makings(make('a', { used: metres(570) }))(cleanPattern()));
+    const found = review(before);
+    const typed = study(reword('back-2', 'Ch 1, hdc in each st across, turn.')(before.pattern), before);
+    const [kept] = found.filter(({ code }) => code === 'yarn-amount-off');
+    expect(kept).toBeDefined();
+    expect(reviewMeanwhile(typed, found)).toContain(kept);
+    const plain = study(cleanPattern());
+    expect(reviewMeanwhile(plain, found)).toBe(review(plain));
   });
 
   it('give the caution’s whole text with the place to look further', () => {
