@@ -91,7 +91,7 @@ test('the painter’s text is well-formed whatever was typed, as a browser reads
         const { documentElement } = new DOMParser().parseFromString(svg, 'image/svg+xml');
         return [documentElement.nodeName, documentElement.querySelector('text')?.textContent ?? null];
       },
-      paintSvg(scene, { id: text }),
+      paintSvg(scene, { id: text, standalone: false }),
     );
     // biome-ignore lint/suspicious/noControlCharactersInRegex: what XML forbids is left out
     expect(read).toEqual(['svg', text.replace(/[\u0000\u0007\uD800\uFFFE]/g, '')]);
