@@ -120,6 +120,15 @@ export interface PrintedBooklet {
   readonly pages: number;
   /** What could not be printed as it stands. */
   readonly findings: readonly Finding[];
+  /** The text of a shop's listing for it; null for a sheet that is not for sale. */
+  readonly listing: string | null;
+}
+
+/** A page of an edition of which a shop gets a picture. */
+export interface PicturedPage {
+  readonly terms: Terms;
+  /** From 1. */
+  readonly page: number;
 }
 
 export interface ExportRequest {
@@ -132,7 +141,17 @@ export interface ExportRequest {
   readonly people?: readonly string[] | undefined;
   /** Whether the report for a human editor is wanted besides. */
   readonly report?: boolean | undefined;
-  /** Handle of the folder that the PDFs go into. */
+  /**
+   * What is written in place of loose PDFs: an archive for a shop for each of the terms, with the PDFs, the listing and
+   * the pictures of these pages; or the errata against a kept version of a file, for each of the terms and papers.
+   */
+  readonly as?:
+    | { readonly kind: 'pack'; readonly pages: readonly PicturedPage[] }
+    | { readonly kind: 'errata'; readonly handle: string; readonly version: string }
+    | undefined;
+  /** PNG of each page that a pack names, in their order. */
+  readonly pictures?: readonly Uint8Array[] | undefined;
+  /** Handle of the folder that the files go into. */
   readonly folder: string;
 }
 
@@ -149,6 +168,10 @@ export interface ExportStep {
 export interface ExportReport {
   readonly files: readonly { readonly file: FileRef; readonly pages: number; readonly bytes: number }[];
   readonly findings: readonly Finding[];
+  /** What goes beyond a marketplace's limits, and how many errata there are: sentences. */
+  readonly notes: readonly string[];
+  /** Texts of listings, for packs. */
+  readonly listings: readonly { readonly terms: Terms; readonly text: string }[];
   /** Why it ended before all was written; null when nothing is missing. */
   readonly stopped: 'interrupted' | HostError | null;
 }

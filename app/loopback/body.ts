@@ -13,7 +13,8 @@ const LIMITS: Readonly<Record<string, number>> = {
   keepPicture: FILE_LIMITS.pictureBytes + 64 * KiB,
   keep: DOCUMENT,
   print: DOCUMENT,
-  export: DOCUMENT,
+  // With pictures of pages for a shop.
+  export: DOCUMENT + 64 * MiB,
 };
 const USUAL = 64 * KiB;
 

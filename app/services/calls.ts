@@ -34,6 +34,16 @@ const REQUEST = z.strictObject({
   sizes: z.array(size).max(MOST_CHOICES),
   people: z.array(person).max(MOST_CHOICES).optional(),
   report: z.boolean().optional(),
+  as: z
+    .discriminatedUnion('kind', [
+      z.strictObject({
+        kind: z.literal('pack'),
+        pages: z.array(z.strictObject({ terms, page: z.int().min(1).max(10_000) })).max(MOST_CHOICES),
+      }),
+      z.strictObject({ kind: z.literal('errata'), handle, version: z.string().max(100) }),
+    ])
+    .optional(),
+  pictures: z.array(bytes(FILE_LIMITS.pictureBytes)).max(MOST_CHOICES).optional(),
   folder: handle,
 });
 

@@ -18,6 +18,7 @@ import { fontsIn, layOut, type Resources, writePages } from '../../core/print/in
 import { PRINT_KINDS } from '../../core/print/kinds.ts';
 import { sheetOf } from '../../core/print/person-sheet.ts';
 import { scenePen } from '../../core/print/scene-pen.ts';
+import { listingOf } from '../../core/print/shop/listing.ts';
 import { type Edition, type Paper, styleOf } from '../../core/print/style.ts';
 import { cautionsForSize, cautionsOf } from '../../core/review/index.ts';
 import { reportOf } from '../../core/review/report.ts';
@@ -275,10 +276,28 @@ export async function printPattern(
   media: Pictures,
   choice: Omit<ExportItem, 'file'>,
   signal?: AbortSignal,
-): Promise<Omit<PrintedPages, 'booklet'> & { readonly findings: readonly Finding[] }> {
+): Promise<
+  Omit<PrintedPages, 'booklet'> & { readonly findings: readonly Finding[]; readonly listing: string | null }
+> {
   const press = new Press(study, media);
-  const { pdf, pages } = await press.print(choice, () => undefined, signal);
-  return { pdf, pages, findings: press.findings() };
+  const { pdf, pages, booklet } = await press.print(choice, () => undefined, signal);
+  const { terms, paper, edition, size, person } = choice;
+  const [item] = exportItems(study.pattern, {
+    terms: [terms],
+    papers: [paper],
+    editions: [edition],
+    sizes: [size],
+  });
+  const label = study.pattern.sizes.find(({ id }) => id === size)?.label ?? null;
+  const listing =
+    person !== undefined || item === undefined
+      ? null
+      : listingOf(study, {
+          terms,
+          files: [{ file: item.file, paper, edition, size: label, pages }],
+          booklet,
+        });
+  return { pdf, pages, findings: press.findings(), listing };
 }
 
 /**

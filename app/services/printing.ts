@@ -112,27 +112,32 @@ export class Printing {
     const outcome = await thread.run({ kind: 'print', work, choice }, () => undefined, signal);
     if (!thread.busy) this.#endWhenIdle(thread);
     if (!outcome.ok) return outcome;
-    const { pdf, pages, findings } = outcome.value as PrintedTask;
-    return { ok: true, value: { pdf, pages, findings } };
+    const { pdf, pages, findings, listing } = outcome.value as PrintedTask;
+    return { ok: true, value: { pdf, pages, findings, listing } };
   }
 
   /** Writes the PDFs into the folder at `path`. */
   async export(
     work: PrintWork,
     request: Extract<PrintTask, { kind: 'export' }>['request'],
+    as: Extract<PrintTask, { kind: 'export' }>['as'],
     path: string,
     step: (step: ExportStep) => void,
     signal?: AbortSignal,
   ): Promise<Answer<Omit<ExportedTask, 'kind'>>> {
-    if (signal?.aborted) return { ok: true, value: { files: [], findings: [], stopped: 'interrupted' } };
+    if (signal?.aborted)
+      return {
+        ok: true,
+        value: { files: [], findings: [], notes: [], listings: [], stopped: 'interrupted' },
+      };
     const thread = new Thread();
     this.#exports.add(thread);
-    const outcome = await thread.run({ kind: 'export', work, request, folder: path }, step, signal);
+    const outcome = await thread.run({ kind: 'export', work, request, as, folder: path }, step, signal);
     this.#exports.delete(thread);
     await thread.end();
     if (!outcome.ok) return outcome;
-    const { files, findings, stopped } = outcome.value as ExportedTask;
-    return { ok: true, value: { files, findings, stopped } };
+    const { kind: _, ...exported } = outcome.value as ExportedTask;
+    return { ok: true, value: exported };
   }
 
   /** Ends the threads; what they were doing is answered as failed. */

@@ -34,6 +34,7 @@ import { loadFile, replaceFile } from './files.ts';
 import type { HandleKind } from './handles.ts';
 import { hostError } from './host-errors.ts';
 import { linkToOpen } from './links.ts';
+import type { PrintTask } from './printing-work.ts';
 import { examples } from './resources.ts';
 import { readStamped, realPlace, saveStamped, stampOf } from './saving.ts';
 import { readSettings, writeSettings } from './settings.ts';
@@ -234,14 +235,22 @@ export class StudioHost implements Host {
 
   async export(
     job: PrintJob,
-    { folder, ...request }: ExportRequest,
+    { folder, as, ...request }: ExportRequest,
     progress: (step: ExportStep) => void,
     signal?: AbortSignal,
   ): Promise<Answer<ExportReport>> {
     const path = this.#services.handles.path(folder, 'folder');
     if (path === null) return refused(hostError('unknown-handle'));
     const work = await this.#work(job);
-    const outcome = await this.#services.printing.export(work, request, path, progress, signal);
+    let written: Extract<PrintTask, { kind: 'export' }>['as'] = null;
+    if (as?.kind === 'pack') written = as;
+    if (as?.kind === 'errata') {
+      const earlier = await this.version(as.handle, as.version);
+      if (!earlier.ok) return earlier;
+      written = { kind: 'errata', against: earlier.value };
+    }
+    const { printing } = this.#services;
+    const outcome = await printing.export(work, request, written, path, progress, signal);
     if (!outcome.ok) return outcome;
     const files = outcome.value.files.map(({ path: at, pages, bytes }) => ({
       file: this.#refer(at),

@@ -53,7 +53,36 @@ export function Versions() {
   useEffect(() => {
     if (handle !== null) void studio.host.versions(handle).then(setKept);
   }, [studio, handle]);
+  const [errata, setErrata] = useState<string | null>(null);
   const close = () => studio.ask(null);
+  const compare = async (id: string) => {
+    if (handle === null || desk === null) return;
+    const folder = await studio.host.chooseFolder();
+    if (folder === null) return;
+    setErrata(versionWords.comparing);
+    const { document, pattern } = desk.view();
+    await studio.journal?.givePictures();
+    const answer = await studio.host.export(
+      { desk: desk.id, document: document.toJSON() as unknown },
+      {
+        terms: ['us', 'uk'],
+        papers: [pattern.units === 'imperial' ? 'letter' : 'a4'],
+        editions: [],
+        sizes: [],
+        as: { kind: 'errata', handle, version: id },
+        folder: folder.handle,
+      },
+      () => undefined,
+    );
+    const fault = answer.ok
+      ? answer.value.stopped === null || answer.value.stopped === 'interrupted'
+        ? null
+        : answer.value.stopped.message
+      : answer.error.message;
+    const place = folder.folder === '' ? folder.name : `${folder.folder}/${folder.name}`;
+    const names = answer.ok ? answer.value.files.map(({ file }) => file.name) : [];
+    setErrata(fault ?? versionWords.compared(answer.ok ? answer.value.notes : [], names, place));
+  };
   const look = async (id: string) => {
     if (handle === null || desk === null) return;
     const answer = await studio.host.version(handle, id);
@@ -74,6 +103,15 @@ export function Versions() {
           {shown !== null && (
             <button
               type="button"
+              disabled={errata === versionWords.comparing}
+              onClick={() => void compare(shown.id)}
+            >
+              {versionWords.errata}
+            </button>
+          )}
+          {shown !== null && (
+            <button
+              type="button"
               className="chief"
               onClick={() => {
                 close();
@@ -87,6 +125,7 @@ export function Versions() {
       }
     >
       <p className="quiet">{kept?.length === 0 ? versionWords.none : versionWords.note}</p>
+      <p role="status">{errata}</p>
       <div className="versions-body">
         <ul aria-label={versionWords.title}>
           {kept?.map((version) => (

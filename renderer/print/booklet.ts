@@ -12,11 +12,13 @@ import { openPdf } from './pdf.ts';
 export interface Booklet {
   readonly pdf: PDFDocumentProxy | null;
   readonly findings: readonly Finding[];
+  /** The text of a shop's listing for it; null while there is none. */
+  readonly listing: string | null;
   readonly isWorking: boolean;
   readonly fault: string | null;
 }
 
-const NONE: Booklet = { pdf: null, findings: [], isWorking: true, fault: null };
+const NONE: Booklet = { pdf: null, findings: [], listing: null, isWorking: true, fault: null };
 
 /** How long the maker pauses before the pages are laid out again, in milliseconds. */
 const PAUSE = 500;
@@ -49,7 +51,8 @@ export function useBooklet(choice: PrintChoice): Booklet {
       }
       setBooklet((before) => {
         void before.pdf?.destroy();
-        return { pdf, findings: answer.value.findings, isWorking: false, fault: null };
+        const { findings, listing } = answer.value;
+        return { pdf, findings, listing, isWorking: false, fault: null };
       });
     };
     const timer = setTimeout(

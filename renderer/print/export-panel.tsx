@@ -29,7 +29,8 @@ interface BoxesProps<T extends string> {
   readonly onChange: (value: readonly T[]) => void;
 }
 
-function Boxes<T extends string>({ legend, options, value, onChange }: BoxesProps<T>) {
+/** Boxes to tick, several at once. */
+export function Boxes<T extends string>({ legend, options, value, onChange }: BoxesProps<T>) {
   return (
     <fieldset className="choices boxes">
       <legend>{legend}</legend>

@@ -9,6 +9,7 @@ import { PLACE_WORDS, shellWords } from '../words/shell.ts';
 import { useBooklet } from './booklet.ts';
 import { ExportPanel } from './export-panel.tsx';
 import { PdfPage } from './page.tsx';
+import { ShopPanel } from './shop-panel.tsx';
 
 /** Width of the pages in the window; never wider than comfortable to read. */
 function useWidth(): { readonly ref: React.RefObject<HTMLDivElement | null>; readonly width: number } {
@@ -40,7 +41,7 @@ export function PrintPlace() {
   const [isReal, setReal] = useState(false);
   const size = pattern.sizes.some(({ id }) => id === chosen) ? chosen : null;
   const choice: PrintChoice = { terms, paper, edition, size };
-  const { pdf, findings, isWorking, fault } = useBooklet(choice);
+  const { pdf, findings, listing, isWorking, fault } = useBooklet(choice);
   const { ref, width } = useWidth();
   const pages = pdf?.numPages ?? 0;
   return (
@@ -124,6 +125,7 @@ export function PrintPlace() {
           </section>
         )}
         <ExportPanel shown={choice} />
+        <ShopPanel shown={choice} listing={listing} pages={pages} />
       </aside>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
       <section className="pdf-pages" aria-label={printWords.pages} aria-busy={isWorking} tabIndex={0}>

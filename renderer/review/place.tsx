@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { Finding } from '../../core/finding.ts';
 import { type FindingGroup, groupsOf } from '../../core/review/parts.ts';
+import { DoubtsLeft, FigureOffers } from '../bring/follow-up.tsx';
 import { useDeskView } from '../shell/hooks.ts';
 import { reviewWords } from '../words/review.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
@@ -64,10 +65,12 @@ export function ReviewPlace() {
           </label>
         )}
       </header>
+      <DoubtsLeft />
       {groups.map((group) => (
         <Group key={group.key} group={group} />
       ))}
       <AcceptedList accepted={report.accepted} />
+      <FigureOffers />
     </div>
   );
 }

@@ -45,6 +45,17 @@ export const bringWords = {
     'These numbers are those of a line of your sizing sheet in every size. As figures they follow the sheet from now on.',
   offer: (text: string, line: string) => `${text} as “${line}”`,
   allOffers: 'All of them',
+  broughtIn: 'Brought in from an old pattern',
+  done: 'Looked at',
+  lookedAt: (why: string) => `Looked at: ${why}`,
+  look: 'Look for such numbers',
+  looking: 'Looking …',
+  offersFound: (n: number) =>
+    n === 0
+      ? 'No typed numbers are those of a line in every size.'
+      : `${many(n, 'list', 'lists')} of numbers could be figures.`,
+  takeAll: (n: number) => `Make figures of all ${n}`,
+  takeOne: (text: string) => `Make a figure of ${text}`,
   leftOut: (lines: readonly string[]) => `Left out as page numbers and running heads: ${lines.join(' · ')}`,
   unread: (name: string) => `“${name}” could not be read from the disk.`,
 } as const;

@@ -59,6 +59,12 @@ export const versionWords = {
   note: 'One is put aside each time you save. Restoring puts it on your desk; the file changes only when you save.',
   look: 'Words of the chosen version',
   restore: 'Restore this one',
+  errata: 'Errata against this one…',
+  comparing: 'Comparing what both print …',
+  compared: (notes: readonly string[], files: readonly string[], folder: string) =>
+    [...notes, files.length === 0 ? '' : `In ${folder}: ${files.join(', ')}.`]
+      .filter((words) => words !== '')
+      .join(' '),
   size: (bytes: number) => `${Math.max(1, Math.round(bytes / 1024))} kB`,
   differ: (rows: number) =>
     rows === 0

@@ -345,6 +345,34 @@ export function hostContract(kind: string, makeWorld: () => Promise<World>): voi
       );
     });
 
+    test('packs for a shop, and writes errata against a kept version', async () => {
+      const out = join(world.folder, 'shop');
+      fs.mkdirSync(out);
+      const folder = await chooseFolder(out);
+      const job = { desk: 'desk-6', document: titled('Harbour vest').toJSON() };
+      const request = {
+        terms: ['uk'],
+        papers: ['a4'],
+        editions: ['ink-saving'],
+        sizes: [null],
+        folder: folder.handle,
+      } as const;
+      const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47]);
+      const as = { kind: 'pack', pages: [{ terms: 'uk', page: 1 }] } as const;
+      const packed = good(
+        await window.host.export(job, { ...request, as, pictures: [png] }, () => undefined),
+      );
+      const archive = fs.readFileSync(join(out, packed.files[0]!.file.name));
+      expect(archive.includes('_uk_page-1.png')).toBe(true);
+      expect(packed.files.map(({ file }) => file.name)).toEqual(fs.readdirSync(out));
+      expect(packed.listings.map(({ terms }) => terms)).toEqual(['uk']);
+      expect(packed.listings[0]!.text).toContain('UK terms');
+      const unknown = { kind: 'errata', handle: 'x', version: 'x' } as const;
+      expect(fault(await window.host.export(job, { ...request, as: unknown }, () => undefined))).toBe(
+        'unknown-handle',
+      );
+    });
+
     test('keeps settings for every window', async () => {
       const settings = {
         theme: 'dark',

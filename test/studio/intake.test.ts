@@ -58,6 +58,14 @@ test('pasted words are shown with what is in doubt, and become an unsaved patter
   await dialog().getByRole('button', { name: 'Make the pattern' }).click();
   await page.locator('.manuscript').getByText('Ch 1, hdc in each st across, turn.').waitFor();
   expect(await page.locator('.manuscript').textContent()).toContain('Mudflat Cowl, again');
+  // In the review the doubt waits until it was looked at.
+  await page.keyboard.press('Control+4');
+  const waiting = page.getByRole('region', { name: /Brought in/u });
+  await waiting.waitFor();
+  expect(await violations()).toEqual([]);
+  const looked = waiting.getByRole('button', { name: /^Looked at/u });
+  for (let left = await looked.count(); left > 0; left--) await looked.first().click();
+  await waiting.waitFor({ state: 'detached' });
 }, 120_000);
 
 test('a document of a word processor', async () => {

@@ -91,3 +91,9 @@ export function errataSheet(errata: Errata, terms: Terms, author: string): Bookl
     parts: parts.length === 0 ? none : parts.map(({ title: own, blocks }) => part(own, blocks)),
   };
 }
+
+/** How many errata there are, in a sentence. */
+export const errataNote = (n: number): string =>
+  n === 0
+    ? 'Nothing in the instructions has changed since that version.'
+    : `${n} ${n === 1 ? 'correction' : 'corrections'} since that version.`;
