@@ -20,11 +20,11 @@ import {
   type ExportWatch,
   exportPattern,
   nameParts,
-  prepareFolder,
   printPattern,
 } from './export.ts';
 import { replaceFile } from './files.ts';
 import { hostError } from './host-errors.ts';
+import { prepareFolder } from './out-folder.ts';
 import { type PictureMaker, packPattern } from './shop.ts';
 
 /** The work to print, as it crosses to the thread. */
