@@ -20,6 +20,7 @@ export const chartsWords = {
   keyScrolls: (title: string) => `Key to the chart: ${title}`,
   inWords: 'In words',
   save: 'Save as SVG …',
-  saveOf: (title: string) => `Save the chart “${title}” as SVG`,
+  /** Begins with what is seen on the button, so that it can be asked for by voice. */
+  saveOf: (title: string) => `Save as SVG …: chart ${title}`,
   fileName: (pattern: string, title: string, terms: string) => [pattern, 'chart', title, terms].join(' '),
 } as const;

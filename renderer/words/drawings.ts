@@ -22,7 +22,7 @@ export const drawingsWords = {
   numbers: 'Finished',
   inWords: 'In words',
   save: 'Save as SVG …',
-  saveOf: (title: string) => `Save the schematic of ${title} as SVG`,
+  saveOf: (title: string) => `Save as SVG …: schematic of ${title}`,
   fileName: (pattern: string, title: string, terms: string, size: string | null) =>
     [pattern, 'schematic', title, terms, size === null ? 'all sizes' : `size ${size}`].join(' '),
   saved: (file: string) => `The drawing is saved as ${file}.`,

@@ -4,6 +4,7 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -53,4 +54,11 @@ test('a chart is added, moved and removed', async () => {
   await page.getByRole('button', { name: 'Remove: Chart 1' }).click();
   await eventually(charts).toBe(1);
   expect(await page.locator('.drawings .material legend').first().textContent()).toBe('Crown');
+});
+
+test('nothing in it is hard to use for those who see it otherwise or not at all', async () => {
+  expect(await violations(page)).toEqual([]);
+  // What is seen on the button begins its name (WCAG 2.2, 2.5.3 Label in Name).
+  const save = page.locator('.chart figcaption button');
+  expect(await save.getAttribute('aria-label')).toContain((await save.textContent())!.trim());
 });

@@ -71,7 +71,7 @@ test('is drawn again when the text changes, and only says so when it is in front
 });
 
 test('is saved as a file', async () => {
-  await page.getByRole('button', { name: 'Save the schematic of Hat as SVG' }).click();
+  await page.getByRole('button', { name: 'Save as SVG …: schematic of Hat' }).click();
   await page.getByRole('dialog').waitFor();
   await page
     .getByRole('dialog')
