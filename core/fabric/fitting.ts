@@ -24,12 +24,19 @@ function stopOf(item: Open): Stop | null {
   return place.kind === 'across' || place.kind === 'of-unit' ? place.stop : null;
 }
 
+/** The middle stitch of the row below; of two, the first. */
+function centreOf(p: Progress): number {
+  const owed = p.below.flatMap((site, i) => (p.owed(site) ? [i] : []));
+  return owed[Math.floor((owed.length - 1) / 2)] ?? -1;
+}
+
 /** Is the marked stitch next, or as many stitches ahead as the text stops before it? */
 function atMarker(p: Progress, stop: Extract<Stop, { kind: 'marker' }>): boolean {
   let before = stop.before === null ? 0 : (p.amount(stop.before) ?? 0);
+  const centre = stop.centre === true ? centreOf(p) : null;
   for (let i = p.pos; i < p.below.length; i++) {
     const site = p.below[i]!;
-    if (site.marked) return before === 0;
+    if (centre === null ? site.marked : i === centre) return before === 0;
     if (!p.owed(site)) continue;
     if (before === 0) return false;
     before -= 1;

@@ -508,6 +508,9 @@ export function readCenter(c: Cursor): Bare | null {
       return null;
     }
     if (!noun || word === 'tip' || word === 'top') return null;
+    // "in center sp": the space that the words before lead to.
+    if (noun.kind === 'space')
+      return { kind: 'next', nouns: [noun], amount: one(c), every: 1, implied: false };
     return { kind: 'of-unit', nth: 'centre', noun, unit: anyStitch(c), which: 'next', stop: null };
   });
 }

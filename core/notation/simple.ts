@@ -317,6 +317,13 @@ function readMarker(c: Cursor): Item[] | null {
         return true;
       });
     }
+    c.attempt(() => {
+      // "in center st of 3", "in 2nd of the 3 sc just made"
+      if (!c.eatAny(['of the', 'of these', 'of those', 'of'])) return null;
+      if (!readAmount(c, false)) return null;
+      readNoun(c);
+      return true;
+    });
     c.eatAny([
       'made',
       'just made',

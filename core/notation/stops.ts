@@ -113,6 +113,16 @@ const TO = [
 
 const MARKERS = ['marker', 'marked st', 'markers', 'st marker', 'marked sp', 'm', 'pm'];
 
+/** "centre st", "center dc", "centre 2 sts": the middle of the row, and no space. */
+function readCentre(c: Cursor): true | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['very center', 'center'])) return null;
+    readAmount(c, false);
+    const noun = readNoun(c);
+    return (noun?.kind === 'stitch' || noun?.kind === 'named') && !c.is('of') ? true : null;
+  });
+}
+
 /** "to last 3 sts", "until 2 sts rem", "to within 2 sts of end", "to marker", "to next corner". */
 function readBefore(c: Cursor): Stop | null {
   return c.attempt(() => {
@@ -124,9 +134,15 @@ function readBefore(c: Cursor): Stop | null {
       readNoun(c);
       if (!c.eatAny(['before', 'from'])) return null;
       c.eatAny(['the next', 'the first', 'the', 'next', 'first', '#th']);
-      return c.eatAny(MARKERS) ? amount : null;
+      const centre = readCentre(c);
+      return centre || c.eatAny(MARKERS) ? { amount, centre } : null;
     });
-    if (offset) return { kind: 'marker', before: offset, ...c.span(start) };
+    if (offset) {
+      const { amount, centre } = offset;
+      return { kind: 'marker', before: amount, ...(centre ? { centre } : {}), ...c.span(start) };
+    }
+    if (c.attempt(() => (c.pass('the') && readCentre(c) ? true : null)))
+      return { kind: 'marker', before: null, centre: true, ...c.span(start) };
     c.eat('you reach');
     c.eat('there are');
     c.eat('only');

@@ -80,8 +80,8 @@ export type Stop = Span &
     | { readonly kind: 'end'; readonly word: 'across' | 'around' | 'end' }
     /** "to last 3 sts", "until 2 sts rem" (amount left unworked); "to last sp". */
     | { readonly kind: 'before-last'; readonly amount: Amount; readonly noun: Noun }
-    /** "to marker"; `before`: "to 2 sts before marker". */
-    | { readonly kind: 'marker'; readonly before: Amount | null }
+    /** "to marker"; `before`: "to 2 sts before marker". `centre`: "to centre st", the row's own middle. */
+    | { readonly kind: 'marker'; readonly before: Amount | null; readonly centre?: true }
     /** "to next corner", "to ch-2 sp": up to, not into, the next such thing. */
     | { readonly kind: 'before-next'; readonly noun: Noun }
   );

@@ -295,4 +295,31 @@ export const shaping: readonly RowCase[] = [
     ),
     counts: [41, 40, 48],
   },
+  {
+    name: 'a triangle from the middle, to and in its centre space',
+    terms: 'us',
+    // each side grows by 3: 3, 6, 9
+    text: lines(
+      'Ch 4, join with sl st to form ring.',
+      'Row 1: Ch 3, 2 dc in ring, ch 2, 3 dc in ring, turn. (6 dc, 1 ch-2 sp)',
+      'Row 2: Ch 3, dc in first st, dc in each st to center ch-2 sp, (2 dc, ch 2, 2 dc) in center sp, dc in each st to last st, 2 dc in last st, turn. (12 dc)',
+      'Row 3: Ch 3, dc in first st, dc in each dc to corner, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in each dc across to last st, 2 dc in last st, turn. (18 dc)',
+    ),
+    counts: [4, 6, 12, 18],
+    spaces: [0, 1, 1, 1],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'to the centre stitch, and to one before it',
+    terms: 'us',
+    // 21: 2 tog, 7, 3 tog over 10 to 12, 7, 2 tog: 1 + 7 + 1 + 7 + 1 = 17; then 8 + 3 + 8 = 19
+    text: lines(
+      'Ch 22.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (21 sc)',
+      'Row 2: Ch 1, sc2tog, sc in each st to 1 st before center st, sc3tog, sc in each st to last 2 sts, sc2tog, turn. (17 sts)',
+      'Row 3: Ch 1, sc in each st to center st, 3 sc in center st, place marker in center st of 3, sc in each st to end. (19 sc)',
+    ),
+    counts: [22, 21, 17, 19],
+    source: 'common practice, no source',
+  },
 ];
