@@ -59,7 +59,7 @@ test('pasted words are shown with what is in doubt, and become an unsaved patter
   await page.locator('.manuscript').getByText('Ch 1, hdc in each st across, turn.').waitFor();
   expect(await page.locator('.manuscript').textContent()).toContain('Mudflat Cowl, again');
   // In the review the doubt waits until it was looked at.
-  await page.keyboard.press('Control+4');
+  await page.keyboard.press('Control+5');
   const waiting = page.getByRole('region', { name: /Brought in/u });
   await waiting.waitFor();
   expect(await violations()).toEqual([]);
