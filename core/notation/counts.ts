@@ -495,7 +495,11 @@ export function readSaid(c: Cursor): Said | null {
       if (c.attempt(() => (eatDash(c).is('sp') ? true : null))) return null;
     } else return null;
     if (c.eatAny(['skipped', 'that are skipped', 'just skipped'])) skipped = true;
-    c.attempt(() => (c.eatAny(['at', 'from']) && c.pass('the').eatAny(['beg', 'start']) ? true : null));
+    c.attempt(() =>
+      c.eatAny(['at', 'from']) && c.pass('the').eatAny(['very beg', 'beg', 'start', 'end', 'edge'])
+        ? true
+        : null,
+    );
     c.attempt(() => {
       if (!c.eat('of')) return null;
       c.eatAny(['the', 'each', 'every', 'a', 'all']);

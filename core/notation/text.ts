@@ -107,7 +107,8 @@ export function readText(text: string, options: ReadOptions): TextTree {
     from: tokens[0]!.from,
     to: tokens[0]!.from,
   };
-  let afterBlank = false;
+  /** What the piece knew at the last empty line, while no row or heading has come since. */
+  let afterBlank: { readonly conventions: number; readonly definitions: number } | null = null;
   /** Sizes that a line of its own names for the rows below it. */
   let filter: SizeFilter | null = null;
   const begin = (from: number): void => {
@@ -122,11 +123,11 @@ export function readText(text: string, options: ReadOptions): TextTree {
   };
   for (const part of sorter.parts) {
     if (part.kind === 'blank') {
-      afterBlank = true;
+      afterBlank = { conventions: draft.conventions.length, definitions: draft.definitions.length };
       continue;
     }
     const blank = afterBlank;
-    afterBlank = false;
+    if (part.kind === 'heading' || part.kind === 'row') afterBlank = null;
     if (part.kind === 'filter') {
       filter = part.filter;
       continue;
@@ -152,9 +153,16 @@ export function readText(text: string, options: ReadOptions): TextTree {
       const c = over(text, tokens, part.range, full, lexicon);
       const own = readRowAt(c, true, filter);
       const before = draft.rows.at(-1);
-      const row = before !== undefined && onlyJoins(before) && !blank ? joined(before, own) : own;
+      const row = before !== undefined && onlyJoins(before) && blank === null ? joined(before, own) : own;
       if (row !== own) draft.rows.pop();
-      if (blank && beginsAfresh(row) && isUnderway(draft, row)) begin(row.from);
+      if (blank !== null && beginsAfresh(row) && isUnderway(draft, row)) {
+        // What was said since the empty line belongs to the rows that follow it.
+        const conventions = draft.conventions.splice(blank.conventions);
+        const definitions = draft.definitions.splice(blank.definitions);
+        begin(Math.min(row.from, ...[...conventions, ...definitions].map(({ from }) => from)));
+        draft.conventions.push(...conventions);
+        draft.definitions.push(...definitions);
+      }
       draft.rows.push(row);
       draft.to = Math.max(draft.to, row.to);
     }

@@ -245,4 +245,27 @@ export const unsaid: readonly RowCase[] = [
     ['Make 38 chain', 'Row 1: Sc in 2nd chain from the hook and in each chain across = 37 sc'],
     [38, 37],
   ),
+  us(
+    'a turning chain at the end of the row, told of before the rows',
+    [
+      'Ch 2 at the end of a row does not count as a stitch.',
+      'Ch 22.',
+      'Row 1: Dc in 3rd ch from hook and in each ch across, ch 2, turn. (20 dc)',
+      'Row 2: Dc in each dc across, ch 2, turn. (20 dc)',
+    ],
+    [22, 20, 20],
+  ),
+  us(
+    'words of its own between the empty line and the chain of the next piece',
+    [
+      'Ch 11.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)',
+      '',
+      'Turning ch counts as a dc.',
+      'Ch 22.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, ch 3, turn. (20 dc)',
+      'Row 2: Sk first st, dc in each dc across, dc in top of turning ch, ch 3, turn. (20 dc)',
+    ],
+    [11, 10, 22, 20, 20],
+  ),
 ];
