@@ -8,7 +8,13 @@ import { sizeKeyOf } from '../study/index.ts';
 import type { YarnReport } from '../study/yarn.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
 import { chartsPart, type EditionChart } from './edition/charts.ts';
-import { aboutPart, cautionsPart, finishingPart, type GivenCaution } from './edition/closing.ts';
+import {
+  aboutPart,
+  cautionsPart,
+  finishingPart,
+  type GivenCaution,
+  versionWords,
+} from './edition/closing.ts';
 import { coverOf } from './edition/cover.ts';
 import type { Drawing } from './edition/drawings.ts';
 import { materialsPart } from './edition/materials.ts';
@@ -109,7 +115,7 @@ function metaOf(reader: Reader): Meta {
     keywords: ['crochet', 'pattern', garment, wording.termsNote].filter((word) => word !== ''),
     date: about.date.trim(),
     termsNote: wording.termsNote,
-    version: about.version.trim() === '' ? '' : `Version ${about.version.trim()}`,
+    version: versionWords(about, reader.terms),
     sizeKey:
       madeFor !== null
         ? `Made to measure for ${madeFor.name} · not for sale`

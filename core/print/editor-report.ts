@@ -19,6 +19,7 @@ import {
   table,
   together,
 } from './content.ts';
+import { versionWords } from './edition/closing.ts';
 import { wordingIn } from './edition/wording.ts';
 
 const SEVERITY = { error: 'Mistake', warning: 'To look at', note: 'Note' } as const;
@@ -175,7 +176,7 @@ export function reportBooklet(report: EditorReport): Booklet {
       keywords: ['crochet', 'technical edit', wording.termsNote],
       date: report.date.trim(),
       termsNote: wording.termsNote,
-      version: report.version.trim() === '' ? '' : `Version ${report.version.trim()}`,
+      version: versionWords(report, report.terms),
       sizeKey: report.sizes.length === 0 ? '' : `Sizes ${report.sizes.join(', ')}`,
     },
     cover: null,

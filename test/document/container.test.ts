@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
 import { readContainer, writeContainer } from '../../core/document/container.ts';
 import { FILE_LIMITS } from '../../core/document/limits.ts';
+import { VERSION } from '../../core/document/migrations.ts';
 import { project } from '../../core/document/project.ts';
 import type { RefusalCode } from '../../core/document/refusals.ts';
 import {
@@ -94,7 +95,7 @@ describe('a file written and read', () => {
     expect(Object.keys(entries)).toEqual([`media/${cover.id}.png`, 'pattern.json']);
     const file = JSON.parse(strFromU8(entries['pattern.json']!));
     expect(Object.keys(file)).toEqual(['format', 'version', 'document']);
-    expect([file.format, file.version]).toEqual(['turnchain', 1]);
+    expect([file.format, file.version]).toEqual(['turnchain', VERSION]);
     expect(entries[`media/${cover.id}.png`]).toEqual(cover.bytes);
   });
 
@@ -258,8 +259,8 @@ describe('files that are refused', () => {
     ['bad-version', 'version 1.5', fileOf(goodTree(), 1.5)],
     ['bad-version', 'a version in words', fileOf(goodTree(), '1')],
     ['bad-version', 'a version beyond numbers', fileWith('{"format":"turnchain","version":1e999}')],
-    ['newer-version', 'version 2', fileOf(goodTree(), 2)],
-    ['newer-version', 'version 2 with a tree nobody knows', fileOf({ type: 'garment' }, 2)],
+    ['newer-version', 'the next version', fileOf(goodTree(), VERSION + 1)],
+    ['newer-version', 'the next version with a tree nobody knows', fileOf({ type: 'garment' }, VERSION + 1)],
     ['bad-structure', 'no document', fileWith('{"format":"turnchain","version":1}')],
     [
       'bad-structure',

@@ -65,17 +65,25 @@ export function dateIn(date: string, terms: Terms): string {
   return terms === 'us' ? `${month}\u00A0${day}, ${match[1]}` : `${day}\u00A0${month}\u00A0${match[1]}`;
 }
 
+/** "Version 1.0, April 18, 2026": what tells one printing from another; empty where the pattern has neither. */
+export function versionWords(
+  about: { readonly version: string; readonly date: string },
+  terms: Terms,
+): string {
+  const version = about.version.trim();
+  return [version === '' ? '' : `Version ${version}`, dateIn(about.date, terms)]
+    .filter((words) => words !== '')
+    .join(', ');
+}
+
 /** Care, copyright, contact, version and date; null when the pattern says nothing of them. */
 export function aboutPart(reader: Reader): Part | null {
   const { about } = reader.pattern;
   const care = about.care.trim() === '' ? [] : [plainWords(about.care, reader)];
-  const version = [
-    about.version.trim() === '' ? '' : `Version ${about.version.trim()}`,
-    dateWords(about.date, reader),
-  ].filter((words) => words !== '');
+  const version = versionWords(about, reader.terms);
   const small = [about.copyright, about.contact]
     .map((text) => reader.say(text.trim(), null))
-    .concat(version.length === 0 ? [] : [`${version.join(', ')}. ${reader.wording.termsNote}.`])
+    .concat(version === '' ? [] : [`${version}. ${reader.wording.termsNote}.`])
     .filter((text) => text !== '');
   if (care.length === 0 && small.length === 0) return null;
   return part(care.length === 0 ? 'About this pattern' : 'Care and copyright', [
