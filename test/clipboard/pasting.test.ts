@@ -201,7 +201,7 @@ describe('pieces', () => {
     expect(once.specials.map(({ nameUs, abbrUs, text: { text: words } }) => [nameUs, abbrUs, words])).toEqual(
       [['Large Shell', 'lgsh', '5 dc in next st.']],
     );
-    expect(once.notes.map(({ text: words }) => words)).toEqual(['Note: Ch 3 counts as first dc throughout']);
+    expect(once.notes.map(({ text: words }) => words)).toEqual(['Ch 3 counts as first dc throughout']);
     const again = pasted(specials, { ...once, pieces: blank.pieces });
     expect(again.report).toMatchObject({ specials: 0, notes: 0 });
   });
