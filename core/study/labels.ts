@@ -44,11 +44,11 @@ export function blockLabel(
   if (worked.every((size) => size === null)) return null;
   const form = formOf(piece.piece.blocks, block.block);
   const title = block.block.type === 'row' ? (block.block.title?.trim() ?? '') : '';
-  const numbers = numbersOf(worked);
+  const numbers = numbersOf(worked, block.block.type === 'row');
   const rows = worked.some((size) => size !== null && size.rows > 0);
-  // A chain by itself is no row, whatever it was entered as.
-  const bare =
-    block.block.type === 'row' && !rows && worked.some((size) => size !== null && size.tally.stitches > 0);
+  // A chain by itself at the start is no row, whatever it was entered as.
+  const beginning = piece.piece.blocks.find(({ type }) => type === 'row') === block.block;
+  const bare = beginning && !rows && worked.some((size) => size !== null && size.tally.stitches > 0);
   if (form === 'foundation' || bare) {
     const word = rows ? 'Foundation row' : 'Foundation';
     return { text: title === '' ? word : title, side: null };
@@ -61,19 +61,25 @@ export function blockLabel(
   return { text, side: sideOf(worked, form) };
 }
 
-function numbersOf(worked: readonly (BlockInSize | null)[]): { text: string; many: boolean } | null {
+/** `one`: of a single row, which has its number while it has only been begun and makes none yet. */
+function numbersOf(
+  worked: readonly (BlockInSize | null)[],
+  one: boolean,
+): { text: string; many: boolean } | null {
   const pairs = worked.map((size) =>
-    size === null || size.first === null || size.last === null ? null : ([size.first, size.last] as const),
+    size === null || size.first === null || size.last === null
+      ? null
+      : ([size.first, one ? Math.max(size.first, size.last) : size.last] as const),
   );
   const there = pairs.filter((pair) => pair !== null);
-  const [one] = there;
-  if (one === undefined) return null;
+  const [leading] = there;
+  if (leading === undefined) return null;
   if (there.every(([first, last]) => first === last)) {
     return { text: sharedList(pairs.map((pair) => pair?.[0] ?? null)), many: false };
   }
   // A list that begins with a dash cannot follow one: such sizes have their rows written out.
-  if (pairs[0] !== null && there.every(([first, last]) => first === one[0] && last > first)) {
-    return { text: `${one[0]}–${sharedList(pairs.map((pair) => pair?.[1] ?? null))}`, many: true };
+  if (pairs[0] !== null && there.every(([first, last]) => first === leading[0] && last > first)) {
+    return { text: `${leading[0]}–${sharedList(pairs.map((pair) => pair?.[1] ?? null))}`, many: true };
   }
   const each = pairs.map((pair) =>
     pair === null ? null : pair[0] === pair[1] ? String(pair[0]) : `${pair[0]}–${pair[1]}`,

@@ -69,7 +69,7 @@ function label(
 // The notation for sizes, "64 (70, 76)", one number when all agree: see conventions of published patterns
 // (size lists in ascending order, a dash as placeholder: common practice, no source).
 describe('labels', () => {
-  test.each<[string, Block, readonly Worked[], readonly (Side | null)[]]>([
+  test.each<[string, Block, readonly Worked[], readonly (Side | null)[], Block?]>([
     ['Row 3 | RS', row('row'), [3, 3, 3], ['RS']],
     ['Row 3', row('row'), [3], [null]],
     ['Row 4 | WS', row('row'), [4, 4], ['WS']],
@@ -83,11 +83,22 @@ describe('labels', () => {
     ['Rows 4–9', row('row'), [[4, 9]], ['RS']],
     ['Foundation', row('foundation'), ['unnumbered', 'unnumbered'], [null]],
     ['Foundation', row('row'), [[1, 0]], [null]],
+    ['Row 1', row('row'), [[1, 0]], [null], row('foundation')],
+    [
+      'Rnd 4',
+      row('round'),
+      [
+        [4, 3],
+        [4, 3],
+      ],
+      [null],
+      row('round'),
+    ],
     ['Dec Rnd 12 (14)', row('round', 'Dec'), [12, 14], ['RS']],
     ['Dec rnd', row('round', 'Dec rnd'), ['unnumbered'], ['RS']],
     ['Row 2', row('row', '  '), [2], [null]],
-  ])('%s', (expected, block, worked, sides) => {
-    expect(label(block, worked, sides, block)).toBe(expected);
+  ])('%s', (expected, block, worked, sides, above = block) => {
+    expect(label(block, worked, sides, above)).toBe(expected);
   });
 
   test.each<[string, readonly Worked[], 'row' | 'round']>([
