@@ -217,10 +217,10 @@ export class Writer {
     name: string,
     from: PieceStart,
     firstSide: Piece['firstSide'],
-    more: { readonly make?: number; readonly meets?: readonly Meeting[] } = {},
+    more: { readonly make?: number; readonly meets?: readonly Meeting[]; readonly gauge?: string } = {},
   ): Piece {
-    const { make = 1, meets = [] } = more;
-    return { id: this.#piece, name, make, start: from, firstSide, gauge: '', blocks: this.#blocks, meets };
+    const { make = 1, meets = [], gauge = '' } = more;
+    return { id: this.#piece, name, make, start: from, firstSide, gauge, blocks: this.#blocks, meets };
   }
 
   #id(): string {

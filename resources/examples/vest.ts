@@ -328,6 +328,7 @@ export const vest: Pattern = {
         round: true,
       },
       'RS',
+      { gauge: 'gauge-rib' },
     ),
     armband.piece(
       'Armbands',
@@ -345,7 +346,7 @@ export const vest: Pattern = {
         round: true,
       },
       'RS',
-      { make: 2 },
+      { make: 2, gauge: 'gauge-rib' },
     ),
   ],
   finishing: [text('Weave in all ends along the seams. Damp the bands, pat them flat and let them dry.')],
