@@ -202,7 +202,9 @@ test('a pattern is begun, graded, written, mended, illustrated, read in both ter
   // Exported in both terms, and read by another program.
   await page.getByRole('button', { name: 'Export …' }).click();
   await dialog.getByRole('button', { name: 'Use this folder' }).click();
-  await eventually(() => page.locator('.export').textContent()).toContain('2 PDFs are in');
+  await eventually(() => page.getByRole('region', { name: 'Export PDFs' }).textContent()).toContain(
+    '2 PDFs are in',
+  );
   const pdfs = fs.readdirSync(studio.folder).filter((name) => name.endsWith('.pdf'));
   expect(pdfs.toSorted()).toEqual([
     'harbour-top_uk_a4_standard_all-sizes_v1.0.pdf',
