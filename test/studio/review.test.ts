@@ -34,7 +34,7 @@ async function hatInReview(): Promise<Page> {
   await page.locator('.piece').last().locator('.prose .words, .words').last().click();
   await page.keyboard.press('End');
   await page.keyboard.type(' Leave a tail of 20 cm.');
-  await page.keyboard.press('Control+4');
+  await page.keyboard.press('Control+5');
   await page.locator('.review-item', { hasText: '20 cm' }).waitFor();
   return page;
 }
