@@ -144,15 +144,18 @@ function layOut(
   }
   // The others stand on the same middle and the same lower edge.
   const upright = dimensions.filter(({ side }) => side === 'left' || side === 'right');
+  // Leaders of a width that is more than the outline shows (a round that lies in folds) go up beside it.
+  const across = dimensions.filter(({ side }) => side === 'below' || side === 'above');
+  const wider = Math.max(0, ...others.map((other) => ((other.width - sketch.width) / 2) * scale));
   const reach = {
-    left: Math.max(0, ...others.map((other) => ((other.width - sketch.width) / 2) * scale)),
-    right: width + Math.max(0, ...others.map((other) => ((other.width - sketch.width) / 2) * scale)),
+    left: Math.max(wider, ...across.map(({ from }) => -from)),
+    right: Math.max(width + wider, ...across.map(({ to }) => to)),
     // Labels that are longer than their upright lines keep clear of those across.
-    below: Math.max(0, ...upright.map(({ from, to, along }) => (along - to - from) / 2)),
+    below: Math.max(0, ...upright.map(({ from, to, along }) => Math.max(-from, (along - to - from) / 2))),
     above: Math.max(
       height,
       ...others.map((other) => other.height * scale),
-      ...upright.map(({ from, to, along }) => (from + to + along) / 2),
+      ...upright.map(({ from, to, along }) => Math.max(to, (from + to + along) / 2)),
     ),
   };
   const sides = {

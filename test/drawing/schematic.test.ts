@@ -428,7 +428,27 @@ describe('where things lie on the sheet', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      {
+        numRuns: 60,
+        // A round that lies in folds is wider than its outline: its leaders once ran through the label of the height.
+        examples: [
+          [
+            {
+              stitches: 6,
+              round: true,
+              rows: [
+                'Ch 1, sc in each of next 3 sts, 3 sc in next st, sc in each st across, turn.',
+                'Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn.',
+                'Ch 1, sc in next st, ch 3, sk next 3 sts, sc in each st across, turn.',
+                EVEN,
+                'Ch 1, sc2tog over next 2 sts, sc in each st across, turn.',
+              ],
+              gauge: { stitches: 8, rows: 27 },
+            },
+            1,
+          ],
+        ],
+      },
     );
   });
 });
