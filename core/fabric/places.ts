@@ -427,7 +427,9 @@ function insideUnit(
   if (place.nth === 'centre') {
     const space = p.below.findIndex((site, i) => i >= at && i < end && site.kind === 'space');
     const odd = of % 2 === 1;
-    index = odd ? at + (of - 1) / 2 : space >= 0 ? space : at + of / 2;
+    const centre = odd ? at + (of - 1) / 2 : space >= 0 ? space : at + of / 2;
+    // A unit cut short at the end of the row may have lost its centre.
+    index = centre < end ? centre : null;
   } else if (place.nth === 'last') index = inside[inside.length - 1] ?? null;
   else index = inside[(p.amount(place.nth) ?? 1) - 1] ?? null;
   if (index === null)

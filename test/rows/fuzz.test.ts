@@ -10,6 +10,10 @@ import { check, damaged, RUNS } from './damage.ts';
 const ONCE_BROKE = [
   'Rnd 1\t6 sc in magic ring\t½\nRnd 2\tinc x 6\t12\nRnd 3\t(sc, inc) x 6\t18',
   ': Row 1: Ch 3.',
+  'ChCh 4, sl st to first ch to form ring.\n' +
+    'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * two more times, sl st to top of ch 3 to close.\n' +
+    'Rnd 2: Sl st into next 2 dc and into ch-2 sp. Ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around, sl st to top of ch 3 to close.\n' +
+    'Rnd 3: Sl st into next 2 dc and into ch-2 sp. Ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, 3 dc in ch-1 sp, ch 1, *(3 dc, ch 2, 3 dc) in corner ch-2 sp, ch 1, 3 dc in ch-1 sp, ch 1; rep from * around, sl st to top of ch ½ to close.',
 ];
 
 describe('real rows, damaged', () => {
