@@ -12,6 +12,9 @@ import { BREAK, bindAll, bindFirst, type Slice, slice, withGap } from './slice.t
 import type { Look } from './style.ts';
 import { noteSlices, tellTable } from './told.ts';
 
+/** A table of so few rows is seen at one glance: better not parted. */
+const SHORT = 6;
+
 /** A table whose rows all have as many cells as there are heads. */
 function squared(table: Table): Table {
   const columns = Math.max(table.heads.length, ...table.rows.map((row) => row.cells.length));
@@ -88,7 +91,8 @@ function setTable(table: Table, plan: Plan, parent: Tag, desk: Desk): Slice[] {
       ...(r > 0 ? { above: { weight: rules.hair, colour: colours.rule } } : {}),
       ...(r === last ? { below: { weight: rules.thin, colour: colours.rule } } : {}),
     });
-    const cost = r === 0 ? BREAK.strand : r === 1 || r === last ? BREAK.lone : BREAK.inside;
+    const inside = table.rows.length <= SHORT ? BREAK.together : BREAK.inside;
+    const cost = r === 0 ? BREAK.strand : r === 1 || r === last ? BREAK.lone : inside;
     slices.push(...bindFirst(lines, cost).map((one) => ({ ...one, carry })));
   }
   return slices;

@@ -7,6 +7,9 @@ import { type Desk, span, textOf, textSlices } from './desk.ts';
 import { type Tag, tag } from './page.ts';
 import { BREAK, bindAll, bindFirst, type Slice, withGap } from './slice.ts';
 
+/** Up to so many lines under one head stay together: a reader looks for one size and wants to see all of it. */
+const SHORT = 10;
+
 /** The table in lines: for each row its head, then "column: cell" line by line; or for each column, by its wish. */
 export function tellTable(table: Table, parent: Tag, desk: Desk): Slice[] {
   if (table.told === 'elsewhere') return [];
@@ -48,7 +51,8 @@ export function tellTable(table: Table, parent: Tag, desk: Desk): Slice[] {
       list.children.push(tag('LI', {}, [label, value]));
       const spans = [span([...one.label, plain(': ')], looks.tableCell), span(one.value, looks.label)];
       const lines = textSlices(desk, spans, desk.left + 18, desk.width - 18, [label, value]);
-      const cost = i === 0 ? BREAK.strand : i === 1 || i === told.length - 1 ? BREAK.lone : BREAK.together;
+      const lone = i === 1 || i === told.length - 1 || told.length <= SHORT;
+      const cost = i === 0 ? BREAK.strand : lone ? BREAK.lone : BREAK.together;
       slices.push(...bindFirst(lines, cost));
     }
   }

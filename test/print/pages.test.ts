@@ -564,6 +564,39 @@ describe('tables', () => {
       '52',
     ]);
   });
+
+  /** Pages on which a text of the table stands. */
+  const pagesOf = (layout: Layout, text: RegExp): Set<number> =>
+    new Set(
+      layout.pages
+        .filter((page) => page.marks.some((mark) => isText(mark) && text.test(mark.text)))
+        .map((p) => p.number),
+    );
+  /** The block after so many lines of text, so that it comes near the foot of a page in one of the cases. */
+  const under = (lines: number, block: Block, edition: Edition): Layout =>
+    layOut(
+      {
+        ...sample(),
+        cover: null,
+        parts: [part('Sizes', [...Array.from({ length: lines }, () => paragraph('dc in next st')), block])],
+      },
+      { paper: 'letter', edition },
+      resources,
+    );
+
+  test('of a few rows are not parted, nor is a size that is told in lines', () => {
+    const rows = Array.from({ length: 5 }, (_, r): [string, ...string[]] => [
+      `Part ${r}`,
+      ...labels(3).map((one) => `${one}-${r}`),
+    ]);
+    const few = { caption: 'Finished measurements', corner: 'Size', heads: labels(3), rows };
+    for (let lines = 0; lines < 30; lines++) {
+      expect(pagesOf(under(lines, table(few), 'standard'), /^Part \d/).size).toBe(1);
+      const told = under(lines, table({ ...few, told: 'by-column' }), 'large-print');
+      for (const size of labels(3))
+        expect(pagesOf(told, new RegExp(`^(Size ${size}|${size}-\\d)$`)).size).toBe(1);
+    }
+  });
 });
 
 describe('structure', () => {

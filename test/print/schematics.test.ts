@@ -53,6 +53,13 @@ describe('every edition', () => {
     const { pages } = layOut(booklet, { paper, edition }, resourcesOf(schematics));
     const images = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === 'image'));
     expect(images.length).toBe(schematics.drawings.length);
+    // What is said of a drawing is on its page.
+    for (const { marks } of pages) {
+      const own = marks.flatMap((mark) => (mark.kind === 'image' ? [mark.name] : []));
+      const words = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join(' ');
+      for (const { name: shown, notes = [] } of schematics.drawings)
+        if (own.includes(shown) && notes.length > 0) expect(words).toContain(notes[0]!.slice(0, 9));
+    }
     for (const image of images) {
       const scene = schematics.scenes.get(image.name)!;
       // Printed as large as it was made: its type is the edition's.

@@ -27,6 +27,7 @@ import {
   part,
   type Run,
   type Text,
+  together,
 } from '../content.ts';
 import { amountsOf, amountTable, amountWords, yarnLabel } from './amounts.ts';
 import type { Reader } from './reader.ts';
@@ -43,7 +44,7 @@ export function materialsPart(reader: Reader): Part | null {
     materials.length === 0 ? reader.wording.gauge : `Materials and ${reader.wording.gauge.toLowerCase()}`;
   return part(title, [
     ...(materials.length === 0 ? [] : [heading(2, 'Materials'), ...materials]),
-    ...(gauge.length === 0 ? [] : [heading(2, reader.wording.gauge), ...gauge]),
+    ...(gauge.length === 0 ? [] : [together(heading(2, reader.wording.gauge), ...gauge)]),
   ]);
 }
 

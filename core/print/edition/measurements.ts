@@ -22,6 +22,7 @@ import {
   sizeKey,
   type Text,
   table,
+  together,
   type Words,
   withNext,
 } from '../content.ts';
@@ -214,26 +215,19 @@ export function schematicFigures(drawings: readonly Drawing[], reader: Reader): 
     heading(2, drawings.length === 1 ? 'Schematic' : 'Schematics'),
     ...drawings.flatMap((one): readonly Block[] => {
       const caption = one.caption === null ? null : reader.say(one.caption, null);
-      const own = [
-        figure(drawing(one.name, one.aspect, one.width ?? null), one.alt, caption),
-        ...((one.key ?? []).length === 0
-          ? []
-          : [
-              entries(
-                'facts',
-                one.key!.map(({ letter, label, numbers: words }) => [
-                  letter,
-                  [plain(`${label}: `), ...keptRuns(words)],
-                ]),
-              ),
-            ]),
-        ...((one.notes ?? []).length === 0 ? [] : [paragraph(one.notes!.join(' '), 'small')]),
-      ];
-      const [first, ...rest] = own;
+      // What is said of the drawing stands under it, so that it never goes overleaf behind the numbers alone.
+      const shown = figure(drawing(one.name, one.aspect, one.width ?? null), one.alt, caption);
+      const said = (one.notes ?? []).length === 0 ? null : paragraph(one.notes!.join(' '), 'small');
+      const numbers = entries(
+        'facts',
+        (one.key ?? []).map(({ letter, label, numbers: words }) => [
+          letter,
+          [plain(`${label}: `), ...keptRuns(words)],
+        ]),
+      );
       return [
         ...(one.title === undefined || one.title === '' ? [] : [heading(3, one.title)]),
-        withNext(first!),
-        ...rest,
+        together(...(said === null ? [shown] : [withNext(shown), said]), numbers),
       ];
     }),
   ];
