@@ -284,14 +284,24 @@ export class Progress {
   isAt(i: number, nouns: readonly Noun[]): boolean {
     this.spent += 1;
     const site = this.below[i];
-    return site !== undefined && this.fits(site, nouns);
+    return site !== undefined && (this.fits(site, nouns) || this.isChainAtEdge(i, nouns));
+  }
+
+  /**
+   * The turning chain at the far end of a row is a chain like any other to the hook that stands before it ("sk 2 ch,
+   * dc in next ch"). One that begins a round lies behind the hook.
+   */
+  private isChainAtEdge(i: number, nouns: readonly Noun[]): boolean {
+    if (i !== this.pos || i !== this.below.length - 1 || !this.meeting.backwards) return false;
+    const site = this.below[i]!;
+    return site.kind === 'stitch' && site.turning && nouns.some((noun) => noun.kind === 'chain');
   }
 
   /** Index of the next site from `from` that is what the nouns ask for, or -1. Uses up nothing. */
   seek(nouns: readonly Noun[], from = this.pos): number {
     for (let i = from; i < this.below.length; i++) {
       this.spent += 1;
-      if (this.fits(this.below[i]!, nouns)) return i;
+      if (this.fits(this.below[i]!, nouns) || this.isChainAtEdge(i, nouns)) return i;
     }
     return -1;
   }

@@ -7,6 +7,20 @@ const practice = 'common practice, no source';
 
 export const mesh: readonly RowCase[] = [
   {
+    name: 'the last stitch goes into the chain after two more',
+    terms: 'us',
+    // 9 spaces between 10 dc; the skipped chains of row 1 are a dc and a space, and so is ch 5
+    text: lines(
+      'Ch 32.',
+      'Row 1: Dc in 8th ch from hook, *ch 2, skip 2 ch, dc in next ch; repeat from * across, turn. (9 sps)',
+      'Row 2: Ch 5 (counts as dc, ch 2), skip first dc, *dc in next dc, ch 2; rep from * to last sp, skip 2 ch, dc in next ch, turn. (10 dc)',
+      'Row 3: Ch 5, skip first dc and 2 ch, *dc in next dc, ch 2, skip 2 ch; rep from * across to last st, dc in next ch. (10 dc)',
+    ),
+    counts: [32, 10, 10, 10],
+    spaces: [0, 9, 9, 9],
+    source: practice,
+  },
+  {
     name: 'loops of ch 5 and sc',
     terms: 'us',
     // 21 = 1 + 4 * 5: 6 sc, 5 loops
