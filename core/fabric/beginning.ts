@@ -271,6 +271,7 @@ export function skipsEdge(p: Progress, item: Skip, rest: readonly Item[], row: R
   const edge = edgeChains(n + 1, item.counts ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced);
   if (edge.odd)
     p.note('edge-chain-unclear', item, { chain: n + 1, stitch: base, skipped: n, rest: n - height(base) });
+  if (edge.loosely) p.edgeLoose = edge.counts;
   if (edge.assumed)
     p.edgeAssumed = { chains: n, stitch: edge.base, counts: edge.counts, from: row.from, to: row.to };
   if (edge.counts) p.made.push(turningStitch(standsFor(edge), edge.base, n));

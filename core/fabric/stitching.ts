@@ -178,6 +178,7 @@ export function standEdge(
       rest: k - 1 - height(base),
     });
   }
+  if (edge.loosely) p.edgeLoose = edge.counts;
   p.edgeAssumed = edge.assumed
     ? { chains: k - 1, stitch: edge.base, counts: edge.counts, from: at.from, to: at.to }
     : null;

@@ -254,8 +254,12 @@ export function decide(
     const loosely = n === tall && tall >= 3 ? ({ loosely: true } as const) : {};
     return { counts: false, base, space: 0, assumed: false, ...loosely };
   }
-  if (n < tall)
-    return { counts: evidence.firstSkipped, base, space: 0, assumed: evidence.firstSkipped, ...kind };
+  if (n < tall) {
+    const counts = evidence.firstSkipped;
+    // One chain less than the stitch is tall: most leave it uncounted, but some begin every row so and count it.
+    const loosely = !counts && !round && n >= 2 && n === tall - 1 ? ({ loosely: true } as const) : {};
+    return { counts, base, space: 0, assumed: counts, ...kind, ...loosely };
+  }
   if (n > tall) return { counts: true, base, space, assumed: false, ...kind };
   if (evidence.firstSkipped) return { counts: true, base, space, assumed: false, ...kind };
   if (evidence.firstSame && !evidence.fan && !round && !env.turningChainWorked)
@@ -300,7 +304,10 @@ export function edgeChains(
     return { counts: forced, base, space: 0, assumed: true, odd: false, ...kind };
   if (tall <= 1)
     return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false, ...kind };
-  if (rest < 0) return { counts: false, base, space: 0, assumed: false, odd: false, ...kind };
+  if (rest < 0) {
+    const loosely = rest === -1 && n >= 2 && !round ? ({ loosely: true } as const) : {};
+    return { counts: false, base, space: 0, assumed: false, odd: false, ...kind, ...loosely };
+  }
   if (rest === 0) return { counts: true, base, space: 0, assumed: tall === 2 || round, odd: false, ...kind };
   return { counts: true, base, space: Math.floor(rest / 2), assumed: false, odd: rest % 2 === 1, ...kind };
 }

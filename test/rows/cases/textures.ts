@@ -8,6 +8,27 @@ const practice =
 
 export const textures: readonly RowCase[] = [
   {
+    name: 'a chain shorter than its stitch counts where nothing else comes out',
+    terms: 'us',
+    // 26 = the chain, three times 8 and the last stitch
+    text: lines(
+      'Ch 28.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, turn.',
+      'Row 2: Ch 2, *FPdc around each of next 4 sts, BPdc around each of next 4 sts; rep from * to last st, hdc in last st, turn.',
+    ),
+    counts: [28, 26, 26],
+    findings: [{ row: 2, code: 'turning-chain-assumed' }],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'two chains skipped before a dc count where the row says so by its count',
+    terms: 'us',
+    text: lines('Ch 21.', 'Row 1: Dc in 3rd ch from hook and in each ch across, turn. (20 dc)'),
+    counts: [21, 20],
+    findings: [{ row: 1, code: 'turning-chain-assumed' }],
+    source: 'common practice, no source',
+  },
+  {
     name: 'cluster over one stitch, ch 1 between',
     terms: 'us',
     // cl in first, (ch 1, sk 1, cl) 10 times over 20: 11 clusters, 10 spaces
