@@ -379,11 +379,36 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
     ];
   }
   const ways: Ending[] = [{ way: () => run(p, extra, 0, false), partial: 0 }];
+  const shorter = besideTurningChain(p, body, extra);
+  if (shorter !== null)
+    ways.push({ way: () => shorter.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
   for (let j = body.length; j > 0; j--) {
     for (const head of headsTo(p, body, j))
       ways.push({ way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
   }
   return ways;
+}
+
+/**
+ * "*Ch 2, dc in next 4 dc; … ending with dc in top of turning ch": the last pass with one stitch fewer at its end,
+ * whose place the turning chain takes; null where the ending is another.
+ */
+function besideTurningChain(
+  p: Progress,
+  body: readonly Step[],
+  extra: readonly Step[],
+): readonly Step[] | null {
+  const last = body.at(-1);
+  const end = extra[0];
+  if (extra.length !== 1 || end?.type !== 'work' || last?.type !== 'work') return null;
+  const place = last.places[0];
+  if (end.places.length !== 1 || end.places[0]!.kind !== 'turning-chain') return null;
+  if (last.places.length !== 1 || place?.kind !== 'next' || last.stitch.base !== end.stitch.base) return null;
+  const n = p.amount(place.amount) ?? 0;
+  if (n < 2) return null;
+  const { from, to } = place.amount;
+  const fewer = { ...place, amount: { kind: 'one', value: n - 1, from, to } as const };
+  return [...body.slice(0, -1), { ...last, places: [fewer] }];
 }
 
 /** How many fewer passes of a repeat within the pass are tried. */

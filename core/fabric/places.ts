@@ -211,6 +211,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
   }
   const found: number[] = [];
   let to = p.below.length;
+  if (p.turningApart && noun.kind !== 'turning-chain' && p.below[to - 1]?.turning) to -= 1;
   while (found.length < n) {
     let i = -1;
     for (let at = to - 1; at >= p.pos; at--) {
@@ -227,6 +228,7 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
     missing(p, span, noun, n, found.length);
     return null;
   }
+  if (noun.kind !== 'space' && leavesSpaces(p, found[0]!)) return null;
   if (!passToLast(p, found[0]!, noun, span)) return null;
   p.advance(found[found.length - 1]!);
   p.intoSpace = p.below[found[0]!]!.kind === 'space';

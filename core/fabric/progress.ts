@@ -122,6 +122,8 @@ export class Progress {
   stated: number | null = null;
   /** Height last named in the row, for words that name none ("inc"). */
   prevailing: BaseStitch = 't1';
+  /** The row works into the turning chain by that name: "last 3 dc" are those before it. */
+  turningApart = false;
   /** What the row says of the chains that its first stitch into a foundation chain skips. */
   edgeSaid: CountsAs | null = null;
   edgeBase: BaseStitch | null = null;

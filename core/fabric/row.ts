@@ -29,7 +29,7 @@ import { stand } from './standing.ts';
 import { checkStated } from './stated.ts';
 import { steps } from './steps.ts';
 import type { RowTrace } from './trace.ts';
-import { evidenceOf } from './turning.ts';
+import { evidenceOf, worksTurningChain } from './turning.ts';
 import { sameAsNext } from './whole-rows.ts';
 import { even, leftOver, one, run } from './work.ts';
 
@@ -346,6 +346,7 @@ function attemptRow(
   p.leaves = p.unowed = earlier !== null;
   p.tube = !bare && (below.form === 'joined' || below.form === 'spiral');
   p.rest = !round && !goesBack && !below.fastened ? below.rest : null;
+  p.turningApart = p.meeting.backwards && worksTurningChain(items.slice(i));
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;

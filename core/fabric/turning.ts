@@ -151,6 +151,19 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   };
 }
 
+/** Does the row work into the turning chain by that name, at its end or anywhere else? */
+export function worksTurningChain(items: readonly Item[]): boolean {
+  return items.some((item) => {
+    if (item.type === 'work' || item.type === 'group')
+      return item.places.some((place) => place.kind === 'turning-chain');
+    if (item.type !== 'repeat') return false;
+    return (
+      worksTurningChain(item.items) ||
+      (item.last !== null && item.last.kind !== 'stop-at' && worksTurningChain(item.last.items))
+    );
+  });
+}
+
 /** What a convention says of a chain of `n`, if one does. */
 function conventionFor(n: number, base: BaseStitch, env: Env, figures: Figures): CountsAs | null {
   let found: CountsAs | null = null;

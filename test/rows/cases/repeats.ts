@@ -9,6 +9,45 @@ const practice =
 
 export const repeats: readonly RowCase[] = [
   {
+    name: 'ends with three and the turning chain',
+    terms: 'us',
+    // blocks of 4 dc and spaces of 2 ch: 16 dc, 3 spaces; the last block's last stitch is the turning chain
+    text: lines(
+      'Ch 24.',
+      'Row 1: Dc in 4th ch from hook, dc in next 2 ch, *ch 2, sk 2 ch, dc in next 4 ch; rep from * across, turn.',
+      'Row 2: Ch 3, sk first dc, dc in next 3 dc, *ch 2, dc in next 4 dc; rep from * across, ending with dc in last 3 dc and in top of beg ch.',
+    ),
+    counts: [24, 16, 16],
+    spaces: [0, 3, 3],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'ends with three and the turning chain, of the last repeat',
+    terms: 'us',
+    // blocks of 4 dc and spaces of 2 ch: 16 dc, 3 spaces; the last block's last stitch is the turning chain
+    text: lines(
+      'Ch 24.',
+      'Row 1: Dc in 4th ch from hook, dc in next 2 ch, *ch 2, sk 2 ch, dc in next 4 ch; rep from * across, turn.',
+      'Row 2: Ch 3, sk first dc, dc in next 3 dc, *ch 2, dc in next 4 dc; rep from * across, ending last rep with dc in last 3 dc and in top of beg ch.',
+    ),
+    counts: [24, 16, 16],
+    spaces: [0, 3, 3],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'ends with the turning chain alone, for the last of four',
+    terms: 'us',
+    // blocks of 4 dc and spaces of 2 ch: 16 dc, 3 spaces; the last block's last stitch is the turning chain
+    text: lines(
+      'Ch 24.',
+      'Row 1: Dc in 4th ch from hook, dc in next 2 ch, *ch 2, sk 2 ch, dc in next 4 ch; rep from * across, turn.',
+      'Row 2: Ch 3, sk first dc, dc in next 3 dc, *ch 2, dc in next 4 dc; rep from * across, ending with dc in top of beg ch.',
+    ),
+    counts: [24, 16, 16],
+    spaces: [0, 3, 3],
+    source: 'common practice, no source',
+  },
+  {
     name: 'rep from * across',
     terms: 'us',
     // 20 / 4 = 5 * 5
