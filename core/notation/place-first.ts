@@ -32,7 +32,7 @@ export function readStartingIn(c: Cursor): Item[] | null {
     const at = c.at;
     if (c.isAny(['with', ', ch', ', with']))
       return [{ type: 'attach', stitch: null, place, ...c.span(start) }];
-    c.eat(',');
+    c.eatAny([',', ':', ';', '.', '-']);
     c.eatAny(['work', 'make']);
     const work = readWork(c);
     if (!work || Array.isArray(work)) {
@@ -45,10 +45,27 @@ export function readStartingIn(c: Cursor): Item[] | null {
     if (first.kind === 'across') return [{ ...work, places: [place, ...work.places], ...all }];
     // "start in 2nd ch from hook, inc in this st"
     if (first.kind === 'same') return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
-    if (first.kind === 'next' && first.amount.kind === 'one' && work.over === null) {
+    const counted = first.kind === 'next' || (first.kind === 'first' && place.kind === 'from-hook');
+    if (counted && first.amount.kind === 'one' && work.over === null) {
       // "starting in 2nd ch from hook, sc in next 5 ch": the first of the five.
       if (first.amount.value < 2) return [{ ...work, places: [place, ...work.places.slice(1)], ...all }];
-      const rest: Place = { ...first, amount: { ...first.amount, value: first.amount.value - 1 } };
+      const amount = { ...first.amount, value: first.amount.value - 1 };
+      const { loop, post, below, from, to } = first;
+      const rest: Place =
+        first.kind === 'next'
+          ? { ...first, amount }
+          : {
+              kind: 'next',
+              nouns: [first.noun],
+              amount,
+              every: 1,
+              implied: false,
+              loop,
+              post,
+              below,
+              from,
+              to,
+            };
       return [{ ...work, places: [place, rest, ...work.places.slice(1)], ...all }];
     }
     return null;

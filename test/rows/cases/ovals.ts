@@ -5,6 +5,28 @@ import { lines, type RowCase } from '../types.ts';
 
 export const ovals: readonly RowCase[] = [
   {
+    name: 'oval: starting place before a colon',
+    terms: 'us',
+    // 7 + 3 + 6 + 2
+    text: lines(
+      'Ch 9.',
+      'Rnd 1: Starting in 2nd ch from hook: sc 7, 3 sc in last ch, rotate to work on opposite side of foundation ch: sc 6, 2 sc in last. (18)',
+    ),
+    counts: [9, 18],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'oval: starting place as a sentence',
+    terms: 'us',
+    // 7 + 3 + 6 + 2
+    text: lines(
+      'Ch 9.',
+      'Rnd 1: Start in 2nd ch from hook. Sc in each of first 7 ch, 3 sc in last ch, rotate to work on opposite side of foundation ch: sc 6, 2 sc in last. (18)',
+    ),
+    counts: [9, 18],
+    source: 'common practice, no source',
+  },
+  {
     name: 'oval of sc, 3 in the last ch, 2 in the first',
     terms: 'us',
     // 10 chains worked: 1 + 8 + 3 on one side, 8 + 2 on the other = 22
