@@ -146,7 +146,9 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     joinsChain,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
-    fan: first?.several === true && (at === 'same' || (isFirstStitch(first.place) && mirrored(items))),
+    fan:
+      (at === 'same' && first?.several === true) ||
+      (first !== null && (at === 'same' || isFirstStitch(first.place)) && mirrored(items)),
     firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
   };
 }

@@ -4,6 +4,7 @@
  * rest of the reader meets each idea once. It knows no grammar, drops nothing and never fails.
  */
 import type { Span } from '../finding.ts';
+import { readNumeral } from './numerals.ts';
 
 export type TokenKind = 'word' | 'number' | 'ordinal' | 'figure' | 'sign';
 
@@ -247,6 +248,11 @@ export function lex(text: string): Token[] {
     const short = match(WITH, text, at);
     if (short) {
       push('word', at + short[0].length, 'with', 0);
+      continue;
+    }
+    const numeral = readNumeral(text, at);
+    if (numeral) {
+      push(numeral.ordinal ? 'ordinal' : 'number', numeral.to, numeral.ordinal ? '#th' : '#', numeral.value);
       continue;
     }
     const word = match(WORD, text, at);

@@ -8,6 +8,16 @@ const rule = 'published foundation rule (sc +1, hdc +1, dc +2 chains), resources
 
 export const foundations: readonly RowCase[] = [
   {
+    name: 'numbers above twenty in words',
+    terms: 'us',
+    text: lines(
+      'Chain one hundred and twelve.',
+      'Row one: Single crochet in second chain from hook and in each chain across. Turn. (one hundred eleven single crochet)',
+      'Row two: Chain one, single crochet in next twenty sts, skip next thirty-one sts, sc in last sixty sts. (80)',
+    ),
+    counts: [112, 111, 80],
+  },
+  {
     name: 'sc in 2nd ch from hook, 10 sts on 11 ch',
     terms: 'us',
     text: lines('Ch 11.', 'Row 1: Sc in 2nd ch from hook and in each ch across. (10 sc)'),

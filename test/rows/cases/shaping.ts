@@ -15,6 +15,20 @@ const ukStart = (n: number): readonly string[] => [
 
 export const shaping: readonly RowCase[] = [
   {
+    name: 'one at the near end, two at the far end: the chain is the other one',
+    terms: 'us',
+    // 4 + 4, then 2 more at each end and 1 more on either side of the middle: 8, 14, … 62
+    text: lines(
+      'Ch 4, join with sl st to form a ring.',
+      'Row 1: Ch 3, 3 dc in ring, ch 2, 4 dc in ring, turn.',
+      'Row 2: Ch 3, dc in same st, dc in each dc to ch-2 sp, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in each dc to last st, 2 dc in last st, turn.',
+      'Rows 3-10: Rep Row 2.',
+    ),
+    counts: [4, 8, 14, 62],
+    spaces: [0, 1, 1, 1],
+    source: 'common practice, no source',
+  },
+  {
     name: 'two sc in first and last',
     terms: 'us',
     text: lines(
