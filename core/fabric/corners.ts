@@ -4,7 +4,7 @@
  */
 import type { Noun, Place } from '../notation/tree.ts';
 import { type Meeting, matches } from './kinds.ts';
-import type { Progress } from './progress.ts';
+import { NOWHERE, type Progress } from './progress.ts';
 import type { Site } from './site.ts';
 
 /** How many stitches made in one place are taken for a corner at the least. */
@@ -44,6 +44,35 @@ export function cornerFits(below: readonly Site[], site: Site, noun: Noun, meeti
   const chains = shortestOf(below);
   if (chains === null) return noun.corner === 'bare' && site.kind === 'stitch' && isMiddle(site);
   return site.kind === 'space' && site.chains >= chains;
+}
+
+/** Edges of a piece that a border goes along, one after another. */
+const edgeOf = (site: Site): string => (site.kind === 'row-end' || site.kind === 'chain' ? site.kind : 'top');
+
+/**
+ * "3 sc in corner", of a piece worked in rows whose stitches make no corner: where one edge meets the next. The first
+ * or last stitch of the top, or, past the end of an edge, a place that is no stitch (NOWHERE). Null when the hook is
+ * not at such a place, or a corner of another sort lies ahead.
+ */
+export function edgeCorner(p: Progress, nouns: readonly Noun[]): number | null {
+  if (p.env.rowEnds === 0 || p.tube || nouns.length !== 1 || nouns[0]!.corner !== 'bare') return null;
+  if (p.seek(nouns, 0) >= 0) return null;
+  const edge = p.pos < p.below.length ? edgeOf(p.below[p.pos]!) : null;
+  const ahead: number[] = [];
+  for (let i = p.pos; i < p.below.length && edgeOf(p.below[i]!) === edge; i++)
+    if (p.owed(p.below[i]!) || edge !== 'top') ahead.push(i);
+  const starts = edge === 'top' && p.made.every((site) => site.turning);
+  if (starts && ahead.length > 0) {
+    p.advance(ahead[0]!);
+    return ahead[0]!;
+  }
+  // "sc in next 18 ch" between two corners of a foundation chain leaves one for each of them.
+  if (ahead.length > 0 && ahead.length <= (edge === 'top' ? 1 : 2)) {
+    p.advance(ahead.at(-1)!);
+    return ahead.at(-1)!;
+  }
+  const past = p.pos > 0 && (edge === null || ahead.length === 0 || edge !== edgeOf(p.below[p.pos - 1]!));
+  return past ? NOWHERE : null;
 }
 
 /** Is the unit one that "each 3-sc corner", "each shell", "each corner" can mean? */

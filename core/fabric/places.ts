@@ -12,6 +12,7 @@ import type { Site } from './site.ts';
 /** A short id of what was looked for, which the sentence layer puts into the author's terms. */
 export function nounId(noun: Noun | undefined): string {
   if (noun === undefined) return 'st';
+  if (noun.corner === 'bare') return 'corner';
   switch (noun.kind) {
     case 'stitch':
       return 'st';

@@ -3,6 +3,7 @@
  * are fitted elsewhere; nothing is made here.
  */
 import type { Noun, Place } from '../notation/tree.ts';
+import { edgeCorner } from './corners.ts';
 import {
   missing,
   take,
@@ -46,7 +47,7 @@ export function reachEach(
       const n = p.amount(place.amount);
       if (n === null) return true;
       for (let k = 0; k < n; k++) {
-        const index = takeEach(p, place.nouns, each, place);
+        const index = edgeCorner(p, place.nouns) ?? takeEach(p, place.nouns, each, place);
         if (index === null) {
           if (p.trials > 0) return false;
           missing(p, place.implied ? p.words : place, place.nouns[0], n * each, k * each);

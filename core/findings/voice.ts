@@ -15,6 +15,7 @@ const PLAIN: Readonly<Record<string, readonly [one: string, many: string]>> = {
   gap: ['space between stitches', 'spaces between stitches'],
   'row-end': ['row-end', 'row-ends'],
   seam: ['seam', 'seams'],
+  corner: ['corner', 'corners'],
   tch: ['turning ch', 'turning ch'],
   marked: ['marked st', 'marked sts'],
 };

@@ -10,6 +10,54 @@ const ukDc = (n: number): readonly string[] => [
 
 export const edgings: readonly RowCase[] = [
   {
+    name: 'a border from edge to edge of a square, its corners named',
+    terms: 'us',
+    // 4 times 18 and 4 times 3
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Rows 2-20: Ch 1, sc in each sc across, turn.',
+      'Rnd 1: Ch 1, 3 sc in first st, sc in next 18 sts, 3 sc in last st, work 18 sc evenly down side, 3 sc in corner, 18 sc along bottom, 3 sc in corner, 18 sc evenly up side, join. (84 sc)',
+    ),
+    counts: [21, 20, 20, 84],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a border that begins in a corner',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Rows 2-20: Ch 1, sc in each sc across, turn.',
+      'Rnd 1: Ch 1, 3 sc in corner, sc in next 18 sts, 3 sc in corner, 20 sc evenly along side, 3 sc in corner, sc in next 18 ch along foundation ch, 3 sc in corner, 20 sc evenly along side, join. (88 sc)',
+    ),
+    counts: [21, 20, 20, 88],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'all four sides, the number at the end',
+    terms: 'uk',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Dc in 2nd ch from hook and in each ch across, turn.',
+      'Rows 2-20: Ch 1, dc in each dc across, turn.',
+      'Rnd 1: Ch 1, dc evenly around all four sides, working 3 dc in each corner, ss to first dc. (88 dc)',
+    ),
+    counts: [21, 20, 20, 88],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a corner where there is none',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Ch 1, sc in next 5 sts, 3 sc in corner, sc in each st across.',
+    ),
+    counts: [21, 20, null],
+    findings: [{ row: 2, code: 'place-does-not-exist' }],
+  },
+  {
     name: 'moss stitch over a chain',
     terms: 'uk',
     // 21 = 1 + 10 * 2: 11 dc, 10 spaces; row 3: 1 dc in first, 1 dc in sp, (1 ch, miss 1, 1 dc in sp) 9 times, 1 dc in last = 12 dc, 9 spaces
