@@ -22,12 +22,12 @@ import {
 import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Carried, type Fabric, fabric, type Opening, ringFabric, type Tally, tally } from './fabric.ts';
 import { withJoin } from './joining.ts';
-import { MOST_STITCHES, Progress } from './progress.ts';
+import { MOST_STITCHES, NOWHERE, Progress } from './progress.ts';
 import { checkHeight } from './rising.ts';
 import { RING_SITE, type Site } from './site.ts';
 import { stand } from './standing.ts';
 import { checkStated } from './stated.ts';
-import { steps } from './steps.ts';
+import { type Step, steps } from './steps.ts';
 import type { RowTrace } from './trace.ts';
 import { evidenceOf, worksTurningChain } from './turning.ts';
 import { sameAsNext } from './whole-rows.ts';
@@ -430,9 +430,21 @@ function attemptRow(
 
   const rises = stood || carried !== null || bare || goesBack || usesRing || earlier !== null;
   if (!rises) checkHeight(p, below, items.slice(i), evidence);
-  run(p, steps(tailOf(items, i)), 0, true);
+  run(p, fromSpace(p, steps(tailOf(items, i))), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack, onward, usesRing);
+}
+
+/** "Sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in corner sp": the space that the chain stands in, not the one after it. */
+function fromSpace(p: Progress, list: readonly Step[]): readonly Step[] {
+  const [first, ...rest] = list;
+  if (p.last === NOWHERE || p.below[p.last]?.kind !== 'space') return list;
+  if (first?.type !== 'work' && first?.type !== 'group') return list;
+  const place = first.places[0];
+  if (first.places.length !== 1 || place?.kind !== 'next' || place.bare !== true) return list;
+  if (!p.isAt(p.last, place.nouns)) return list;
+  const { loop, post, below, from, to } = place;
+  return [{ ...first, places: [{ kind: 'same', loop, post, below, from, to }] }, ...rest];
 }
 
 /** Does the row begin in the place where the last one ended, with no yarn joined elsewhere? */

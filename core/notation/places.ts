@@ -90,7 +90,8 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
       const edge = nouns.every((noun) => ['row-end', 'loop-of-chain', 'seam'].includes(noun.kind));
       const stop = readStop(c);
       if (stop || edge) return { kind: 'across', nouns, every: 1, stop: stop ?? toTheEnd(c) };
-      return { kind: 'next', amount, nouns, every: 1, implied: false };
+      const bare = said === null ? ({ bare: true } as const) : {};
+      return { kind: 'next', amount, nouns, every: 1, implied: false, ...bare };
     })
   );
 }

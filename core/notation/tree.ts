@@ -108,6 +108,8 @@ export type Place = Span &
         readonly nouns: readonly Noun[];
         readonly every: number;
         readonly implied: boolean;
+        /** "in corner sp": neither a number nor "next" is said, so that it may be the place the hook is at. */
+        readonly bare?: true;
       }
     /** "each st across", "around", "each st to last 3 sts". */
     | {

@@ -8,6 +8,32 @@ const practice = 'common practice, no source';
 
 export const granny: readonly RowCase[] = [
   {
+    name: 'the corner that the hook was brought to: corner and corner sp',
+    terms: 'us',
+    // 4 corners of 6 dc with a space, and 4 spaces between them
+    text: lines(
+      'Ch 4, join to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc, ch 2] 3 times in ring, join.',
+      'Rnd 2: Sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in corner sp, [ch 1, (3 dc, ch 2, 3 dc) in next corner sp] 3 times, ch 1, join.',
+    ),
+    counts: [4, 12, 24],
+    spaces: [0, 4, 8],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the corner that the hook was brought to: a space and corner',
+    terms: 'us',
+    // 4 corners of 6 dc with a space, and 4 spaces between them
+    text: lines(
+      'Ch 4, join to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc, ch 2] 3 times in ring, join.',
+      'Rnd 2: Sl st over to ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in corner, *ch 1, (3 dc, ch 2, 3 dc) in next corner; rep from * around, ch 1, join.',
+    ),
+    counts: [4, 12, 24],
+    spaces: [0, 4, 8],
+    source: 'common practice, no source',
+  },
+  {
     name: 'granny square, three rounds with ch 1 between groups',
     terms: 'us',
     // rnd 1: 4 groups of 3 = 12, 4 corner spaces
