@@ -372,8 +372,12 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
   if (last.replaces) {
     const at = body.findLastIndex((part) => part.type === 'work' || part.type === 'group');
     const head = body.slice(0, Math.max(0, at));
+    const shorter = at === body.length - 1 ? oneFewer(p, body) : null;
+    const heads = shorter === null ? [head] : [shorter, head];
     return [
-      { way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 },
+      ...heads.map((own): Ending => {
+        return { way: () => own.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 };
+      }),
       // A space still open is owed its own chains or stitches: the last stitch may not leap over it.
       { way: () => p.spacesAhead() === 0 && run(p, extra, 0, false), partial: 0 },
     ];
@@ -401,9 +405,15 @@ function besideTurningChain(
   const last = body.at(-1);
   const end = extra[0];
   if (extra.length !== 1 || end?.type !== 'work' || last?.type !== 'work') return null;
-  const place = last.places[0];
   if (end.places.length !== 1 || end.places[0]!.kind !== 'turning-chain') return null;
-  if (last.places.length !== 1 || place?.kind !== 'next' || last.stitch.base !== end.stitch.base) return null;
+  return last.stitch.base === end.stitch.base ? oneFewer(p, body) : null;
+}
+
+/** The pass with one stitch fewer in its last step, "dc in next 4 dc"; null where that is no step of several. */
+function oneFewer(p: Progress, body: readonly Step[]): readonly Step[] | null {
+  const last = body.at(-1);
+  const place = last?.type === 'work' ? last.places[0] : undefined;
+  if (last?.type !== 'work' || last.places.length !== 1 || place?.kind !== 'next') return null;
   const n = p.amount(place.amount) ?? 0;
   if (n < 2) return null;
   const { from, to } = place.amount;

@@ -70,5 +70,6 @@ export function stand(
   } else if (decision.space > 0) {
     onSite();
     push(spaceSite(decision.space, true), NOWHERE);
-  } else if (!p.round) push(turningChain(n), NOWHERE);
+  } else if (decision.leg) onSite();
+  else if (!p.round) push(turningChain(n), NOWHERE);
 }

@@ -30,6 +30,10 @@ export interface Evidence {
   readonly firstSkipped: boolean;
   /** The first stitch is a beginning one ("beg popcorn"), of which the chain before it is a part. */
   readonly firstBegins: boolean;
+  /** Places that the first stitch goes into, counted on from the one under the chain; 0 when it goes elsewhere. */
+  readonly onward: number;
+  /** A stitch of the row, named by its height in chains, other than the first: what a longer chain may stand for. */
+  readonly heights: ReadonlyMap<number, BaseStitch>;
 }
 
 export interface Decision {
@@ -41,6 +45,8 @@ export interface Decision {
   readonly space: number;
   /** Nothing in the text says so: the usual table, or less, decided. */
   readonly assumed: boolean;
+  /** "Ch 2, dc in next dc (counts as dc2tog)": the chain is a leg of that stitch and uses up the place under it. */
+  readonly leg?: true;
   /** The words show it, but loosely: the row's own count may show the contrary. */
   readonly loosely?: true;
 }
@@ -119,6 +125,34 @@ function mirrored(items: readonly Item[]): boolean {
   return ends && n.kind === 'one' && m.kind === 'one' && m.value === n.value + 1;
 }
 
+/** Places that the first stitch goes into, where these are the next ones and no spaces. */
+function onwardOf(items: readonly Item[]): number {
+  const lead = items.find((item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat');
+  if (lead?.type === 'repeat') return onwardOf(lead.items);
+  const place = lead?.type === 'work' ? lead.places[0] : undefined;
+  if (lead?.type !== 'work' || place?.kind !== 'next') return 0;
+  return place.nouns.every((noun) => noun.kind === 'stitch' || noun.kind === 'named')
+    ? lead.stitch.together
+    : 0;
+}
+
+const heights = new WeakMap<readonly Item[], ReadonlyMap<number, BaseStitch>>();
+
+/** The heights, in chains, of the plain stitches worked one into each place. */
+function heightsOf(items: readonly Item[]): ReadonlyMap<number, BaseStitch> {
+  const known = heights.get(items);
+  if (known !== undefined) return known;
+  const found = new Map<number, BaseStitch>();
+  for (const item of items) {
+    if (item.type === 'repeat') for (const [n, base] of heightsOf(item.items)) found.set(n, base);
+    if (item.type !== 'work' || item.stitch.form !== 'plain' || item.stitch.base === null) continue;
+    if (item.amount.kind === 'one' && item.amount.value === 1 && item.places[0]?.kind === 'next')
+      found.set(height(item.stitch.base), item.stitch.base);
+  }
+  heights.set(items, found);
+  return found;
+}
+
 /** Reads the evidence out of a row. */
 export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   let joinsChain = false;
@@ -141,6 +175,8 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   const lead = items.find((item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat');
   return {
     firstBegins: lead?.type === 'work' && lead.stitch.beginning,
+    onward: onwardOf(items),
+    heights: heightsOf(items),
     base: height?.base ?? null,
     extended: height?.extended === true,
     joinsChain,
@@ -241,7 +277,11 @@ export function decide(
   const { extended } = evidence;
   const tall = height(base) + (extended ? 1 : 0);
   const kind = extended ? EXTENDED : {};
-  if (said !== null) return asSaid(said, n, base, env, figures, extended);
+  if (said !== null) {
+    const told = asSaid(said, n, base, env, figures, extended);
+    const gathered = said.kind === 'stitch' ? (said.stitch?.together ?? 1) : 1;
+    return gathered > 1 && gathered === evidence.onward + 1 ? { ...told, leg: true } : told;
+  }
   if (carried?.said === 'nothing') return { counts: false, base, space: 0, assumed: false };
   if (carried?.said === 'stitch') {
     const named = carried.saidBase ?? base;
@@ -260,6 +300,9 @@ export function decide(
   if (tall <= 1) {
     // One or two chains are only height; a longer chain before a short stitch is a loop of its own, and so are two
     // with the first stitch skipped under them ("ch 2, sk first sc, sc in next ch-1 sp").
+    const other = evidence.onward === 1 ? evidence.heights.get(n) : undefined;
+    // "Ch 3, *sc in next dc, dc in next sc": the row's taller stitch, where nothing else is as tall as the chain.
+    if (n >= 3 && other !== undefined) return { counts: true, base: other, space: 0, assumed: true };
     const loop = n >= 3 || (n === 2 && evidence.firstSkipped);
     return { counts: false, base, space: loop ? n : 0, assumed: false, ...kind };
   }

@@ -280,14 +280,26 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
         }
         const final = c.attempt(() => {
           // "working last dc in top of turning ch": the last pass ends there.
-          if (!c.eatAny(['working', 'work', 'with', 'placing', 'making', 'end with', 'end'])) return null;
+          const said = c.eatAny([
+            'working',
+            'work',
+            'with',
+            'placing',
+            'making',
+            'having',
+            'end with',
+            'end',
+          ]);
           c.eat('the');
           if (!c.isAny(['last', 'final']) || c.isAny(['last rep', 'last patt', 'final rep', 'last time']))
             return null;
           c.at++;
           const work = readWork(c);
           if (!work || Array.isArray(work)) return null;
-          return work.places[0]!.kind === 'next' && work.places[0]!.implied ? null : work;
+          const place = work.places[0]!;
+          // "to end, last dc in turning ch" says so too; "last 3 sts in dc" may be work of its own.
+          if (said === null && place.kind !== 'turning-chain') return null;
+          return place.kind === 'next' && place.implied ? null : work;
         });
         if (final)
           return { last: { kind: 'ending', items: [final], replaces: true, ...c.span(start) }, tail: [] };

@@ -45,7 +45,10 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
         c.counts.push(dashed);
         return true;
       }
-      const glued = sign === '-' && !c.peek()!.gap;
+      // A hyphen without a space parts no sentence; a long dash does: "across—24 sc".
+      const dash = c.peek()!;
+      const long = dash.text === '—' || (dash.text === '–' && c.tokens[c.at - 1]?.kind === 'word');
+      const glued = sign === '-' && !dash.gap && !long;
       if (sign === '-' && bracketValues(c, c.at + 1)) {
         const count = readCountParts(c);
         if (!count || !countMayEnd(c)) return null;
@@ -73,19 +76,25 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       const count = readCountParts(c);
       if (!count) return null;
       // Trailing words such as "at end" are taken; only separators, asides or a turn may follow.
+      const summed = /\b(?:total|in all|altogether)$/iu.test(
+        c.words({ from: c.tokens[start]!.from, to: c.tokens[c.at - 1]!.to }),
+      );
       const firm =
         intro ||
+        summed ||
         sign === '=' ||
         sign === '<' ||
         sign === '…' ||
         sign === '...' ||
         sign === '..' ||
         sign === '→' ||
+        sign === '|' ||
         (sign === '-' && !glued) ||
         count.parts.every(
           (part) => part.noun?.kind === 'stitch' && part.amount.from === count.parts[0]!.amount.from,
         );
-      if (!countMayEnd(c)) return null;
+      if (!countMayEnd(c) && !(summed && c.isAny([', ch', '; ch', '. ch', ', sl st to join', ', join'])))
+        return null;
       if (!firm) {
         // ". 24 sc" is a count only where nothing but the end follows and something stood before it.
         if (sign !== '.' && sign !== ';' && sign !== ':') return null;

@@ -21,6 +21,58 @@ const wrong = (words: string, stated: string, worked: string): NonNullable<RowCa
 ];
 
 export const counts: readonly RowCase[] = [
+  {
+    name: 'count behind a long dash without spaces',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across—44 sc.'),
+    counts: [45, 44],
+  },
+  {
+    name: 'wrong count behind a long dash without spaces',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across—46 sc.'),
+    counts: [45, 44],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'count behind a turn and a long dash',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, turn—44 sc.'),
+    counts: [45, 44],
+  },
+  {
+    name: 'wrong count behind a turn and a long dash',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, turn—46 sc.'),
+    counts: [45, 44],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'count behind a total and a chain',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, 44 sc total, ch 1, turn.'),
+    counts: [45, 44],
+  },
+  {
+    name: 'wrong count behind a total and a chain',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, 46 sc total, ch 1, turn.'),
+    counts: [45, 44],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
+  {
+    name: 'count behind an upright stroke',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, turn | 44 sc'),
+    counts: [45, 44],
+  },
+  {
+    name: 'wrong count behind an upright stroke',
+    terms: 'us',
+    text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across, turn | 46 sc'),
+    counts: [45, 44],
+    findings: [{ row: 1, code: 'stated-count-wrong' }],
+  },
   { name: 'count in parentheses', terms: 'us', text: us20(' (20 sc)'), counts: [21, 20] },
   { name: 'count in square brackets', terms: 'us', text: us20(' [20]'), counts: [21, 20] },
   { name: 'count after a hyphen', terms: 'us', text: us20(' - 20 sc.'), counts: [21, 20] },

@@ -9,6 +9,31 @@ const practice =
 
 export const repeats: readonly RowCase[] = [
   {
+    name: 'the last of several goes into the turning chain',
+    terms: 'uk',
+    // 4 + 9 times 6 = 58; blocks of 4 tr, 9 spaces
+    text: lines(
+      'Make 60 ch.',
+      '1st row: 1 tr into 4th ch from hook, 1 tr into each ch to end.',
+      '2nd row: 3 ch, 1 tr into each of next 3 tr, *2 ch, miss 2 tr, 1 tr into each of next 4 tr; repeat from * to end, working last tr into turning ch.',
+    ),
+    counts: [60, 58, 40],
+    spaces: [0, 0, 9],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the last of several, told behind a comma',
+    terms: 'uk',
+    text: lines(
+      'Make 60 ch.',
+      '1st row: 1 tr into 4th ch from hook, 1 tr into each ch to end.',
+      '2nd row: 3 ch, 1 tr into each of next 3 tr, *2 ch, miss 2 tr, 1 tr into each of next 4 tr; repeat from * to end, last tr into turning ch.',
+    ),
+    counts: [60, 58, 40],
+    spaces: [0, 0, 9],
+    source: 'common practice, no source',
+  },
+  {
     name: 'ends with three and the turning chain',
     terms: 'us',
     // blocks of 4 dc and spaces of 2 ch: 16 dc, 3 spaces; the last block's last stitch is the turning chain

@@ -15,6 +15,17 @@ const ukStart = (n: number): readonly string[] => [
 
 export const shaping: readonly RowCase[] = [
   {
+    name: 'the chain as one leg of a decrease',
+    terms: 'us',
+    text: lines(
+      'Ch 22.',
+      'Row 1: Dc in 4th ch from hook and in each ch across. (20 dc)',
+      'Row 2: Ch 2, dc in next dc (counts as dc2tog), dc in each dc across to last 2 sts, dc2tog. (18 sts)',
+    ),
+    counts: [22, 20, 18],
+    source: 'common practice, no source',
+  },
+  {
     name: 'one at the near end, two at the far end: the chain is the other one',
     terms: 'us',
     // 4 + 4, then 2 more at each end and 1 more on either side of the middle: 8, 14, … 62

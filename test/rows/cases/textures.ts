@@ -8,6 +8,19 @@ const practice =
 
 export const textures: readonly RowCase[] = [
   {
+    name: 'the chain stands for the taller of two stitches in turn',
+    terms: 'us',
+    // each row begins with the stitch that the row below has second
+    text: lines(
+      'Ch 22.',
+      'Row 1: Sc in 2nd ch from hook, *dc in next ch, sc in next ch; rep from * across, turn. (21 sts)',
+      'Row 2: Ch 3, *sc in next dc, dc in next sc; rep from * across, turn.',
+    ),
+    counts: [22, 21, 21],
+    findings: [{ row: 2, code: 'turning-chain-assumed' }],
+    source: 'common practice, no source',
+  },
+  {
     name: 'a chain shorter than its stitch counts where nothing else comes out',
     terms: 'us',
     // 26 = the chain, three times 8 and the last stitch
