@@ -86,7 +86,7 @@ function right(
       if (chains === null) return [of.spaces];
       const n = of.spacesOf.get(chains) ?? 0;
       // Beside other spaces each is counted for itself.
-      return n === of.spaces || !soleSpace ? [n] : [n, of.spaces];
+      return n === of.spaces || n === 0 || !soleSpace ? [n] : [n, of.spaces];
     }
     case 'between': {
       // Stitches of one place are a group; so are those on either side of its space, a corner's two.
@@ -180,5 +180,19 @@ export function checkStated(
     for (const { part, fact } of wrong)
       facts.push(several ? { ...fact, from: part.from, to: part.to } : fact);
   }
-  return facts;
+  return facts.length > 1 && sumUp(stated, of, env, figures) ? [] : facts;
+}
+
+/** "… down side (30 sc), … across top (29 sc)": each count is of its own stretch, and together they are the row's. */
+function sumUp(stated: readonly StatedCount[], of: Tally, env: Env, figures: Figures): boolean {
+  let sum = 0;
+  let noun: Noun | null = null;
+  for (const count of stated) {
+    const [part] = count.parts;
+    if (count.parts.length !== 1 || part === undefined) return false;
+    if (part.noun !== null && part.noun.kind !== 'stitch' && part.noun.kind !== 'named') return false;
+    noun ??= part.noun;
+    sum += amountOf(part.amount, env, figures) ?? 0;
+  }
+  return right(noun, of, env, figures, true, true)?.includes(sum) === true;
 }

@@ -4,7 +4,7 @@
  */
 import { type Cursor, OPENING } from './cursor.ts';
 import { eatDash, readNoun, readTurningChain } from './nouns.ts';
-import { bracketValues, readAmount } from './numbers.ts';
+import { bracketValues, one, readAmount } from './numbers.ts';
 import type { Amount, Convention, CountPart, CountsAs, Noun, StatedCount } from './tree.ts';
 import { readStitch } from './words.ts';
 
@@ -141,9 +141,32 @@ function readCountNoun(c: Cursor): Noun | null {
   return null;
 }
 
+/** "12 hdc + ch-12": one space, without saying that it is one. */
+function readOneSpace(c: Cursor): Noun | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['a', 'one']);
+    if (!c.eat('ch') || c.word() !== '-' || c.peek(1)?.kind !== 'number') return null;
+    c.at++;
+    const chains = readAmount(c, false);
+    if (!chains || c.peek()?.kind === 'number') return null;
+    c.eatAny(['sp', 'lp']);
+    return c.isAny(['sps', 'lps']) ? null : { kind: 'space', chains, ...c.span(start) };
+  });
+}
+
+function saysOneSpace(c: Cursor): boolean {
+  const at = c.at;
+  const found = readOneSpace(c) !== null;
+  c.at = at;
+  return found;
+}
+
 function readPart(c: Cursor): CountPart | null {
   return c.attempt(() => {
     const start = c.at;
+    const gap = readOneSpace(c);
+    if (gap) return { amount: one(c), noun: gap, ...c.span(start) };
     let amount = readAmount(c);
     if (!amount) {
       const all = c.word() in OPENING ? bracketValues(c, c.at) : null;
@@ -204,7 +227,7 @@ export function readCountParts(c: Cursor): StatedCount | null {
       const more = c.attempt(() => {
         const joined = c.eatAny([', and', ', plus', ',', ':', ';', 'and', '&', '+', 'plus', '=', '/']);
         if (!joined && !(parts[0]?.noun?.kind === 'stitch' && c.eat('-'))) return null;
-        return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+        return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' || saysOneSpace(c) ? true : null;
       });
       if (!more) break;
     }

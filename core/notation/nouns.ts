@@ -56,12 +56,17 @@ const ROW_ENDS = [
   'side',
 ];
 
+/** Loops of the chain that its first row left free. */
+const FREE_LOOPS = ['rem', 'free', 'unused', 'unworked'].flatMap((left) =>
+  ['lps', 'lp'].flatMap((lp) => ['foundation', 'beg', 'base'].map((which) => `${left} ${lp} of ${which} ch`)),
+);
+
 const OTHER_SIDE = [
-  'rem lps of foundation ch',
-  'free lps of foundation ch',
-  'unused lps of foundation ch',
+  ...FREE_LOOPS,
   'lps of foundation ch',
   'lp of foundation ch',
+  'lps of beg ch',
+  'lp of beg ch',
   'opposite side of foundation ch',
   'other side of foundation ch',
   'opposite side of beg ch',
@@ -217,7 +222,7 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       n < 4 &&
       c.isAny(ADJECTIVES) &&
       !c.isAny(['base ch', 'foundation sc', 'foundation dc', 'foundation hdc', 'foundation tr']) &&
-      !c.isAny(['rem lps of foundation ch', 'free lps of foundation ch', 'unused lps of foundation ch']);
+      !c.isAny(FREE_LOOPS);
       n++
     ) {
       c.at++;

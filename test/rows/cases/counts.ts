@@ -22,6 +22,31 @@ const wrong = (words: string, stated: string, worked: string): NonNullable<RowCa
 
 export const counts: readonly RowCase[] = [
   {
+    name: 'stitches and a chain left for a pocket',
+    terms: 'us',
+    text: lines(
+      'Ch 25.',
+      'Row 1: Hdc in 2nd ch from hook and in each ch across. (24 hdc)',
+      'Row 2: Ch 1, turn. Hdc in next 6 sts, ch 12, skip next 12 sts, hdc in last 6 sts. (12 hdc + ch-12)',
+      'Row 3: Ch 1, turn. Hdc in next 6 sts, hdc in next 12 chs, hdc in last 6 sts. (24 hdc)',
+    ),
+    counts: [25, 24, 12, 24],
+    spaces: [0, 0, 1, 0],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'another chain than the one said',
+    terms: 'us',
+    text: lines(
+      'Ch 25.',
+      'Row 1: Hdc in 2nd ch from hook and in each ch across. (24 hdc)',
+      'Row 2: Ch 1, turn. Hdc in next 6 sts, ch 12, skip next 12 sts, hdc in last 6 sts. (12 hdc + ch-10)',
+    ),
+    counts: [25, 24, 12],
+    spaces: [0, 0, 1],
+    findings: [{ row: 2, code: 'stated-count-wrong' }],
+  },
+  {
     name: 'count behind a long dash without spaces',
     terms: 'us',
     text: lines('Ch 45.', 'Row 1: Sc in second ch from hook and in each ch across—44 sc.'),

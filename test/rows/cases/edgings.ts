@@ -10,6 +10,33 @@ const ukDc = (n: number): readonly string[] => [
 
 export const edgings: readonly RowCase[] = [
   {
+    name: 'a count for each edge, which add up',
+    terms: 'us',
+    // 29 + 30 + 29 + 30
+    text: lines(
+      'Ch 30.',
+      'Row 1: Sc in 2nd ch from hook and across.',
+      'Rows 2-30: Ch 1, turn, sc across.',
+      'Rnd 1: Ch 1, turn, sc in each sc across (29 sc), ch 2, sc in end of each row down side (30 sc), ch 2, sc in each free loop of beg ch (29 sc), ch 2, sc in end of each row up side (30 sc), ch 2, join.',
+    ),
+    counts: [30, 29, 29, 118],
+    spaces: [0, 0, 0, 4],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a count for each edge, one of them wrong',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Sc in 2nd ch from hook and across.',
+      'Rows 2-30: Ch 1, turn, sc across.',
+      'Rnd 1: Ch 1, turn, sc in each sc across (29 sc), ch 2, sc in end of each row down side (33 sc), ch 2, sc in each free loop of beg ch (29 sc), ch 2, sc in end of each row up side (30 sc), ch 2, join.',
+    ),
+    counts: [30, 29, 29, 118],
+    spaces: [0, 0, 0, 4],
+    findings: [{ row: 4, code: 'stated-count-wrong' }],
+  },
+  {
     name: 'a border from edge to edge of a square, its corners named',
     terms: 'us',
     // 4 times 18 and 4 times 3
