@@ -38,7 +38,7 @@ export function Charts({
   zoom,
 }: {
   readonly reports: readonly ChartReport[];
-  readonly zoom: number;
+  readonly zoom: number | null;
 }) {
   const charts = useDeskView((view) => view.pattern.charts);
   const pieces = useDeskView((view) => view.pattern.pieces);
@@ -151,7 +151,7 @@ function ChartView({
 }: {
   readonly chart: Chart;
   readonly report: ChartReport | null;
-  readonly zoom: number;
+  readonly zoom: number | null;
 }) {
   const studio = useStudio();
   const tell = useContext(TellContext);

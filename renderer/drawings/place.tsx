@@ -16,7 +16,7 @@ export function DrawingsPlace() {
   const reading = useDeskView((view) => view.reading);
   const [allSizes, setAllSizes] = useState(true);
   const [nested, setNested] = useState(false);
-  const [zoom, setZoom] = useState(100);
+  const [zoom, setZoom] = useState<number | null>(null);
   const [told, setTold] = useState('');
   const several = pattern.sizes.length > 1;
   const isAll = allSizes && several;
@@ -55,7 +55,11 @@ export function DrawingsPlace() {
         )}
         <label className="field">
           <span>{drawingsWords.zoom}</span>
-          <select value={zoom} onChange={({ target: { value } }) => setZoom(Number(value))}>
+          <select
+            value={zoom ?? ''}
+            onChange={({ target: { value } }) => setZoom(value === '' ? null : Number(value))}
+          >
+            <option value="">{drawingsWords.fits}</option>
             {ZOOMS.map((each) => (
               <option key={each} value={each}>
                 {drawingsWords.zooms[each]}
@@ -84,7 +88,7 @@ export function DrawingsPlace() {
             <Schematic
               key={report.id}
               report={report}
-              zoom={zoom / 100}
+              zoom={zoom === null ? null : zoom / 100}
               fileName={drawingsWords.fileName(
                 pattern.about.title,
                 report.shown.title,
@@ -106,7 +110,7 @@ export function DrawingsPlace() {
         </section>
       )}
       <TellContext value={setTold}>
-        <Charts reports={drawings?.charts ?? []} zoom={zoom / 100} />
+        <Charts reports={drawings?.charts ?? []} zoom={zoom === null ? null : zoom / 100} />
       </TellContext>
       <p role="status" className={told === '' ? 'unseen' : 'quiet'}>
         {told}

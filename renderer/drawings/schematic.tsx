@@ -8,7 +8,7 @@ import { SceneView } from './scene-view.tsx';
 
 interface SchematicProps {
   readonly report: SchematicReport;
-  readonly zoom: number;
+  readonly zoom: number | null;
   /** What a file of it is called. */
   readonly fileName: string;
 }
@@ -35,7 +35,13 @@ export function Schematic({ report, zoom, fileName }: SchematicProps) {
         </button>
       </header>
       <figure>
-        <SceneView scene={shown.scene} id={`d${id}`} zoom={zoom} label={drawingsWords.scrolls(shown.title)} />
+        <SceneView
+          scene={shown.scene}
+          id={`d${id}`}
+          zoom={zoom}
+          growsLetters
+          label={drawingsWords.scrolls(shown.title)}
+        />
         <figcaption>
           <table>
             <caption className="unseen">{drawingsWords.lengths(shown.title)}</caption>

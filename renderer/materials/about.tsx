@@ -1,6 +1,6 @@
 /** Facts of the pattern that no other place edits, and its own terms and units. */
 import { useContext, useState } from 'react';
-import { ATTRIBUTES, type AttributesOf } from '../../core/document/attributes.ts';
+import type { AttributesOf } from '../../core/document/attributes.ts';
 import { level, levels } from '../../core/trade/levels.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { setDocument, setPart } from '../desk/edits.ts';
@@ -69,17 +69,6 @@ export function About() {
             onChange={({ target }) => set({ date: target.value })}
           />
         </div>
-        <DraftField
-          label={words.language}
-          className="short"
-          value={about.language}
-          note={words.languageNote}
-          fault={words.notALanguage}
-          onGive={(typed) =>
-            ATTRIBUTES.cover.language.values.safeParse(typed.trim()).success &&
-            set({ language: typed.trim() })
-          }
-        />
         <ChoiceField
           label={words.units}
           value={units}

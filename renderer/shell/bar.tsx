@@ -56,7 +56,7 @@ function Places() {
             studio.go(place);
           }}
         >
-          {PLACE_WORDS[place]}
+          <span data-words={PLACE_WORDS[place]}>{PLACE_WORDS[place]}</span>
           {place === 'review' && errors > 0 && <span className="tally">{errors}</span>}
         </a>
       ))}

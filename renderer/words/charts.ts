@@ -19,8 +19,8 @@ export const chartsWords = {
   scrolls: (title: string) => `Chart: ${title}`,
   keyScrolls: (title: string) => `Key to the chart: ${title}`,
   inWords: 'In words',
-  save: 'Save as SVG …',
+  save: 'Save the chart…',
   /** Begins with what is seen on the button, so that it can be asked for by voice. */
-  saveOf: (title: string) => `Save as SVG …: chart ${title}`,
+  saveOf: (title: string) => `Save the chart…: chart ${title}`,
   fileName: (pattern: string, title: string, terms: string) => [pattern, 'chart', title, terms].join(' '),
 } as const;

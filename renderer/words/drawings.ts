@@ -7,6 +7,7 @@ export const drawingsWords = {
   size: (label: string) => `Size ${label}`,
   nested: 'Outlines of all sizes',
   zoom: 'Size of the drawings',
+  fits: 'As the window has room',
   zooms: { 50: '50 %', 75: '75 %', 100: '100 %', 150: '150 %', 200: '200 %', 300: '300 %' } as Readonly<
     Record<number, string>
   >,
@@ -21,8 +22,8 @@ export const drawingsWords = {
   length: 'Length',
   numbers: 'Finished',
   inWords: 'In words',
-  save: 'Save as SVG …',
-  saveOf: (title: string) => `Save as SVG …: schematic of ${title}`,
+  save: 'Save the drawing…',
+  saveOf: (title: string) => `Save the drawing…: schematic of ${title}`,
   fileName: (pattern: string, title: string, terms: string, size: string | null) =>
     [pattern, 'schematic', title, terms, size === null ? 'all sizes' : `size ${size}`].join(' '),
   saved: (file: string) => `The drawing is saved as ${file}.`,

@@ -31,7 +31,7 @@ export const printWords = {
   allInOne: 'All sizes in one',
   files: (n: number) => (n === 1 ? '1 PDF' : `${n} PDFs`),
   nothingChosen: 'Choose at least one of each.',
-  export: 'Export …',
+  export: 'Export…',
   cancel: 'Stop',
   working: (number: number, of: number, page: number, pages: number) =>
     pages === 0 ? `PDF ${number} of ${of}: laying out` : `PDF ${number} of ${of}: page ${page} of ${pages}`,

@@ -2,14 +2,15 @@
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 
+/** The places in the order of their keys. */
 export const PLACE_WORDS = {
   write: 'Write',
   sizes: 'Sizes',
   materials: 'Materials',
   drawings: 'Drawings',
-  workbook: 'Workbook',
   review: 'Review',
   print: 'Print',
+  workbook: 'Workbook',
 } as const;
 
 export const shellWords = {

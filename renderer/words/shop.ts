@@ -12,7 +12,7 @@ export const shopWords = {
   pictures: 'Pictures of pages',
   picturesNote: 'Numbers with commas, such as 1, 2; none for no pictures.',
   notPages: (pages: number) => `Give page numbers from 1 to ${pages}, with commas between them.`,
-  pack: 'Pack …',
+  pack: 'Pack…',
   picturing: 'Making the pictures …',
   done: (n: number, folder: string) =>
     n === 1 ? `1 archive is in ${folder}.` : `${n} archives are in ${folder}.`,

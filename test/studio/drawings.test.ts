@@ -43,10 +43,27 @@ test('shows each size, the outlines of all, either units, and follows the zoom',
   await page.getByRole('checkbox', { name: 'Outlines of all sizes' }).check();
   // Six sizes are drawn about the one in focus.
   await eventually(() => page.locator('.schematic [data-name="other size"]').count()).toBe(6);
+  await page.getByRole('combobox', { name: 'Size of the drawings' }).selectOption({ label: '100 %' });
   const width = () => page.locator('.schematic svg').evaluate((svg) => svg.getBoundingClientRect().width);
   const before = await width();
   await page.getByRole('combobox', { name: 'Size of the drawings' }).selectOption({ label: '200 %' });
   await eventually(async () => Math.round(((await width()) / before) * 100)).toBe(200);
+});
+
+test('in a narrow window a drawing is as wide as there is room, its letters still to be read', async () => {
+  const drawing = page.locator('.schematic svg').first();
+  await drawing.waitFor();
+  await page.setViewportSize({ width: 420, height: 800 });
+  const frame = page.locator('.schematic .drawing').first();
+  await eventually(() => frame.evaluate((box) => box.scrollWidth <= box.clientWidth)).toBe(true);
+  const letter = () =>
+    drawing
+      .locator('text')
+      .first()
+      .evaluate((text) => text.getBoundingClientRect().height);
+  await eventually(async () => (await letter()) >= 9).toBe(true);
+  await page.getByRole('combobox', { name: 'Size of the drawings' }).selectOption({ label: '200 %' });
+  await eventually(() => frame.evaluate((box) => box.scrollWidth > box.clientWidth)).toBe(true);
 });
 
 test('tells in words what it shows', async () => {
@@ -71,7 +88,7 @@ test('is drawn again when the text changes, and only says so when it is in front
 });
 
 test('is saved as a file', async () => {
-  await page.getByRole('button', { name: 'Save as SVG …: schematic of Hat' }).click();
+  await page.getByRole('button', { name: 'Save the drawing…: schematic of Hat' }).click();
   await page.getByRole('dialog').waitFor();
   await page
     .getByRole('dialog')

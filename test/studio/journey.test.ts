@@ -200,7 +200,7 @@ test('a pattern is begun, graded, written, mended, illustrated, read in both ter
   await eventually(() => page.locator('.pdf-text').first().textContent()).toContain('Harbour Top');
 
   // Exported in both terms, and read by another program.
-  await page.getByRole('button', { name: 'Export …' }).click();
+  await page.getByRole('button', { name: 'Export…' }).click();
   await dialog.getByRole('button', { name: 'Use this folder' }).click();
   await eventually(() => page.getByRole('region', { name: 'Export PDFs' }).textContent()).toContain(
     '2 PDFs are in',
