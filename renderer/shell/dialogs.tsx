@@ -33,6 +33,8 @@ export function Dialogs() {
       return <ChangedOnDisk studio={studio} />;
     case 'gone-from-disk':
       return <Gone studio={studio} />;
+    case 'not-saved':
+      return <NotSaved studio={studio} message={dialog.message} again={dialog.again} />;
     case 'trouble':
       return (
         <Modal
@@ -117,6 +119,30 @@ function Gone({ studio }: { readonly studio: Studio }) {
         [words.later, () => undefined],
         [words.saveAs, () => void studio.saveAs()],
         [words.again, () => void studio.saveOver()],
+      ]}
+    />
+  );
+}
+
+function NotSaved({
+  studio,
+  message,
+  again,
+}: {
+  readonly studio: Studio;
+  readonly message: string;
+  readonly again: () => void;
+}) {
+  const words = shellWords.cannotSave;
+  return (
+    <FileQuestion
+      studio={studio}
+      title={words.title}
+      text={words.text(message)}
+      choices={[
+        [words.later, () => undefined],
+        [words.saveAs, () => void studio.saveAs()],
+        [words.again, again],
       ]}
     />
   );

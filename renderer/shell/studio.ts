@@ -23,6 +23,7 @@ export type Place = 'write' | 'sizes' | 'materials' | 'drawings' | 'workbook' | 
 export type Dialog =
   | { readonly kind: 'save-before'; readonly answer: (choice: 'save' | 'lose' | 'stay') => void }
   | { readonly kind: 'changed-on-disk' }
+  | { readonly kind: 'not-saved'; readonly message: string; readonly again: () => void }
   | { readonly kind: 'gone-from-disk' }
   | { readonly kind: 'trouble'; readonly title: string; readonly message: string }
   | { readonly kind: 'new' | 'bring' | 'versions' | 'commands' | 'keys' | 'about' | 'theme' };
@@ -282,7 +283,10 @@ export class Studio {
     if (!answer.ok) {
       if (answer.error.code === 'changed-on-disk') this.ask({ kind: 'changed-on-disk' });
       else if (answer.error.code === 'gone-from-disk') this.ask({ kind: 'gone-from-disk' });
-      else this.trouble(shellWords.saveFailed, answer.error.message);
+      else {
+        const { message } = answer.error;
+        this.ask({ kind: 'not-saved', message, again: () => void this.#saveIn(ref, stamp) });
+      }
       return false;
     }
     const { file, stamp: now } = answer.value;

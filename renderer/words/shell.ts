@@ -40,10 +40,17 @@ export const shellWords = {
   save: 'Save',
   dontSave: 'Don’t save',
   openFailed: 'The pattern could not be opened',
-  saveFailed: 'The pattern could not be saved',
   saveBefore: {
     title: (name: string) => `Save the changes to “${name}”?`,
     text: 'Without saving, the changes since the last save are lost.',
+  },
+  cannotSave: {
+    title: 'The pattern could not be saved',
+    text: (why: string) =>
+      `${why} Your pattern is still here, and its changes are kept until they are saved.`,
+    later: 'Later',
+    saveAs: 'Save under another name…',
+    again: 'Try again',
   },
   changedOnDisk: {
     title: 'The file was changed by another program',

@@ -10,6 +10,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { compose } from '../../core/document/compose.ts';
 import { writeContainer } from '../../core/document/container.ts';
 import { panelPattern } from '../../core/outlines/index.ts';
+import { broken, failingDisk } from '../services/failing-disk.ts';
 import { violations } from './axe.ts';
 import { openStudio, type Studio } from './harness.ts';
 
@@ -17,6 +18,8 @@ let folder: string;
 let file: string;
 let studio: Studio;
 let page: Page;
+/** Whether the disk has no room for anything new. */
+let isFull: boolean;
 
 /** The bytes of a pattern of this title. */
 const bytesOf = (title: string): Uint8Array =>
@@ -33,13 +36,22 @@ const bytesOf = (title: string): Uint8Array =>
     new Map(),
   );
 
+/** A window of its own on the file. */
+async function openFile(): Promise<void> {
+  const disk = failingDisk((step, path) => {
+    if (isFull && step === 'writeFile' && path.startsWith(folder)) throw broken('ENOSPC');
+  });
+  studio = await openStudio({ open: file, disk });
+  page = await studio.window();
+  await title().waitFor();
+}
+
 beforeEach(async () => {
+  isFull = false;
   folder = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'files-')));
   file = join(folder, 'jetty.turnchain');
   fs.writeFileSync(file, bytesOf('Jetty'));
-  studio = await openStudio({ open: file });
-  page = await studio.window();
-  await title().waitFor();
+  await openFile();
 });
 afterEach(async () => {
   await studio.close();
@@ -56,6 +68,13 @@ async function write(words: string): Promise<void> {
   await title().click();
   await page.keyboard.press('Control+Home');
   await page.keyboard.type(words);
+}
+
+/** Answers the question of where to save: in the folder shown, under this name. */
+async function saveHere(name: string): Promise<void> {
+  const asked = page.getByRole('dialog');
+  await asked.getByLabel('Name of the file').fill(name);
+  await asked.getByRole('button', { name: 'Save here' }).click();
 }
 
 async function save(): Promise<void> {
@@ -114,6 +133,60 @@ test('a file that is gone is saved again at its old place', async () => {
   await asked.getByRole('button', { name: 'Save at the old place' }).click();
   await expect.poll(state).toContain('· Saved');
   expect(fs.existsSync(file)).toBe(true);
+});
+
+test('a file that was moved: it stays where it is, and the pattern is saved under another name', async () => {
+  const moved = join(folder, 'attic.turnchain');
+  fs.renameSync(file, moved);
+  const there = fs.readFileSync(moved);
+  const asked = dialog('The file is not there any more');
+  await asked.waitFor();
+  await asked.getByRole('button', { name: 'Later' }).click();
+  expect(await state()).toContain('Changes not saved');
+  await write('My ');
+  await page.keyboard.press('Control+s');
+  await asked.getByRole('button', { name: 'Save under another name…' }).click();
+  await saveHere('mine');
+  await expect.poll(state).toBe('mine.turnchain · Saved');
+  expect(fs.existsSync(file)).toBe(false);
+  expect(fs.readFileSync(moved).equals(there)).toBe(true);
+});
+
+test('a file that may only be read is told, and saving asks for another name', async () => {
+  await studio.close();
+  fs.chmodSync(file, 0o444);
+  const there = fs.readFileSync(file);
+  await openFile();
+  const strip = page.getByText('This file may only be read. Save under another name to keep changes.');
+  await strip.waitFor();
+  await write('My ');
+  await page.keyboard.press('Control+s');
+  await saveHere('mine');
+  await expect.poll(state).toBe('mine.turnchain · Saved');
+  expect(await strip.count()).toBe(0);
+  expect(fs.readFileSync(file).equals(there)).toBe(true);
+  expect(await title().textContent()).toBe('My Jetty');
+});
+
+test('a full disk is told with what can be done; what was written is still there, and saved once there is room', async () => {
+  const there = fs.readFileSync(file);
+  isFull = true;
+  await write('My ');
+  await page.keyboard.press('Control+s');
+  const told = dialog('The pattern could not be saved');
+  await told.getByText('The disk is full: “jetty.turnchain” could not be saved.').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await told.getByRole('button', { name: 'Try again' }).click();
+  await told.getByText('The disk is full').waitFor();
+  expect(fs.readFileSync(file).equals(there)).toBe(true);
+  expect(fs.readdirSync(folder)).toEqual(['jetty.turnchain']);
+  expect(await title().textContent()).toBe('My Jetty');
+  expect(await state()).toContain('Changes not saved');
+  await told.getByRole('button', { name: 'Save under another name…' }).click();
+  isFull = false;
+  await saveHere('elsewhere');
+  await expect.poll(state).toBe('elsewhere.turnchain · Saved');
+  expect(fs.readFileSync(file).equals(there)).toBe(true);
 });
 
 test('the pattern closed is the first of those last opened, and opens from there', async () => {

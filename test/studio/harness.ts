@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { startLoopback } from '../../app/loopback/server.ts';
+import type { Disk } from '../../app/services/disk.ts';
 import { FolderService } from '../../app/services/folders.ts';
 import { StudioServices } from '../../app/services/studio-services.ts';
 
@@ -69,6 +70,8 @@ export interface StudioOptions {
   /** Path of the pattern to begin with. */
   readonly open?: string;
   readonly page?: BrowserContextOptions;
+  /** The disk it works on; this machine's when left out. */
+  readonly disk?: Disk;
 }
 
 /** A studio in a browser, just opened. */
@@ -77,7 +80,12 @@ export async function openStudio(options: StudioOptions = {}): Promise<Studio> {
   const places = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'studio-')));
   const folder = join(places, 'patterns');
   fs.mkdirSync(folder);
-  const services = new StudioServices({ data: join(places, 'data'), home: places, platform: 'linux' });
+  const services = new StudioServices({
+    data: join(places, 'data'),
+    home: places,
+    platform: 'linux',
+    ...(options.disk && { disk: options.disk }),
+  });
   const folders = new FolderService(services.handles, [{ title: 'Patterns', path: folder }]);
   const server = await startLoopback({ services, folders, studio, open: options.open ?? null });
   const executablePath = PROGRAMS.find((path) => path !== undefined && fs.existsSync(path));
