@@ -16,6 +16,15 @@ export function hearCaret(editor: EditorView): void {
   else document.dispatchEvent(new Event('selectionchange'));
 }
 
+/**
+ * For 200 ms after a focus that no press brought, the editor's library takes a caret at the document's very
+ * beginning for the browser's doing, and puts its own back. Once the maker has pressed a key it is the maker's.
+ */
+function trustCaret(editor: EditorView): void {
+  const { input } = editor as unknown as { readonly input?: { lastFocus: number } };
+  if (input !== undefined) input.lastFocus = 0;
+}
+
 /** Goes before all plugins that answer keys. */
 export function caretFirst(): Plugin {
   return new Plugin({
@@ -23,7 +32,10 @@ export function caretFirst(): Plugin {
       handleDOMEvents: {
         keydown: (view, event) => {
           // 229: the key belongs to an input method, which the editor lets begin by itself.
-          if (!event.isComposing && event.keyCode !== 229) hearCaret(view);
+          if (!event.isComposing && event.keyCode !== 229) {
+            hearCaret(view);
+            trustCaret(view);
+          }
           return false;
         },
       },

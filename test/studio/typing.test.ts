@@ -211,3 +211,15 @@ test('an arrow leads past what has a place of its own, and what is typed there i
   await atOnce(page, [press('ArrowDown'), press('End'), type(TYPED)]);
   await expect.poll(texts).toEqual(changed(before, fit + 1, end));
 });
+
+test('the caret is the maker’s at once after a focus that no press brought, at the very beginning too', async () => {
+  const before = await texts();
+  const editor = page.locator('.manuscript');
+  await clickRow();
+  await editor.evaluate((element: HTMLElement) => element.blur());
+  // A press counts for 300 ms.
+  await page.waitForTimeout(350);
+  await editor.evaluate((element: HTMLElement) => element.focus());
+  await atOnce(page, [press('Control+Home'), type(TYPED)]);
+  await expect.poll(texts).toEqual(changed(before, 0, (text) => TYPED + text));
+});

@@ -268,8 +268,6 @@ test('a place that was gone to once is not gone to again when Write comes back',
     .click();
   await page.getByRole('textbox', { name: 'Manuscript' }).waitFor();
   await eventually(selection).toBe('scc');
-  // The editor's library puts the selection back for 200 ms after a focus that no press brought: no hand is so fast.
-  await page.waitForTimeout(300);
   await page.keyboard.press('Control+Home');
   await page.keyboard.press('Control+6');
   await page.locator('.manuscript').waitFor({ state: 'detached' });
