@@ -1,13 +1,14 @@
 /** The section "For the shop": the listing to copy, and archives with PDFs, listing and pictures of pages. */
-import { useEffect, useId, useRef, useState } from 'react';
-import type { ExportReport, ExportStep, FileRef, PicturedPage, PrintChoice } from '../../app/host/host.ts';
+import { useId, useState } from 'react';
+import type { PicturedPage, PrintChoice, PrintJob } from '../../app/host/host.ts';
 import type { Paper } from '../../core/print/style.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
-import { useDesk, useStudio } from '../shell/hooks.ts';
+import { useStudio } from '../shell/hooks.ts';
 import { printWords } from '../words/print.ts';
 import { shellWords } from '../words/shell.ts';
 import { shopWords } from '../words/shop.ts';
-import { Boxes } from './export-panel.tsx';
+import { Boxes } from './boxes.tsx';
+import { type Make, MakingPart, useMaking } from './making.tsx';
 import { openPdf } from './pdf.ts';
 import { pagePng } from './pictures.ts';
 
@@ -17,8 +18,6 @@ interface ShopPanelProps {
   readonly listing: string | null;
   readonly pages: number;
 }
-
-type Outcome = { readonly report: ExportReport; readonly folder: FileRef } | { readonly fault: string };
 
 /** Page numbers as typed; null when they are none. */
 function numbersIn(words: string, pages: number): readonly number[] | null {
@@ -32,15 +31,11 @@ function numbersIn(words: string, pages: number): readonly number[] | null {
 
 export function ShopPanel({ shown, listing, pages }: ShopPanelProps) {
   const studio = useStudio();
-  const desk = useDesk();
   const [terms, setTerms] = useState<readonly Terms[]>([shown.terms]);
   const [papers, setPapers] = useState<readonly Paper[]>(['a4', 'letter']);
   const [typed, setTyped] = useState('1');
-  const [step, setStep] = useState<ExportStep | 'pictures' | null>(null);
-  const [outcome, setOutcome] = useState<Outcome | null>(null);
-  const stop = useRef<AbortController | null>(null);
+  const making = useMaking(shopWords.stopped(0));
   const note = useId();
-  useEffect(() => () => stop.current?.abort(), []);
   const numbers = numbersIn(typed, Math.max(1, pages));
 
   const copy = async () => {
@@ -52,7 +47,7 @@ export function ShopPanel({ shown, listing, pages }: ShopPanelProps) {
     }
   };
 
-  const picturesOf = async (job: Parameters<typeof studio.host.print>[0], signal: AbortSignal) => {
+  const picturesOf = async (job: PrintJob, signal: AbortSignal) => {
     const pictures: (PicturedPage & { readonly png: Uint8Array })[] = [];
     if (numbers === null || numbers.length === 0) return pictures;
     for (const own of terms) {
@@ -70,43 +65,22 @@ export function ShopPanel({ shown, listing, pages }: ShopPanelProps) {
     return pictures;
   };
 
-  const run = async () => {
-    const folder = await studio.host.chooseFolder();
-    if (folder === null) return;
-    const control = new AbortController();
-    stop.current = control;
-    setOutcome(null);
-    setStep('pictures');
-    try {
-      await studio.journal?.givePictures();
-      const job = { desk: desk.id, document: desk.view().document.toJSON() as unknown };
-      const pictures = await picturesOf(job, control.signal);
-      const answer = await studio.host.export(
-        job,
-        {
-          terms,
-          papers,
-          editions: [shown.edition],
-          sizes: [null],
-          as: { kind: 'pack', pages: pictures.map(({ terms: own, page }) => ({ terms: own, page })) },
-          pictures: pictures.map(({ png }) => png),
-          folder: folder.handle,
-        },
-        setStep,
-        control.signal,
-      );
-      setOutcome(answer.ok ? { report: answer.value, folder } : { fault: answer.error.message });
-    } catch (fault) {
-      const words = control.signal.aborted
-        ? shopWords.stopped
-        : fault instanceof Error
-          ? fault.message
-          : String(fault);
-      setOutcome({ fault: words });
-    } finally {
-      stop.current = null;
-      setStep(null);
-    }
+  const make: Make = async (job, folder, tell, signal) => {
+    const pictures = await picturesOf(job, signal);
+    return studio.host.export(
+      job,
+      {
+        terms,
+        papers,
+        editions: [shown.edition],
+        sizes: [null],
+        as: { kind: 'pack', pages: pictures.map(({ terms: own, page }) => ({ terms: own, page })) },
+        pictures: pictures.map(({ png }) => png),
+        folder: folder.handle,
+      },
+      tell,
+      signal,
+    );
   };
 
   const isReady = terms.length > 0 && papers.length > 0 && numbers !== null;
@@ -150,69 +124,12 @@ export function ShopPanel({ shown, listing, pages }: ShopPanelProps) {
       <p id={note} className={numbers === null ? 'form-fault' : 'quiet'}>
         {numbers === null ? shopWords.notPages(pages) : shopWords.picturesNote}
       </p>
-      {step === null ? (
-        <button type="button" className="chief" disabled={!isReady} onClick={() => void run()}>
-          {shopWords.pack}
-        </button>
-      ) : (
-        <div className="export-progress">
-          <progress
-            max={step === 'pictures' ? 1 : step.of}
-            value={
-              step === 'pictures' ? 0 : step.number - 1 + (step.pages === 0 ? 0 : step.page / step.pages)
-            }
-            aria-label={shopWords.title}
-          />
-          <p>
-            {step === 'pictures'
-              ? shopWords.picturing
-              : printWords.working(step.number, step.of, step.page, step.pages)}
-          </p>
-          <button type="button" onClick={() => stop.current?.abort()}>
-            {printWords.cancel}
-          </button>
-        </div>
-      )}
-      <div role="status">{outcome !== null && <Packed outcome={outcome} />}</div>
+      <MakingPart
+        making={making}
+        words={shopWords}
+        isReady={isReady}
+        onBegin={() => void making.run(shopWords.picturing, make)}
+      />
     </section>
-  );
-}
-
-function Packed({ outcome }: { readonly outcome: Outcome }) {
-  const studio = useStudio();
-  if ('fault' in outcome) return <p className="form-fault">{outcome.fault}</p>;
-  const { report, folder } = outcome;
-  const place = folder.folder === '' ? folder.name : `${folder.folder}/${folder.name}`;
-  const [first] = report.files;
-  const show = async () => {
-    if (first === undefined || !(await studio.host.reveal(first.file.handle)))
-      studio.trouble(printWords.show, printWords.cannotShow(place));
-  };
-  const { stopped } = report;
-  return (
-    <>
-      <p className={stopped === null || stopped === 'interrupted' ? undefined : 'form-fault'}>
-        {stopped === null
-          ? shopWords.done(report.files.length, place)
-          : stopped === 'interrupted'
-            ? shopWords.stopped
-            : stopped.message}
-      </p>
-      {report.notes.map((words) => (
-        <p key={words}>{words}</p>
-      ))}
-      {report.files.length > 0 && (
-        <>
-          <ul className="export-files" aria-label={shopWords.written}>
-            {report.files.map(({ file }) => (
-              <li key={file.handle}>{file.name}</li>
-            ))}
-          </ul>
-          <button type="button" onClick={() => void show()}>
-            {printWords.show}
-          </button>
-        </>
-      )}
-    </>
   );
 }

@@ -22,6 +22,18 @@ export interface CellProps {
   readonly editor: React.ReactNode;
 }
 
+const GRAVITY = { error: 0, warning: 1, note: 2 } as const;
+
+/** The gravest finding that names this size. */
+export function gravest(findings: readonly Finding[], size: number): Finding | null {
+  let found: Finding | null = null;
+  for (const finding of findings) {
+    if (!finding.sizes.includes(size)) continue;
+    if (found === null || GRAVITY[finding.severity] < GRAVITY[found.severity]) found = finding;
+  }
+  return found;
+}
+
 export const GridCell = memo(function GridCell(props: CellProps) {
   const { row, column, line, own, isTypedIn, report, finding, isFocus, isChosen, reader, editor } = props;
   const kind = [

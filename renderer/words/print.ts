@@ -26,23 +26,25 @@ export const printWords = {
       ? '1 mistake stands between this pattern and sale. You can export all the same.'
       : `${n} mistakes stand between this pattern and sale. You can export all the same.`,
   toReview: 'See them in Review',
-  exportTitle: 'Export PDFs',
+  exporting: {
+    title: 'Export PDFs',
+    button: 'Export…',
+    done: (n: number, folder: string) => (n === 1 ? `1 PDF is in ${folder}.` : `${n} PDFs are in ${folder}.`),
+    stopped: (n: number) =>
+      n === 0
+        ? 'Stopped. No PDF was written.'
+        : `Stopped. ${n === 1 ? '1 PDF' : `${n} PDFs`} written before are whole.`,
+    written: 'PDFs written',
+  },
   eachSize: 'Each size alone',
   allInOne: 'All sizes in one',
   files: (n: number) => (n === 1 ? '1 PDF' : `${n} PDFs`),
   nothingChosen: 'Choose at least one of each.',
-  export: 'Export…',
   cancel: 'Stop',
   working: (number: number, of: number, page: number, pages: number) =>
     pages === 0 ? `PDF ${number} of ${of}: laying out` : `PDF ${number} of ${of}: page ${page} of ${pages}`,
-  done: (n: number, folder: string) => (n === 1 ? `1 PDF is in ${folder}.` : `${n} PDFs are in ${folder}.`),
-  stopped: (n: number) =>
-    n === 0
-      ? 'Stopped. No PDF was written.'
-      : `Stopped. ${n === 1 ? '1 PDF' : `${n} PDFs`} written before are whole.`,
   show: 'Show in folder',
   cannotShow: (folder: string) => `The folder cannot be shown from here. It is ${folder}.`,
-  written: 'PDFs written',
   zoom: 'Size of the pages',
   fitWidth: 'Page width',
   realSize: 'As on paper',

@@ -12,10 +12,13 @@ export const shopWords = {
   pictures: 'Pictures of pages',
   picturesNote: 'Numbers with commas, such as 1, 2; none for no pictures.',
   notPages: (pages: number) => `Give page numbers from 1 to ${pages}, with commas between them.`,
-  pack: 'Pack…',
+  button: 'Pack…',
   picturing: 'Making the pictures …',
   done: (n: number, folder: string) =>
     n === 1 ? `1 archive is in ${folder}.` : `${n} archives are in ${folder}.`,
-  stopped: 'Stopped. Archives that are whole stay.',
+  stopped: (n: number) =>
+    n === 0
+      ? 'Stopped. No archive was written.'
+      : `Stopped. ${n === 1 ? '1 archive' : `${n} archives`} written before are whole.`,
   written: 'Archives written',
 } as const;

@@ -1,0 +1,61 @@
+/** The field that a cell becomes while an amount is typed in it. It gives what was typed; whether that is an amount is not for it to say. */
+import { useEffect, useRef, useState } from 'react';
+
+/** The field in a cell. `onEnd` gets the key that leads on from it, "" to stay, null when the focus went elsewhere. */
+export function CellEditor({
+  label,
+  text,
+  onCommit,
+  onEnd,
+}: {
+  readonly label: string;
+  readonly text: string;
+  readonly onCommit: (text: string) => boolean;
+  readonly onEnd: (next: string | null) => void;
+}) {
+  const [typed, setTyped] = useState(text);
+  const [isWrong, setWrong] = useState(false);
+  const isDone = useRef(false);
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    input.current?.focus();
+    input.current?.setSelectionRange(text.length, text.length);
+  }, [text]);
+  const end = (next: string | null) => {
+    isDone.current = true;
+    onEnd(next);
+  };
+  return (
+    <input
+      ref={input}
+      className="cell-field"
+      aria-label={label}
+      aria-invalid={isWrong || undefined}
+      autoComplete="off"
+      value={typed}
+      onChange={({ target }) => {
+        setTyped(target.value);
+        setWrong(false);
+      }}
+      onMouseDown={(event) => event.stopPropagation()}
+      onBlur={() => {
+        if (isDone.current) return;
+        onCommit(typed);
+        end(null);
+      }}
+      onKeyDown={(event) => {
+        event.stopPropagation();
+        if (event.nativeEvent.isComposing) return;
+        const { key, shiftKey } = event;
+        if (key === 'Escape') end('');
+        else if (key === 'Enter' || key === 'Tab') {
+          const next =
+            key === 'Enter' ? (shiftKey ? 'ArrowUp' : 'ArrowDown') : shiftKey ? 'ArrowLeft' : 'ArrowRight';
+          if (onCommit(typed)) end(next);
+          else setWrong(true);
+        } else return;
+        event.preventDefault();
+      }}
+    />
+  );
+}
