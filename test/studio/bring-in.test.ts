@@ -3,9 +3,13 @@
  * web editors and spreadsheets put on a clipboard (made here), photographs dropped, words copied out, found,
  * replaced and spelt.
  */
+import fs from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readContainer } from '../../core/document/container.ts';
 import { violations } from './axe.ts';
+import { DEVICE, EXIF_HEAD, withExif } from './exif.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -153,6 +157,45 @@ test('a photograph that is dropped is scaled, shown and asked about', async () =
   }
   await photo.getByRole('button', { name: 'Remove' }).click();
   expect(await photo.count()).toBe(0);
+  await page.close();
+});
+
+test('what a camera wrote into a photograph besides, its place above all, is not in the file', async () => {
+  const page = await atTheEnd();
+  const plain = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(60, 40);
+    canvas.getContext('2d')!.fillRect(0, 0, 60, 40);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
+    return [...new Uint8Array(await blob.arrayBuffer())];
+  });
+  const buffer = withExif(Buffer.from(plain));
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    (async () => {
+      await page.keyboard.press('Control+k');
+      await page.getByRole('combobox', { name: 'Command' }).fill('Photograph');
+      await page.keyboard.press('Enter');
+    })(),
+  ]);
+  await chooser.setFiles({ name: 'cuff.jpg', mimeType: 'image/jpeg', buffer });
+  const image = lastPiece(page).locator('.photo img');
+  await image.waitFor();
+  // The block was read: the picture, 60 by 40 and held on its side, stands upright.
+  await expect
+    .poll(() => image.evaluate(({ naturalWidth: w, naturalHeight: h }: HTMLImageElement) => [w, h]))
+    .toEqual([40, 60]);
+  await page.keyboard.press('Control+s');
+  await page.getByRole('dialog').getByLabel('Name of the file').fill('placeless');
+  await page.getByRole('dialog').getByRole('button', { name: 'Save here' }).click();
+  await expect.poll(() => page.getByTestId('file-state').textContent()).toContain('· Saved');
+  const file = readContainer(fs.readFileSync(join(studio.folder, 'placeless.turnchain')));
+  if (!file.ok) throw new Error(file.error.message);
+  const stored = [...file.media.values()].map((picture) => Buffer.from(picture.bytes).toString('latin1'));
+  expect(stored).toHaveLength(1);
+  for (const trace of [EXIF_HEAD, DEVICE]) {
+    expect(buffer.toString('latin1')).toContain(trace);
+    expect(stored[0]).not.toContain(trace);
+  }
   await page.close();
 });
 

@@ -163,4 +163,26 @@ describe('the outline', () => {
     expect(await names(page)).toEqual([before.at(-1), ...before.slice(0, -1)]);
     await page.close();
   });
+
+  test('and with a finger', async () => {
+    const touched = await openStudio({ page: { hasTouch: true } });
+    const page = await exampleIn(touched, /Slackwater/);
+    const before = await names(page);
+    const items = page.locator('[role="treeitem"][data-piece]');
+    const from = (await items.last().locator('.outline-handle').boundingBox())!;
+    const to = (await items.first().boundingBox())!;
+    const x = from.x + from.width / 2;
+    const client = await page.context().newCDPSession(page);
+    const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', y?: number) =>
+      client.send('Input.dispatchTouchEvent', { type, touchPoints: y === undefined ? [] : [{ x, y }] });
+    await finger('touchStart', from.y + from.height / 2);
+    for (let step = 1; step <= 6; step++)
+      await finger('touchMove', from.y + ((to.y + 4 - from.y) * step) / 6);
+    await page.locator('.drops-before').waitFor({ state: 'attached' });
+    await finger('touchEnd');
+    await expect.poll(() => names(page)).toEqual([before.at(-1), ...before.slice(0, -1)]);
+    const { complaints } = touched;
+    await touched.close();
+    expect(complaints).toEqual([]);
+  });
 });

@@ -1,7 +1,7 @@
 /** The place "Sizes" in a real browser: the grid by keys and mouse, the clipboard, sentences, forms, access. */
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
@@ -87,6 +87,69 @@ test('keys lead through the grid, ranges copy and paste as tables, and fill', as
   await eventually(() => value('ease', 'XL')).toContain('–');
   await page.keyboard.press('Control+z');
   await eventually(() => value('ease', 'XL')).toBe('7 cm');
+});
+
+/** Presses in one cell and lets go in another. */
+async function drag(from: Locator, to: Locator): Promise<void> {
+  const [a, b] = [(await from.boundingBox())!, (await to.boundingBox())!];
+  await page.mouse.move(a.x + a.width / 2, a.y + 20);
+  await page.mouse.down();
+  await page.mouse.move((a.x + b.x) / 2 + a.width / 2, a.y + 20, { steps: 3 });
+  await page.mouse.move(b.x + b.width / 2, b.y + 20, { steps: 3 });
+  await page.mouse.up();
+}
+
+const chosen = () => page.locator('td[aria-selected="true"]').count();
+
+test('a range is dragged over with the mouse, filled to the right, cut, and put down elsewhere', async () => {
+  await cell('ease', 'XS').click();
+  await page.keyboard.type('9 cm');
+  await page.keyboard.press('Enter');
+  await drag(cell('ease', 'XS'), cell('ease', 'M'));
+  expect(await chosen()).toBe(3);
+  await page.getByRole('button', { name: 'Fill right' }).click();
+  await eventually(() => value('ease', 'M')).toBe('9 cm');
+  expect(await value('ease', 'S')).toBe('9 cm');
+  // Over two lines, from the lower right to the upper left.
+  await drag(cell('ease', 'M'), cell('armhole', 'S'));
+  expect(await chosen()).toBe(4);
+  const armhole = await value('armhole', 'M');
+  await drag(cell('ease', 'S'), cell('ease', 'M'));
+  await page.keyboard.press('Control+x');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('9 cm\t9 cm');
+  await eventually(() => value('ease', 'S')).toContain('–');
+  expect(await told()).toBe('2 cells emptied.');
+  expect(await value('armhole', 'M')).toBe(armhole);
+  await cell('ease', '2X').click();
+  await page.keyboard.press('Control+v');
+  await eventually(() => value('ease', '3X')).toBe('9 cm');
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await eventually(() => value('ease', 'S')).toBe('9 cm');
+});
+
+test('what a spreadsheet copies is pasted cell by cell: quoted, with decimal commas, ended by a line end', async () => {
+  await cell('ease', 'XS').click();
+  // As spreadsheets put a range on the clipboard: a table for those who read HTML, and plain text with tabs.
+  await page.evaluate(() =>
+    navigator.clipboard.write([
+      new ClipboardItem({
+        'text/html': new Blob(
+          ['<table><tr><td>7,5</td><td>8 1/2</td><td>"9 cm"</td></tr><tr><td>50</td></tr></table>'],
+          { type: 'text/html' },
+        ),
+        'text/plain': new Blob(['7,5\t8 1/2\t"9 cm"\r\n50\t\t\r\n'], { type: 'text/plain' }),
+      }),
+    ]),
+  );
+  const worked = await value('finished chest', 'S');
+  await page.keyboard.press('Control+v');
+  await eventually(() => value('ease', 'XS')).toBe('7.5 cm');
+  expect(await value('ease', 'S')).toBe('8.5 cm');
+  expect(await value('ease', 'M')).toBe('9 cm');
+  // The line below is worked out: what falls on it is left, and told.
+  expect(await told()).toContain('3 cells were filled.');
+  await eventually(() => value('finished chest', 'S')).not.toBe(worked);
 });
 
 test('by keyboard alone: from a cell to the line’s head, its fields and back; lines and sizes move', async () => {
