@@ -59,8 +59,11 @@ function Cell({
   focus,
   stop,
   card,
+  isCurrent,
 }: RowProps & { readonly size: Size; readonly at: number }) {
-  const mark = markOf(findingsIn(findings, at));
+  // The row that is about to be written is not wrong.
+  const told = isCurrent ? findings.filter(({ code }) => code !== 'row-without-words') : findings;
+  const mark = markOf(findingsIn(told, at));
   const count = report === null ? undefined : (report.counts[at] ?? null);
   const classes = ['ledger-cell'];
   if (at === focus) classes.push('in-focus');

@@ -50,7 +50,8 @@ export const writeWords = {
     pieces: 'Add a piece',
     finishing: 'Add a finishing step',
     cautions: 'Add a caution of your own',
-    blocks: 'Add the first row',
+    blocks: (isFirst: boolean) => (isFirst ? 'Add the first row' : 'Add a row'),
+    repeat: 'Add a repeat of rows',
   },
   labels: {
     prose: 'Text',

@@ -279,6 +279,25 @@ test('a place that was gone to once is not gone to again when Write comes back',
   expect(await page.locator('.manuscript .title .words').first().textContent()).toMatch(/^A /);
 });
 
+test('a piece offers its next row and a repeat, and a row that is not written yet is not told as wrong', async () => {
+  const piece = page.locator('.piece').first();
+  const rows = piece.locator('.row');
+  const before = await rows.count();
+  await piece.getByRole('button', { name: 'Add a row', exact: true }).click();
+  await expect.poll(() => rows.count()).toBe(before + 1);
+  await page.locator('.finding-whole.unwritten').waitFor();
+  const current = page.locator('.ledger-row.is-current');
+  expect(await current.count()).toBe(1);
+  expect(await current.locator('.has-error').count()).toBe(0);
+  await page.keyboard.type('Ch 1, sc in each st across, turn.');
+  await eventually(() => rows.last().locator('.words').textContent()).toBe(
+    'Ch 1, sc in each st across, turn.',
+  );
+  const repeats = await piece.locator('.repeat').count();
+  await piece.getByRole('button', { name: 'Add a repeat of rows' }).click();
+  await expect.poll(() => piece.locator('.repeat').count()).toBe(repeats + 1);
+});
+
 test('a new piece is not told at once that nothing is written in it', async () => {
   await page.locator('.manuscript').getByRole('button', { name: 'Add a piece' }).click();
   await page.locator('.finding-whole.error').waitFor();

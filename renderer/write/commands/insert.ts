@@ -24,13 +24,17 @@ export function nextForm(blocks: Node, index: number): 'row' | 'round' {
 
 const row = (form: string): Node => nodes.row.create({ id: freshId(), form });
 
-/** Ids of the row or rows that a new repeat most likely repeats: the last two rows before it. */
+/**
+ * Ids of the row or rows that a new repeat most likely repeats: the last two rows before it. The first row of a piece
+ * is worked into its foundation, and only that once; it is repeated where there is no other.
+ */
 function lastRows(blocks: Node, index: number): readonly [string, string] {
   const rows: string[] = [];
   for (let at = index - 1; at >= 0 && rows.length < 2; at--) {
     const block = blocks.child(at);
-    if (block.type.name !== 'row') break;
-    if (block.attrs.form !== 'foundation') rows.unshift(block.attrs.id);
+    if (block.type.name !== 'row' || block.attrs.form === 'foundation') break;
+    const isFirst = at > 0 && blocks.child(at - 1).attrs.form === 'foundation';
+    if (!isFirst || rows.length === 0) rows.unshift(block.attrs.id);
   }
   return [rows[0] ?? '', rows.at(-1) ?? ''];
 }
@@ -151,7 +155,7 @@ export const takesFigure: Command = (state) => {
 };
 
 /** A new item at the end of the list that stands at a position. For the buttons below the lists. */
-export function addTo(editor: EditorView, pos: number): void {
+export function addTo(editor: EditorView, pos: number, kind: 'row' | 'repeat' = 'row'): void {
   const list = editor.state.doc.nodeAt(pos);
   if (list === null || !editor.editable) return;
   const at = pos + list.nodeSize - 1;
@@ -161,7 +165,11 @@ export function addTo(editor: EditorView, pos: number): void {
     finishing: () => nodes.paragraph.create(),
     cautions: () => nodes.caution.create(),
     pieces: newPiece,
-    blocks: () => row('foundation'),
+    blocks: () => {
+      const last = list.childCount - 1;
+      if (kind === 'repeat') return made('repeat', list, last + 1);
+      return row(last < 0 ? 'foundation' : nextForm(list, last));
+    },
   };
   const item = items[list.type.name]?.();
   if (item === undefined) return;

@@ -5,7 +5,7 @@ import type { Piece } from '../../../core/document/pattern.ts';
 import type { DeskView } from '../../desk/desk.ts';
 import { blockWords } from '../../words/blocks.ts';
 import { writeWords } from '../../words/write.ts';
-import { asideButton, element, setMark, setWords } from './element.ts';
+import { aside, asideButton, element, setMark, setWords } from './element.ts';
 import { type DrawingParts, DrawnNode, type GetPos } from './view.ts';
 
 export class PieceView extends DrawnNode {
@@ -27,7 +27,8 @@ export class BlocksView extends DrawnNode {
   readonly dom = element('div', 'blocks');
   readonly contentDOM = element('div', 'section-body');
   readonly #head: HTMLButtonElement;
-  readonly #add: HTMLButtonElement;
+  readonly #addRow: HTMLButtonElement;
+  readonly #addRepeat: HTMLButtonElement;
   #piece = '';
   readonly followsPieces = true;
 
@@ -36,26 +37,35 @@ export class BlocksView extends DrawnNode {
     editor: EditorView,
     getPos: GetPos,
     parts: DrawingParts,
-    add: (editor: EditorView, pos: number) => void,
+    add: (editor: EditorView, pos: number, kind: 'row' | 'repeat') => void,
   ) {
     super(node, editor, getPos, parts);
     this.#head = asideButton('piece-head', '', () => {
       if (this.#piece !== '') parts.popups.open({ kind: 'piece', id: this.#piece });
     });
     this.#head.title = writeWords.changePiece;
-    this.#add = asideButton('add first', writeWords.add.blocks, () => {
-      const pos = this.getPos();
-      if (pos !== undefined) add(this.editor, pos);
-    });
-    this.dom.append(this.#head, this.contentDOM, this.#add);
+    const button = (words: string, kind: 'row' | 'repeat') =>
+      asideButton('add', words, () => {
+        const pos = this.getPos();
+        if (pos !== undefined) add(this.editor, pos, kind);
+      });
+    this.#addRow = button('', 'row');
+    this.#addRepeat = button(writeWords.add.repeat, 'repeat');
+    const adds = aside('div', 'adds');
+    adds.append(this.#addRow, this.#addRepeat);
+    this.dom.append(this.#head, this.contentDOM, adds);
     this.begin();
   }
 
   protected override drawn(): void {
-    setMark(this.#add, 'hidden', this.node.childCount > 0 ? '' : null);
+    const rows = this.node.childCount;
+    setWords(this.#addRow, writeWords.add.blocks(rows === 0));
+    // There has to be a row that is repeated.
+    setMark(this.#addRepeat, 'hidden', rows < 2 ? '' : null);
   }
 
   override refresh(view: DeskView): void {
+    for (const add of [this.#addRow, this.#addRepeat]) add.disabled = !this.editor.editable;
     const pos = this.getPos();
     if (pos === undefined || pos > view.document.content.size) return;
     const parent = view.document.resolve(pos).parent;

@@ -74,10 +74,14 @@ function decorate(document: Node, name: string, findings: readonly Finding[]): r
     const words = isWhole ? '' : wordsAt(document, from, to);
     const spec: Spec = { finding, words };
     return isWhole
-      ? Decoration.node(pos, pos + node.nodeSize, { class: `finding-whole ${finding.severity}` }, spec)
+      ? Decoration.node(pos, pos + node.nodeSize, { class: wholeClass(finding) }, spec)
       : Decoration.inline(from, to, { nodeName: 'mark', ...attributes }, spec);
   });
 }
+
+/** What is not written yet has its prompt, which says so without a mark. */
+const wholeClass = ({ code, severity }: Finding): string =>
+  `finding-whole ${severity}${OF_EMPTINESS.has(code) ? ' unwritten' : ''}`;
 
 function takeReport(marks: Marks, report: Report, document: Node): Marks {
   const placed = new Map<string, readonly Finding[]>();
