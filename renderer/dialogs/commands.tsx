@@ -10,14 +10,16 @@ import { commandWords } from '../words/dialogs.ts';
 
 type Entry = CommandEntry & { readonly name: CommandName };
 
-/** Commands whose title or other words hold every word that was typed, in the order of the menus. */
+/** Commands whose title or other words hold every word that was typed: first those whose title does, by menus. */
 export function matching(typed: string): readonly Entry[] {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
-  const found = COMMANDS.filter((entry: Entry) => {
-    const text = `${entry.title} ${entry.also ?? ''}`.toLowerCase();
-    return words.every((word) => text.includes(word));
-  });
-  return GROUPS.flatMap(({ group }) => found.filter((entry) => entry.group === group));
+  const holds = (text: string) => words.every((word) => text.toLowerCase().includes(word));
+  const found = GROUPS.flatMap(({ group }) => COMMANDS.filter((entry: Entry) => entry.group === group));
+  const [byTitle, others] = [
+    found.filter(({ title }) => holds(title)),
+    found.filter(({ title }) => !holds(title)),
+  ];
+  return [...byTitle, ...others.filter((entry: Entry) => holds(`${entry.title} ${entry.also ?? ''}`))];
 }
 
 export function CommandSearch() {

@@ -18,6 +18,7 @@ const tenCentimetres: Quantity = { value: 10, unit: 'cm' };
 
 export function Gauges() {
   const gauges = useDeskView((view) => view.pattern.gauges);
+  const hooks = useDeskView((view) => view.pattern.hooks);
   const { terms, say } = useReader();
   return (
     <ItemList
@@ -28,7 +29,8 @@ export function Gauges() {
       items={gauges}
       name={({ pattern }) => words.item(say(pattern, 'prose'), terms)}
       node={({ id }) => id}
-      make={() => made('gauge', {})}
+      // The only hook there is worked it.
+      make={() => made('gauge', hooks.length === 1 ? { hook: hooks[0]!.id } : {})}
     >
       {(gauge, index) => <GaugeFields gauge={gauge} index={index} />}
     </ItemList>

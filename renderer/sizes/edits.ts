@@ -228,7 +228,7 @@ export function newRule(kind: LineRule['kind'], pattern: Pattern): LineRule {
         tolerance: null,
       };
     case 'rows':
-      return { kind, length: '', gauge, cycle: 1, endOn: 0, before: 0, rounding: 'nearest', tolerance: null };
+      return { kind, length: '', gauge, cycle: 1, endOn: 1, before: 0, rounding: 'nearest', tolerance: null };
     case 'shaping':
       return { kind, start: '', end: '', rows: '', perEnd: 1, ends: 2, step: 1 };
     case 'spread':

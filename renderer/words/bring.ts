@@ -5,7 +5,7 @@ const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ?
 
 export const bringWords = {
   title: 'Bring in a pattern',
-  lead: 'A .txt, .md or .docx file, or words that you paste. Rows, sizes and materials are recognised; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
+  lead: 'Choose a document of your word processor (.docx) or a text file (.txt, .md), or paste the words. Rows, sizes and materials are recognised; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
   chooseFile: 'Choose a file…',
   paste: 'Or paste the whole pattern here',
   read: 'Read it',

@@ -6,7 +6,7 @@ export const formWords = {
   done: 'Done',
   cancel: 'Cancel',
   forSizes: 'For the sizes',
-  remove: 'Take it out',
+  remove: 'Remove',
   otherTerms: {
     title: 'Details cannot be changed now',
     why: (on: Terms, of: Terms) =>

@@ -25,7 +25,7 @@ export const printWords = {
     n === 1
       ? '1 mistake stands between this pattern and sale. You can export all the same.'
       : `${n} mistakes stand between this pattern and sale. You can export all the same.`,
-  toReview: 'See them in Review',
+  toReview: 'Look in Review',
   exporting: {
     title: 'Export PDFs',
     button: 'Export…',

@@ -19,7 +19,7 @@ export const SENTENCES: Readonly<Record<Kind, string>> = {
   formula: '{formula}',
   stitches:
     '{length} in {gauge}, {state}, as a multiple of {multiple} plus {plus}, rounded {rounding}, {parity}; counted in {counts}, with {extra} added; off by {tolerance} at most',
-  rows: '{length} in {gauge}, ending on row {endOn} of {cycle}, after {before} rows before; rounded {rounding}; off by {tolerance} at most',
+  rows: '{length} in {gauge}: after {before} rows, ending on row {endOn} of a repeat of {cycle}; rounded {rounding}; off by {tolerance} at most',
   shaping:
     'from {start} to {end} over {rows}, {perEnd} at each of {ends} ends, on rows a multiple of {step} apart',
   spread: '{changes} {change} over {over}, evenly, {form}, in {stitch}',

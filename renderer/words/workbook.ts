@@ -6,7 +6,7 @@ export const workbookWords = {
     'Your own records. Nothing here is printed in a pattern for sale; amounts of yarn that follow from it are.',
   makings: {
     title: 'Samples, testers, swatches',
-    add: 'Add a making',
+    add: 'Add a sample, tester or swatch',
     none: 'Nothing yet. Enter what your sample used, and the yarn of every size follows from it.',
     overview: 'What was made',
     heads: ['Made by', 'Size', 'State', 'Used', 'Against the others', 'Hours', 'Measured'],

@@ -216,6 +216,21 @@ test('a line is added, named and removed; who names a line is said before it goe
   await dialog.getByRole('button', { name: 'Keep it' }).click();
 });
 
+test('a line of rows is right as soon as its length is given', async () => {
+  await page.getByLabel('Add a line').selectOption('rows');
+  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.keyboard.type('strap rows');
+  await page.keyboard.press('Enter');
+  await rowOf('strap rows')
+    .getByRole('button', { name: /^Width or length/ })
+    .click();
+  await page.keyboard.type('20 in');
+  await page.keyboard.press('Enter');
+  // The vest's gauge is 16 rows in 4 in.
+  await eventually(() => value('strap rows', 'M')).toBe('80');
+  expect(await rowOf('strap rows').locator('.item-findings').count()).toBe(0);
+});
+
 test('sizes come from a chart whose source is told, and are changed in a form', async () => {
   await page.getByRole('button', { name: 'Add sizes…' }).click();
   await page.getByLabel('From', { exact: true }).selectOption('baby');
