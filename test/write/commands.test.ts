@@ -130,11 +130,20 @@ describe('new blocks', () => {
   each(insertBlock('shaping'), [['goes on in rounds', ['round A$0.'], ['round A.', 'shaping $0 / ']]]);
   each(insertBlock('repeat'), [['is selected', ['row A$0.'], ['row A.', '<repeat>']]]);
 
-  test('a repeat begins with the last two rows', () => {
-    const state = run(stateOf([['foundation Ch 9.', 'row A.', 'row B.', 'row C$0.']]), insertBlock('repeat'));
+  test.each([
+    ['the last two rows', ['foundation Ch 9.', 'row A.', 'row B.', 'row C$0.'], [2, 3]],
+    ['the second row, not the one into the foundation', ['foundation Ch 9.', 'row A.', 'row B$0.'], [2, 2]],
+    ['the first row where there is no other', ['foundation Ch 9.', 'row A$0.'], [1, 1]],
+    ['both rows of a piece without a foundation', ['row A.', 'row B$0.'], [0, 1]],
+    ['rows behind a heading', ['row A.', 'heading Yoke', 'row B$0.'], [2, 2]],
+  ] as const)('a repeat begins with %s', (_, before, [first, last]) => {
+    const state = run(stateOf([before]), insertBlock('repeat'));
     const blocks = listAt(state.doc, 'pieces').node.child(0).child(1);
     const made = blocks.lastChild!;
-    expect([made.attrs.first, made.attrs.last]).toEqual([blocks.child(2).attrs.id, blocks.child(3).attrs.id]);
+    expect([made.attrs.first, made.attrs.last]).toEqual([
+      blocks.child(first).attrs.id,
+      blocks.child(last).attrs.id,
+    ]);
   });
 
   test('a piece comes after the caret’s, with an empty first row', () => {
