@@ -20,6 +20,8 @@ export interface Evidence {
   readonly extended: boolean;
   /** The round joins to the top of its beginning chain. */
   readonly joinsChain: boolean;
+  /** "join in 3rd ch of beg ch-5": which chain of it, and so how many of them stand for a stitch; null for the top. */
+  readonly joinsNth: number | null;
   /** The round joins to its first stitch, named. */
   readonly joinsStitch: boolean;
   /** The first stitch goes into the place that the chain stands on. */
@@ -156,6 +158,7 @@ function heightsOf(items: readonly Item[]): ReadonlyMap<number, BaseStitch> {
 /** Reads the evidence out of a row. */
 export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   let joinsChain = false;
+  let joinsNth: number | null = null;
   let joinsStitch = false;
   for (const item of items) {
     const place =
@@ -165,8 +168,10 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
           ? (item.places[0] ?? null)
           : null;
     if (place === null) continue;
-    if (place.kind === 'turning-chain') joinsChain = true;
-    else if (place.kind === 'first' && place.noun.kind === 'named' && item.type === 'join')
+    if (place.kind === 'turning-chain') {
+      joinsChain = true;
+      joinsNth = place.nth?.kind === 'one' ? place.nth.value : null;
+    } else if (place.kind === 'first' && place.noun.kind === 'named' && item.type === 'join')
       joinsStitch = true;
   }
   const first = firstPlace(items);
@@ -180,6 +185,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     base: height?.base ?? null,
     extended: height?.extended === true,
     joinsChain,
+    joinsNth,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
     fan:
@@ -303,6 +309,9 @@ export function decide(
     const other = evidence.onward === 1 ? evidence.heights.get(n) : undefined;
     // "Ch 3, *sc in next dc, dc in next sc": the row's taller stitch, where nothing else is as tall as the chain.
     if (n >= 3 && other !== undefined) return { counts: true, base: other, space: 0, assumed: true };
+    // "5 ch … ss to 1st of 5 ch": that chain is the stitch, the others a loop.
+    if (evidence.joinsNth === 1 && n >= 3)
+      return { counts: true, base, space: n - 1, assumed: false, ...kind };
     const loop = n >= 3 || (n === 2 && evidence.firstSkipped);
     return { counts: false, base, space: loop ? n : 0, assumed: false, ...kind };
   }

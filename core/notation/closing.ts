@@ -2,6 +2,7 @@
  * Tells the slip stitch that closes a round from one that is worked, and where the work of a row ends.
  */
 import { type Cursor, OPENING } from './cursor.ts';
+import { readNoun } from './nouns.ts';
 import { readAmount } from './numbers.ts';
 import { readPlace } from './places.ts';
 import type { Amount, Join, Place, Work } from './tree.ts';
@@ -77,13 +78,6 @@ const CLOSES = [
   'to complete the rnd',
   'to form ring',
   'join',
-  'to form last lp',
-  'to form last sp',
-  'to form final lp',
-  'to make last lp',
-  'to make last sp',
-  'for last lp',
-  'for last sp',
 ];
 
 /** "to 3rd ch" (the third), "to 3 ch" (the chain as a whole, null); undefined where no such chain is named. */
@@ -94,14 +88,30 @@ function chainNumber(place: Place): Amount | null | undefined {
   return chains ? null : undefined;
 }
 
+/** "to form last ch-5 lp", "for last sp". */
+function eatLastLoop(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      if (!c.eatAny(['to form', 'to make', 'forming', 'for'])) return null;
+      c.eat('the');
+      if (!c.eatAny(['last', 'final'])) return null;
+      const noun = readNoun(c);
+      return noun?.kind === 'space' ? true : null;
+    }) === true
+  );
+}
+
 /** Do the words behind a stitch say that it closes the round, or its last loop? */
 export function closes(c: Cursor): boolean {
-  return c.isAny(CLOSES);
+  const at = c.at;
+  const said = c.isAny(CLOSES) || eatLastLoop(c);
+  c.at = at;
+  return said;
 }
 
 /** The stitch that closes the round, if `work` (just read) is one; `chained`: a chain stands before it. */
 export function asJoin(c: Cursor, work: Work, start: number, round: boolean, chained: boolean): Join | null {
-  const said = c.eatAny(CLOSES) !== null;
+  const said = c.eatAny(CLOSES) !== null || eatLastLoop(c);
   const place = work.places[0]!;
   const bare = place.kind === 'next' && place.implied;
   if (said) {

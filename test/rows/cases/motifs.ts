@@ -6,6 +6,31 @@ import { lines, type RowCase } from '../types.ts';
 
 export const motifs: readonly RowCase[] = [
   {
+    name: 'a dc that forms the last loop of a size named',
+    terms: 'us',
+    text: lines(
+      'Ch 6, sl st in first ch to form ring.',
+      'Rnd 1: Ch 1, 16 sc in ring; join in first sc.',
+      'Rnd 2: Ch 1, sc in first sc, (ch 5, sk next sc, sc in next sc) around to last sc; end with ch 2, sk last sc, dc in first sc to form last ch-5 lp: 8 lps.',
+      'Rnd 3: Ch 1, sc in lp just formed, (ch 5, sc in next lp) around, ch 5, join with sl st in first sc.',
+    ),
+    counts: [6, 16, 8, 8],
+    spaces: [0, 0, 8, 8],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the round closes on the first of five chains',
+    terms: 'uk',
+    text: lines(
+      '6 ch, ss to form ring.',
+      '1st Rnd: 1 ch, 12 dc in ring, ss to first dc.',
+      '2nd Rnd: 5 ch, miss 1 dc, *1 dc in next dc, 4 ch, miss 1 dc; rep from * 4 times more, ss to 1st of 5 ch. 6 loops.',
+    ),
+    counts: [6, 12, 6],
+    spaces: [0, 0, 6],
+    source: 'common practice, no source',
+  },
+  {
     name: 'Granny square, "corner" wording',
     terms: 'us',
     text: lines(

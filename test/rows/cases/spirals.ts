@@ -7,6 +7,15 @@ const circle = 'published flat circle numbers (sc 6 a round), resources stitch g
 
 export const spirals: readonly RowCase[] = [
   {
+    name: 'work in a continuous spiral',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 8 hdc in a magic circle; do not join, work in a continuous spiral.',
+      'Rnd 2: 2 hdc in each st around; do not join, work in continuous rounds. (16)',
+    ),
+    counts: [8, 16],
+  },
+  {
     name: 'short labels and inc',
     terms: 'us',
     text: lines(
