@@ -2,7 +2,7 @@
 import { basename, extname } from 'node:path';
 import { project } from '../../core/document/project.ts';
 import type { Errata } from '../../core/print/errata/errata.ts';
-import { betweenWords, erratumHead } from '../../core/print/errata/sheet.ts';
+import { betweenWords, errataNotes, erratumHead } from '../../core/print/errata/sheet.ts';
 import { study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { replaceFile } from '../services/files.ts';
@@ -67,6 +67,9 @@ export const command: Command = {
       if (fault !== null) throw new Refused(`${basename(path)}: ${fault.message}`);
       io.stderr.write(`${path}  ${pages} ${pages === 1 ? 'page' : 'pages'}\n`);
     }
+    // How many there are is seen from the list itself.
+    for (const note of errataNotes(errata).slice(1))
+      io.stderr.write(`${wrap(note, columnsOf(io.stderr)).join('\n')}\n`);
     io.stdout.write(
       given.flags.has('json') ? `${JSON.stringify({ terms, ...errata })}\n` : errataWords(errata, terms, io),
     );

@@ -7,7 +7,7 @@ import { checkTree } from '../../core/document/check.ts';
 import { readContainer } from '../../core/document/container.ts';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Finding } from '../../core/finding.ts';
-import { errataNote } from '../../core/print/errata/sheet.ts';
+import { errataNotes } from '../../core/print/errata/sheet.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Answer, ExportRequest, ExportStep, HostError, PrintChoice } from '../host/host.ts';
@@ -142,7 +142,7 @@ async function writeErrata(
   try {
     for (const terms of request.terms) {
       const errata = errataOf(before, study, terms);
-      if (notes.length === 0) notes.push(errataNote(errata.errata.length));
+      if (notes.length === 0) notes.push(...errataNotes(errata));
       for (const paper of request.papers) {
         signal?.throwIfAborted();
         const { pdf, pages } = await errataPdf(

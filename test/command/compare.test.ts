@@ -62,6 +62,16 @@ test('as JSON in UK terms, with the sheet as a PDF', async () => {
   expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
 });
 
+test('says when buyers cannot tell the two versions apart', async () => {
+  const path = join(folder, 'again.turnchain');
+  await savePattern(path, compose(version('1.0', 23)), new Map());
+  const ran = await command(['compare', older, path]);
+  expect(ran.code).toBe(1);
+  expect(ran.err).toBe(
+    'Both are called version 1.0: give this one a new number, so that buyers can tell\nthem apart.\n',
+  );
+});
+
 test('two files are asked for', async () => {
   expect(await command(['compare', older])).toMatchObject({ code: 2 });
   expect((await command(['compare', older, join(folder, 'none.turnchain')])).err).toContain('none.turnchain');

@@ -10,6 +10,7 @@ import { compose } from '../../core/document/compose.ts';
 import { readContainer, writeContainer } from '../../core/document/container.ts';
 import { right } from '../command/patterns.ts';
 import { cover, covered, media } from '../document/containers.ts';
+import { outside } from '../print/tools.ts';
 import type { TestWindow, World } from './worlds.ts';
 
 const titled = (title: string) => compose({ ...right, about: { ...right.about, title } });
@@ -371,6 +372,49 @@ export function hostContract(kind: string, makeWorld: () => Promise<World>): voi
       expect(fault(await window.host.export(job, { ...request, as: unknown }, () => undefined))).toBe(
         'unknown-handle',
       );
+    });
+
+    test('writes the errata against a version that was kept, in each of the terms, and stops at none that is not', async () => {
+      const { file, stamp } = await opened();
+      good(await window.host.save(file.handle, second, stamp, 'Quay vest'));
+      const [kept] = await window.host.versions(file.handle);
+      const out = join(world.folder, 'errata');
+      fs.mkdirSync(out);
+      const folder = await chooseFolder(out);
+      const [panel] = right.pieces;
+      // One row is left out of what the file had.
+      const shorter = { ...right, pieces: [{ ...panel!, blocks: panel!.blocks.slice(0, -1) }] };
+      const job = { desk: 'desk-7', document: compose(shorter).toJSON() };
+      const as = { kind: 'errata', handle: file.handle, version: kept!.id } as const;
+      const request = {
+        terms: ['us', 'uk'],
+        papers: ['a4'],
+        editions: [],
+        sizes: [],
+        folder: folder.handle,
+        as,
+      } as const;
+      const report = good(await window.host.export(job, request, () => undefined));
+      expect(report.stopped).toBeNull();
+      expect(report.files.map(({ file: { name } }) => name)).toEqual([
+        'harbour-vest_errata_us_a4_v1.0.pdf',
+        'harbour-vest_errata_uk_a4_v1.0.pdf',
+      ]);
+      expect(fs.readdirSync(out).toSorted()).toEqual(
+        report.files.map(({ file: { name } }) => name).toSorted(),
+      );
+      // The row, and two abbreviations that no other row uses: sk and rep.
+      expect(report.notes).toEqual([
+        '3 corrections since that version.',
+        'Both are called version 1.0: give this one a new number, so that buyers can tell them apart.',
+      ]);
+      const pdf = outside('pdftotext', ['FILE', '-'], fs.readFileSync(join(out, report.files[1]!.file.name)));
+      expect(pdf.replace(/\s+/gu, ' ')).toMatch(
+        /\(left out\) Was:? Ch 1, dc in next st, \*ch 1, miss 1 st, dc in next st/u,
+      );
+      const unknown = { ...request, as: { ...as, version: 'x' } };
+      expect(fault(await window.host.export(job, unknown, () => undefined))).toBe('missing');
+      expect(fs.readdirSync(out)).toHaveLength(2);
     });
 
     test('keeps settings for every window', async () => {

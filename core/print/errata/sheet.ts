@@ -92,8 +92,17 @@ export function errataSheet(errata: Errata, terms: Terms, author: string): Bookl
   };
 }
 
-/** How many errata there are, in a sentence. */
-export const errataNote = (n: number): string =>
-  n === 0
-    ? 'Nothing in the instructions has changed since that version.'
-    : `${n} ${n === 1 ? 'correction' : 'corrections'} since that version.`;
+/** What the maker is told of errata: how many there are, and whether buyers can tell the two versions apart. */
+export function errataNotes({ from, to, errata }: Errata): readonly string[] {
+  const n = errata.length;
+  if (n === 0) return ['Nothing in the instructions has changed since that version.'];
+  const count = `${n} ${n === 1 ? 'correction' : 'corrections'} since that version.`;
+  return from.version !== to.version
+    ? [count]
+    : [
+        count,
+        to.version === ''
+          ? 'Neither has a version number: give this one a number, so that buyers can tell them apart.'
+          : `Both are called version ${to.version}: give this one a new number, so that buyers can tell them apart.`,
+      ];
+}
