@@ -15,14 +15,17 @@ import { countInWordsOff } from './rules/count-in-words-off.ts';
 import { coverIncomplete } from './rules/cover-incomplete.ts';
 import { editionNotStated } from './rules/edition-not-stated.ts';
 import { finishedMeasurementOff } from './rules/finished-measurement-off.ts';
+import { finishingNotGiven } from './rules/finishing-not-given.ts';
 import { gaugeInWordsDiffers } from './rules/gauge-in-words-differs.ts';
 import { gaugeNotGiven } from './rules/gauge-not-given.ts';
+import { gaugeWorkedOtherwise } from './rules/gauge-worked-otherwise.ts';
 import { hookNotGiven } from './rules/hook-not-given.ts';
 import { hookNotListed } from './rules/hook-not-listed.ts';
 import { hookNotUsed } from './rules/hook-not-used.ts';
 import { leftoverText } from './rules/leftover-text.ts';
 import { lengthInOneUnit } from './rules/length-in-one-unit.ts';
 import { lengthInWordsOff } from './rules/length-in-words-off.ts';
+import { lengthUntilOff } from './rules/length-until-off.ts';
 import { linkNotPlain } from './rules/link-not-plain.ts';
 import { meetingWithoutEdge } from './rules/meeting-without-edge.ts';
 import { notionAmountNotGiven } from './rules/notion-amount-not-given.ts';
@@ -37,6 +40,7 @@ import { pieceWithoutRows } from './rules/piece-without-rows.ts';
 import { piecesDoNotMeet } from './rules/pieces-do-not-meet.ts';
 import { punctuationSlip } from './rules/punctuation-slip.ts';
 import { roundsContradicted } from './rules/rounds-contradicted.ts';
+import { rowCountOutOfLine } from './rules/row-count-out-of-line.ts';
 import { rowInWordsNotThere } from './rules/row-in-words-not-there.ts';
 import { rowWithoutWords } from './rules/row-without-words.ts';
 import { sideOfWorkOff } from './rules/side-of-work-off.ts';
@@ -45,6 +49,7 @@ import { sizeStepOutOfLine } from './rules/size-step-out-of-line.ts';
 import { smallPartOnChildSize } from './rules/small-part-on-child-size.ts';
 import { specialNameMissing } from './rules/special-name-missing.ts';
 import { specialNotUsed } from './rules/special-not-used.ts';
+import { spiralNotSaid } from './rules/spiral-not-said.ts';
 import { termInDoubt } from './rules/term-in-doubt.ts';
 import { testerMeasuredOff } from './rules/tester-measured-off.ts';
 import { testerUsedOff } from './rules/tester-used-off.ts';
@@ -58,6 +63,7 @@ import { wordingDiffers } from './rules/wording-differs.ts';
 import { yarnAmountNotGiven } from './rules/yarn-amount-not-given.ts';
 import { yarnAmountOff } from './rules/yarn-amount-off.ts';
 import { yarnAmountOutOfLine } from './rules/yarn-amount-out-of-line.ts';
+import { yarnNotFastenedOff } from './rules/yarn-not-fastened-off.ts';
 import { yarnNotGiven } from './rules/yarn-not-given.ts';
 import { yarnNotListed } from './rules/yarn-not-listed.ts';
 import { yarnNotUsed } from './rules/yarn-not-used.ts';
@@ -69,6 +75,7 @@ export const RULES: readonly Rule[] = [
   editionNotStated,
   gaugeNotGiven,
   gaugeInWordsDiffers,
+  gaugeWorkedOtherwise,
   hookNotGiven,
   hookNotListed,
   hookNotUsed,
@@ -102,6 +109,8 @@ export const RULES: readonly Rule[] = [
   turningChainContradicted,
   turningChainPlacedTwoWays,
   roundsContradicted,
+  spiralNotSaid,
+  yarnNotFastenedOff,
   sideOfWorkOff,
   rowInWordsNotThere,
   countInWordsOff,
@@ -109,13 +118,16 @@ export const RULES: readonly Rule[] = [
   sizeListWrongLength,
   typedNumbersOfLine,
   sizeStepOutOfLine,
+  rowCountOutOfLine,
   lengthInWordsOff,
+  lengthUntilOff,
   typedMeasurementOff,
   finishedMeasurementOff,
   testerMeasuredOff,
   piecesDoNotMeet,
   meetingWithoutEdge,
   pieceNotPutTogether,
+  finishingNotGiven,
   pieceInWordsNotThere,
   cordOnChildSize,
   smallPartOnChildSize,

@@ -99,6 +99,7 @@ function panel(id: string, name: string, meets: readonly Meeting[]): Piece {
       row(`${id}-1`, 'Sc in 2nd ch from hook and in each ch across, turn.'),
       row(`${id}-2`, 'Ch 1, sc in each st across, turn.'),
       repeat(`${id}-3`, `${id}-2`, `${id}-2`, 'panel rows'),
+      { type: 'prose', id: `${id}-4`, text: written('Fasten off.'), sizes: null },
     ],
     meets,
   };

@@ -82,9 +82,55 @@ const piece = (id: string, name: string): Piece => ({
     row(`${id}-1`, 'Sc in 2nd ch from hook and in each ch across, turn. (20 sc)'),
     row(`${id}-2`, 'Ch 1, sc in each st across, turn.'),
     repeat(`${id}-3`, `${id}-2`, `${id}-2`, '20'),
+    { type: 'prose', id: `${id}-4`, text: written('Fasten off.'), sizes: null },
   ],
   meets: [],
 });
+
+/** A block left out. */
+const without = (id: string): Plant => inBlock(id, () => []);
+
+/** A row repeated so many times more in some sizes. */
+const more = (after: string, of: string, rows: number, ...labels: readonly string[]): Plant =>
+  inBlock(after, (block) => [
+    block,
+    {
+      type: 'repeat',
+      id: `${after}-more`,
+      first: of,
+      last: of,
+      until: { kind: 'rows', rows: String(rows) },
+      sizes: labels.map((label) => size(label).id),
+    } satisfies Block,
+  ]);
+
+/** A ball worked in a spiral, which the finishing sews on. */
+const spiral: Plant = all(
+  (pattern) => ({
+    ...pattern,
+    pieces: [
+      ...pattern.pieces,
+      {
+        ...piece('knob', 'Knob'),
+        blocks: [
+          ...[
+            '6 sc in magic ring.',
+            '2 sc in each st around.',
+            'Sc in each st around.',
+            'Sc in each st around.',
+          ].map(
+            (text, i): Block => ({
+              ...(row(`knob-${i}`, text) as Extract<Block, { type: 'row' }>),
+              form: 'round',
+            }),
+          ),
+          { type: 'prose', id: 'knob-5', text: written('Fasten off.'), sizes: null },
+        ],
+      },
+    ],
+  }),
+  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, written('Sew the knob to the front.')] }),
+);
 
 export const withPiece =
   (id: string, name: string): Plant =>
@@ -96,11 +142,18 @@ const four: Plant = (pattern) => ({
   sizes: [...pattern.sizes, size('XL')],
   yarns: pattern.yarns.map((yarn) => ({ ...yarn, metres: { ...yarn.metres, 'size-xl': 680 } })),
 });
+const five: Plant = (pattern) => ({
+  ...four(pattern),
+  sizes: [...four(pattern).sizes, size('2X')],
+  yarns: four(pattern).yarns.map((yarn) => ({ ...yarn, metres: { ...yarn.metres, 'size-2x': 740 } })),
+});
 
 const typed = (id: string, ...values: readonly number[]): Plant =>
   inLine(id, {
     values: {
-      each: Object.fromEntries(values.map((value, i) => [`size-${['s', 'm', 'l', 'xl'][i]}`, cm(value)])),
+      each: Object.fromEntries(
+        values.map((value, i) => [`size-${['s', 'm', 'l', 'xl', '2x'][i]}`, cm(value)]),
+      ),
     },
   });
 
@@ -516,6 +569,94 @@ export const editing: readonly Planted[] = [
     sizes: [2],
   },
   {
+    name: 'a size with rows that no other has',
+    // At 18 rows in 10 cm, even: 72, 76, 80 and 82 rows; 20 more in L make 100.
+    plant: all(
+      four,
+      typed('height', 40, 42, 44, 46),
+      typed('width', 45, 50, 55, 60),
+      more('front-3', 'front-2', 20, 'L'),
+    ),
+    code: 'row-count-out-of-line',
+    node: 'front',
+    sizes: [2],
+    saying: ['76, 100, 82', 'about 79'],
+  },
+  {
+    name: 'a size with the rows of the size before it',
+    // 72, 80, 86, 94 and 100 rows; 6 more in M make the 86 of L.
+    plant: all(
+      five,
+      typed('height', 40, 44, 48, 52, 56),
+      typed('width', 45, 50, 55, 60, 65),
+      more('front-3', 'front-2', 6, 'M'),
+    ),
+    code: 'row-count-out-of-line',
+    node: 'front',
+    sizes: [2],
+    saying: ['86, 86, 94', 'no more than the size before it'],
+  },
+  {
+    name: 'work until a length that its rows have passed',
+    // 72 rows at 18 in 10 cm are 40 cm.
+    plant: inBlock('front-3', (block) => [
+      block,
+      row('front-on', 'Rep Row 2 until piece measures 30 cm (12 in) from beginning.'),
+    ]),
+    code: 'length-until-off',
+    node: 'front-on',
+    saying: ['30 cm', '72 rows before it make 40 cm'],
+  },
+  {
+    name: 'work until a length that the rows given do not come to',
+    plant: prose('front-2', 'Work on in sc until the piece measures 30 cm (12 in).'),
+    code: 'length-until-off',
+    node: 'front-2-prose',
+    words: '30 cm',
+    saying: ['the 72 rows that are given make 40 cm'],
+  },
+  {
+    name: 'a piece whose yarn is left on the hook',
+    plant: without('back-4'),
+    code: 'yarn-not-fastened-off',
+    node: 'back-3',
+    saying: ['the end of "Back"'],
+  },
+  {
+    name: 'a yarn joined while the one before hangs on the hook',
+    plant: inBlock('front-3', (block) => [
+      block,
+      row('front-edge', 'With RS facing, join yarn with sl st in first st, ch 1, sc in each st across.'),
+    ]),
+    code: 'yarn-not-fastened-off',
+    node: 'front-edge',
+    words: 'With RS facing, join yarn with sl st in first st',
+  },
+  {
+    name: 'rounds in a spiral that nothing announces',
+    plant: spiral,
+    code: 'spiral-not-said',
+    node: 'knob',
+    saying: ['"Knob"'],
+  },
+  {
+    name: 'a gauge of rounds for panels in rows',
+    plant: (pattern) => ({
+      ...pattern,
+      gauges: pattern.gauges.map((gauge) => ({ ...gauge, rounds: true })),
+    }),
+    code: 'gauge-worked-otherwise',
+    node: 'front',
+    saying: ['"Front" is worked in rows'],
+  },
+  {
+    name: 'two panels and no word of a seam',
+    plant: (pattern) => ({ ...pattern, finishing: [written('Weave in all ends.')] }),
+    code: 'finishing-not-given',
+    node: null,
+    saying: ['2 pieces are made apart'],
+  },
+  {
     name: 'a length that the rows do not make',
     plant: prose('back-3', 'The piece should measure 30 cm (12 in).'),
     code: 'length-in-words-off',
@@ -659,5 +800,66 @@ export const sound: readonly {
     plant: all(withPiece('gusset', 'Gusset'), finishing('Join all pieces with sl sts.')),
   },
   { name: 'edges that are no pieces', plant: finishing('Sew the sleeve openings flat.') },
+  {
+    name: 'yarn that the notes cut for all pieces',
+    plant: all(without('front-4'), without('back-4'), note('Fasten off after each piece.')),
+  },
+  {
+    name: 'yarn that is kept',
+    plant: all(without('back-4'), prose('back-3', 'Do not fasten off.')),
+  },
+  {
+    name: 'yarn drawn through what is left',
+    plant: all(without('back-4'), prose('back-3', 'Cut the yarn and draw it through the last loop.')),
+  },
+  {
+    name: 'a yarn joined after one was cut, within a row',
+    plant: all(
+      without('front-4'),
+      inBlock('front-3', (block) => [
+        block,
+        row('front-off', 'Ch 1, sc in each st across. Fasten off.'),
+        row('front-edge', 'With WS facing, join yarn with sl st in first st, ch 1, sc in each st across.'),
+        row('front-end', 'Fasten off.'),
+      ]),
+    ),
+    except: ['length-in-words-off', 'pieces-do-not-meet'],
+  },
+  { name: 'a spiral that the notes announce', plant: all(spiral, note('The knob is worked in a spiral.')) },
+  {
+    name: 'a spiral whose rounds are marked',
+    plant: all(spiral, note('Mark the first st of each round.')),
+  },
+  {
+    name: 'work until a length, before the rows that make it and after them',
+    plant: all(
+      prose('front-2', 'Work on in sc until the piece measures 40 (42, 44) cm / 16 (16½, 17½) in.'),
+      prose('back-3', 'Work until the piece measures 40 (42, 44) cm / 16 (16½, 17½) in.'),
+    ),
+  },
+  {
+    name: 'work until a length that its rows have still before them',
+    plant: inBlock('front-2', (block) => [
+      block,
+      row('front-on', 'Rep Row 2 until piece measures 20 cm (8 in) from beginning.'),
+    ]),
+    except: ['pieces-do-not-meet'],
+  },
+  {
+    name: 'work until a length from a place within',
+    plant: prose('front-3', 'Work until the band measures 5 cm (2 in) from the armhole.'),
+  },
+  {
+    name: 'rows that grow, with one small step for rounding',
+    // 40, 42, 43, 44 and 46 cm at 18 rows in 10 cm, even: 72, 76, 78, 80 and 82.
+    plant: all(five, typed('height', 40, 42, 43, 44, 46), typed('width', 45, 50, 55, 60, 65)),
+  },
+  {
+    name: 'a seam told in a paragraph of a piece',
+    plant: all(
+      (pattern) => ({ ...pattern, finishing: [] }),
+      prose('back-3', 'Sew the side edges of both panels.'),
+    ),
+  },
   { name: 'an apostrophe and inches', plant: note('The maker\'s own swatch was 4" (10 cm) wide.') },
 ];

@@ -93,7 +93,13 @@ describe('patterns in other houses’ styles', () => {
   });
 
   /** What an outline leaves to the maker, and says so. */
-  const LEFT_OPEN = new Set(['cover-incomplete', 'edition-not-stated', 'yarn-not-given', 'caution-printed']);
+  const LEFT_OPEN = new Set([
+    'cover-incomplete',
+    'edition-not-stated',
+    'yarn-not-given',
+    'caution-printed',
+    'finishing-not-given',
+  ]);
 
   it.each(
     (['us', 'uk'] as const).flatMap((terms) =>

@@ -1079,4 +1079,92 @@ export const faults: readonly Fault[] = [
     at: 'line-finished-hat',
     sizes: ['Adult'],
   },
+  {
+    in: 'vest',
+    name: 'a shoulder whose yarn is left on the hook',
+    plant: swap('Fasten off, leaving a long tail for the seam.', 'Leave a long tail for the seam.'),
+    code: 'yarn-not-fastened-off',
+    at: 'left-shoulder-6',
+  },
+  {
+    in: 'tee',
+    name: 'a piece made twice, and no word of a seam',
+    plant: (pattern) => ({
+      ...pattern,
+      pieces: pattern.pieces.slice(0, 1).map((each) => ({ ...each, make: 2 })),
+      finishing: [figured('Wash it and dry it flat.')],
+    }),
+    code: 'finishing-not-given',
+    at: null,
+    follows: [],
+  },
+  {
+    in: 'vest',
+    name: 'one size with 16 rows more',
+    // The back has 32, 34, 36, 38 … rows: 54 in L.
+    plant: piece('back', ({ blocks }) => ({
+      blocks: blocks.flatMap((block): readonly Block[] =>
+        block.type === 'repeat'
+          ? [block, { ...block, id: 'back-more', until: { kind: 'rows', rows: '16' }, sizes: ['size-l'] }]
+          : [block],
+      ),
+    })),
+    code: 'row-count-out-of-line',
+    at: 'back',
+    sizes: ['L'],
+  },
+  {
+    in: 'vest',
+    name: 'work until a length that the panel’s rows do not make',
+    // 51 rows make the 12¾ in from the hem to the armhole.
+    plant: swap(
+      'Fasten off. The last row',
+      'Work until the panel measures 20 cm (8 in). Fasten off. The last row',
+    ),
+    code: 'length-until-off',
+    at: { text: 'Work until the panel measures' },
+    words: '20 cm',
+  },
+  {
+    in: 'hat',
+    name: 'a ball in a spiral that nothing announces',
+    plant: (pattern) => ({
+      ...pattern,
+      notes: pattern.notes.slice(0, 2),
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...pattern.pieces[0]!,
+          id: 'ball',
+          name: 'Ball',
+          blocks: [
+            '6 dc in magic ring. (6 dc)',
+            '2 dc in each st around. (12 dc)',
+            'Dc in each st around. (12 dc)',
+          ].map(
+            (words, i): Block => ({
+              type: 'row',
+              id: `ball-${i}`,
+              text: figured(words),
+              sizes: null,
+              form: 'round',
+              title: null,
+            }),
+          ),
+        },
+      ],
+    }),
+    code: 'spiral-not-said',
+    at: 'ball',
+  },
+  {
+    in: 'hat',
+    name: 'a swatch in rows for a hat in rounds',
+    plant: (pattern) => ({
+      ...pattern,
+      gauges: pattern.gauges.map((gauge) => ({ ...gauge, rounds: false })),
+    }),
+    code: 'gauge-worked-otherwise',
+    at: 'hat',
+  },
 ];

@@ -1,12 +1,12 @@
 /** A paragraph among the rows says how long the work is, and its rows at the gauge make another length. */
 import { FIGURE } from '../../document/pattern.ts';
 import { perSize, text } from '../../findings/phrases.ts';
-import type { Item } from '../../notation/tree.ts';
 import { gaugeOf, lengthOfCount, stepsOf } from '../../study/gauge.ts';
 import type { BlockStudy } from '../../study/index.ts';
 import { formatLength, type Length, rational } from '../../trade/units.ts';
 import { toleranceFor } from '../asked.ts';
 import { blockAt } from '../blocks.ts';
+import { isAlongRows, isMeasured } from '../measured.ts';
 import { foundIn, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
 import { lengthsIn } from '../typed-lengths.ts';
@@ -22,10 +22,8 @@ interface Told {
 
 const MEASURES =
   /\b(?:(?:should|will|must) (?:now )?(?:measure|be)|measures?|measuring) (?:about |approximately |approx\.? |roughly |now )?$/iu;
-/** Not along the rows, or from a place within the piece. */
-const ASIDE =
-  /^[^.;]{0,40}?\b(?:wide|across|around|square|diameter|circumference|each way|from (?!(?:the )?(?:beginning|beg|start|foundation|bottom|lower edge|hem|cast|first row|ring|center|centre)))/iu;
-const WIDE = /\b(?:width|circumference|diameter|gap|opening|loop|tail|chain|tie|cord)\b[^.;]*$/iu;
+/** Work that is to go on until then: whether its rows stand before or after is asked apart. */
+const UNTIL = /\b(?:until|till)\b[^.;]*$/iu;
 
 /** Letters on either side of a length that say what is measured: no more are looked at, however long the text. */
 const NEAR = 120;
@@ -39,15 +37,10 @@ const lengthsTold = looking((text, kind): readonly Told[] => {
   return [...typed, ...figures].filter(
     ({ from, to }) =>
       MEASURES.test(text.slice(Math.max(0, from - NEAR), from)) &&
-      !ASIDE.test(text.slice(to, to + NEAR)) &&
-      !WIDE.test(text.slice(Math.max(0, from - NEAR), from)),
+      !UNTIL.test(text.slice(Math.max(0, from - NEAR), from)) &&
+      isAlongRows(text, from, to),
   );
 });
-
-/** "Rep Rows 2 and 3 until piece measures …" and the like: how many rows that is, only the maker's tape knows. */
-function isMeasured(items: readonly Item[]): boolean {
-  return items.some((item) => (item.type === 'rows-again' || item.type === 'even') && item.until !== null);
-}
 
 function lengthAt(told: Told, own: BlockStudy, size: number): Length | null {
   if (told.cm !== null) return rational(told.cm.length === 1 ? told.cm[0]! : (told.cm[size] ?? Number.NaN));
