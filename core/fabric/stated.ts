@@ -117,6 +117,9 @@ function checkPart(
 ): Fact | null {
   const said = amountOf(part.amount, env, figures);
   if (said === null) return null;
+  // A list that is too short says nothing of the sizes it leaves out; that is told of the list itself.
+  const { amount } = part;
+  if (amount.kind === 'sizes' && env.only === null && env.size >= amount.values.length) return null;
   const soleSpace = stated.parts.filter((other) => other.noun?.kind === 'space').length < 2;
   const numbers = right(part.noun, of, env, figures, stated.parts.length === 1, soleSpace);
   // "(4 shells, 2 dc)": beside units, stitches are those outside them.

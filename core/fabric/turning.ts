@@ -195,16 +195,17 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   };
 }
 
-/** Does the row work into the turning chain by that name, at its end or anywhere else? */
+/** Does some work go into the turning chain by that name? Then turning chains count in this piece. */
 export function worksTurningChain(items: readonly Item[]): boolean {
   return items.some((item) => {
-    if (item.type === 'work' || item.type === 'group')
-      return item.places.some((place) => place.kind === 'turning-chain');
-    if (item.type !== 'repeat') return false;
-    return (
-      worksTurningChain(item.items) ||
-      (item.last !== null && item.last.kind !== 'stop-at' && worksTurningChain(item.last.items))
-    );
+    if (item.type === 'work')
+      return item.stitch.base !== 'slip' && item.places.some((place) => place.kind === 'turning-chain');
+    if (item.type === 'group') return item.places.some((place) => place.kind === 'turning-chain');
+    if (item.type === 'repeat')
+      return (
+        worksTurningChain(item.items) || (item.last?.kind === 'ending' && worksTurningChain(item.last.items))
+      );
+    return item.type === 'again' && worksTurningChain(item.items);
   });
 }
 

@@ -78,6 +78,7 @@ import { repeatNotClosed } from './repeat-not-closed.ts';
 import { repeatNotOpened } from './repeat-not-opened.ts';
 import { repeatOfNothing } from './repeat-of-nothing.ts';
 import { repeatStartNotSaid } from './repeat-start-not-said.ts';
+import { rowForUnknownSize } from './row-for-unknown-size.ts';
 import { rowNotKnown } from './row-not-known.ts';
 import { rowNumberOutOfOrder } from './row-number-out-of-order.ts';
 import { sameTakenAsNext } from './same-taken-as-next.ts';
@@ -174,6 +175,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   otherTerms,
   patternCountedEven,
   pieceNotKnown,
+  rowForUnknownSize,
   placeDoesNotExist,
   postRoundChain,
   prosePassedOver,

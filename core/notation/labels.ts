@@ -4,7 +4,7 @@
  */
 import { readBracketCount } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
-import { bracketValues, numberWord, readAmount, readOrdinal } from './numbers.ts';
+import { bracketValues, LARGEST, numberWord, readAmount, readOrdinal } from './numbers.ts';
 import type { Amount, Label, RowNumbers, SizeFilter } from './tree.ts';
 
 const ROWS = ['rows', 'row', 'rnds', 'rnd'];
@@ -147,6 +147,30 @@ function number(c: Cursor): Amount | null {
   return { kind: 'one', value: Math.min(token.value, 1_000_000), ...c.span(start) };
 }
 
+/** "(2-7, 2-9)" behind "2-5": the range of each further size; empty where the bracket holds anything else. */
+function readRanges(c: Cursor): readonly { readonly first: number; readonly last: number }[] {
+  return (
+    c.attempt(() => {
+      const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+      if (close < 0 || close >= c.end || close - c.at > 160) return null;
+      c.at++;
+      const ranges: { first: number; last: number }[] = [];
+      while (c.at < close) {
+        const first = c.peek();
+        const last = c.peek(2);
+        const dash = ['-', 'to', '~'].includes(c.word(1));
+        if (first?.kind !== 'number' || !dash || last?.kind !== 'number') return null;
+        if (!Number.isInteger(first.value) || !Number.isInteger(last.value)) return null;
+        ranges.push({ first: Math.min(first.value, LARGEST), last: Math.min(last.value, LARGEST) });
+        c.at += 3;
+        if (c.at < close && !c.eatAny([',', ';', ':', '/'])) return null;
+      }
+      c.at = close + 1;
+      return ranges;
+    }) ?? []
+  );
+}
+
 /** "4", "4-10", "4, 6 and 8", "6 and all even rows" behind "row". */
 function readNumbers(c: Cursor): RowNumbers | null {
   const start = c.at;
@@ -170,6 +194,19 @@ function readNumbers(c: Cursor): RowNumbers | null {
   });
   if (last) {
     c.attempt(() => (c.eat('inclusive') ? true : null));
+    const ranges = first.kind === 'one' && last.kind === 'one' ? readRanges(c) : [];
+    if (ranges.length > 0 && first.kind === 'one' && last.kind === 'one') {
+      const all = [{ first: first.value, last: last.value }, ...ranges];
+      const span = c.span(start);
+      if (c.sizes !== null && c.sizes !== all.length)
+        c.fact('sizes-differ-in-length', span, { expected: c.sizes, got: all.length });
+      return {
+        kind: 'range',
+        first: { kind: 'sizes', values: all.map((range) => range.first), ...span },
+        last: { kind: 'sizes', values: all.map((range) => range.last), ...span },
+        ...span,
+      };
+    }
     return { kind: 'range', first, last, ...c.span(start) };
   }
   const onward = c.attempt(() => {

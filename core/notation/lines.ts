@@ -448,8 +448,12 @@ export class Sorter {
 
   /** A line behind a finished sentence that is a row of its own: "Rep last 2 rows …", or a row without label. */
   private startsAnew(line: Range, previous: string): boolean {
-    if (!['.', ')', ']', '!', 'turn'].includes(previous)) return false;
+    const ended = ['.', ')', ']', '!', 'turn'].includes(previous);
+    // "… 38 sts" without a full stop, and "Rep last row …" in a line of its own.
+    const capital = /^\p{Lu}/u.test(this.tokens[line.from]!.text);
+    if (!ended && (!capital || /^(?:[,;:*(-]|and|then|in|to|the|next|or)$/u.test(previous))) return false;
     if (this.wholeAt(line)) return true;
+    if (!ended) return false;
     // "Flatten ear: dc through both layers": nothing of the round above is left for it.
     if (
       /^(?:flatten|fold|pinch|press)$/u.test(this.tokens[line.from]!.word) &&

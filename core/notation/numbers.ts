@@ -169,6 +169,16 @@ function openList(c: Cursor, first: number): (number | null)[] | null {
   return values;
 }
 
+/** "61 (67) (73) 79": brackets around every other number only, so that the last stands bare. */
+function bareLast(c: Cursor, start: number, got: number): number | null {
+  const singles = got >= 3 && c.at - start === 1 + 3 * (got - 1);
+  const token = c.peek();
+  if (!singles || token?.kind !== 'number' || !token.gap || !Number.isInteger(token.value)) return null;
+  if (c.sizes !== null && c.sizes !== got + 1) return null;
+  c.at++;
+  return token.value;
+}
+
 /**
  * An amount at the position, or null. `lists` false keeps brackets behind a number for the caller;
  * `chains` true: of a chain, whose lone bracket at the end of a row is a second size and no count.
@@ -216,6 +226,8 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
     c.at = more.next;
   }
   if (values.length > 1) {
+    const bare = bareLast(c, start, values.length);
+    if (bare !== null) values.push(bare);
     checkSizes(c, start, values.length);
     return { kind: 'sizes', values, ...c.span(start) };
   }

@@ -68,6 +68,23 @@ function seemsTwoSizes(tokens: readonly Token[]): boolean {
   return pairs > 0;
 }
 
+/** "Ch 61, 67, 73, 79." as a line of its own: so many sizes that no other line announces; null for none. */
+function sizesOfChain(tokens: readonly Token[]): number | null {
+  for (const line of linesOf(tokens)) {
+    const words = tokens.slice(line.from, line.to);
+    if (words[0]?.word !== 'ch' || words[1]?.kind !== 'number') continue;
+    let n = 1;
+    let at = 2;
+    while (words[at]?.word === ',' && words[at + 1]?.kind === 'number') {
+      n += 1;
+      at += 2;
+    }
+    const ends = words[at] === undefined || ['.', 'ch', 'sts', 'turn'].includes(words[at]!.word);
+    if (n >= 3 && ends) return n;
+  }
+  return null;
+}
+
 /** "With RS facing, sk next 22 sts, join yarn in next st.": says only where the row below it begins. */
 function onlyJoins(row: RowTree): boolean {
   return (
@@ -91,7 +108,8 @@ export function readText(text: string, options: ReadOptions): TextTree {
     linesOf(tokens)
       .map((line) => readSizes(text, tokens, line))
       .find((found) => found !== null) ?? null;
-  const sizes = options.sizes ?? sizesFirst?.length ?? (seemsTwoSizes(tokens) ? 2 : null);
+  const sizes =
+    options.sizes ?? sizesFirst?.length ?? sizesOfChain(tokens) ?? (seemsTwoSizes(tokens) ? 2 : null);
   const known: ReadOptions = { ...options, sizes, ...(sizesFirst === null ? {} : { labels: sizesFirst }) };
   const sorter = new Sorter(text, tokens, known);
   sorter.sort();

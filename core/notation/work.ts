@@ -115,7 +115,7 @@ export function readWork(c: Cursor): Work | Item[] | null {
 /** "sl st to beg sc", "sl st to top of ch-3": a slip stitch goes into it, any other would stop before it. */
 function readTravel(c: Cursor): Place[] | null {
   return c.attempt(() => {
-    if (!c.eatAny(['over to', 'across to', 'along to', 'to'])) return null;
+    if (!c.eatAny(['over to', 'to'])) return null;
     c.eat('the');
     if (
       !c.isAny([

@@ -2,13 +2,13 @@
  * Which foundation chains a stitch pattern works on, found by working its rows over chains of every length:
  * nothing is declared, and no number is read off the text. Plain text only; the study has its own entry.
  */
-import { type Env, PieceWork, type Written } from '../fabric/index.ts';
+import { type Env, PieceWork, type Written, worksTurningChain } from '../fabric/index.ts';
 import type { Fact } from '../finding.ts';
 import { kindOf } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
 import type { Amount, Chain, Item, PieceTree, Ring, RowTree } from '../notation/tree.ts';
 import type { Terms } from '../trade/stitches.ts';
-import { conventionsIn, worksTurningChain } from './rows.ts';
+import { conventionsIn } from './rows.ts';
 
 export interface Multiple {
   /** Chains that one repeat takes. */

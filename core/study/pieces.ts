@@ -12,6 +12,7 @@ import {
   type Tally,
   type Tracer,
   workRow,
+  worksTurningChain,
 } from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
@@ -20,7 +21,7 @@ import type { Convention, Definition, RowTree } from '../notation/tree.ts';
 import { type EdgeSource, edgeFabric } from './edges.ts';
 import type { Memory } from './memory.ts';
 import { type Readings, rowBlocks } from './reading.ts';
-import { conventionsIn, worksTurningChain } from './rows.ts';
+import { conventionsIn } from './rows.ts';
 import { reportFigures, type SizeWork, workSize } from './size-work.ts';
 
 export type Side = 'RS' | 'WS';

@@ -10,11 +10,21 @@ import {
   type RowResult,
   type Tracer,
   type Written,
+  worksTurningChain,
 } from '../fabric/index.ts';
 import type { Fact, Finding } from '../finding.ts';
 import { type SizedFact, tell } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
-import type { Amount, Convention, Definition, Item, PieceTree, RowTree, TextTree } from '../notation/tree.ts';
+import type {
+  Amount,
+  Convention,
+  Definition,
+  Item,
+  PieceTree,
+  RowTree,
+  SizeFilter,
+  TextTree,
+} from '../notation/tree.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { stitchAbbreviation } from '../trade/terms.ts';
 
@@ -242,20 +252,6 @@ function conventionsOfRow(row: RowTree): readonly Convention[] {
   return made;
 }
 
-/** Does some row work into the top of a turning chain? Then turning chains count in this piece. */
-export function worksTurningChain(items: readonly Item[]): boolean {
-  return items.some((item) => {
-    if (item.type === 'work')
-      return item.stitch.base !== 'slip' && item.places.some((place) => place.kind === 'turning-chain');
-    if (item.type === 'group') return item.places.some((place) => place.kind === 'turning-chain');
-    if (item.type === 'repeat')
-      return (
-        worksTurningChain(item.items) || (item.last?.kind === 'ending' && worksTurningChain(item.last.items))
-      );
-    return item.type === 'again' && worksTurningChain(item.items);
-  });
-}
-
 /** "All other sizes:" leaves out the sizes that the rows right before it are for. */
 function othersNamed(rows: readonly RowTree[]): readonly RowTree[] {
   let named: string[] = [];
@@ -268,6 +264,28 @@ function othersNamed(rows: readonly RowTree[]): readonly RowTree[] {
   });
 }
 
+/** The labels that a row is for, in lower case; "2nd size" by its label. */
+function wantedIn(only: SizeFilter, labels: readonly string[]): readonly string[] {
+  return only.labels.map((label) => {
+    // "2nd and 3rd sizes only"
+    const nth = /^(\d+)(?:st|nd|rd|th)$/i.exec(label);
+    const named = nth === null || labels.includes(label) ? label : (labels[Number(nth[1]) - 1] ?? label);
+    return named.toLowerCase();
+  });
+}
+
+/** Sizes that a row is for and that there are not. `named`: the text calls its sizes by names. */
+function unknownSizes(row: RowTree, labels: readonly string[], named: boolean): readonly Fact[] {
+  const { only } = row;
+  if (only === null) return [];
+  const known = labels.map((label) => label.toLowerCase());
+  const wanted = wantedIn(only, labels);
+  const missing = only.labels.filter((_, i) => !known.includes(wanted[i]!));
+  if (missing.length === 0) return [];
+  const data = { missing, sizes: named ? labels : [] };
+  return [{ code: 'row-for-unknown-size', from: only.from, to: only.to, data }];
+}
+
 /** Indexes of the sizes a row is for; null = all; 'none' = not this size. */
 export function sizesFor(
   row: RowTree,
@@ -275,12 +293,7 @@ export function sizesFor(
   labels: readonly string[],
 ): readonly number[] | null | 'none' {
   if (row.only === null) return null;
-  const wanted = row.only.labels.map((label) => {
-    // "2nd and 3rd sizes only"
-    const nth = /^(\d+)(?:st|nd|rd|th)$/i.exec(label);
-    const named = nth === null || labels.includes(label) ? label : (labels[Number(nth[1]) - 1] ?? label);
-    return named.toLowerCase();
-  });
+  const wanted = wantedIn(row.only, labels);
   const named = labels.flatMap((label, i) => (wanted.includes(label.toLowerCase()) ? [i] : []));
   const chosen = row.only.except ? labels.map((_, i) => i).filter((i) => !named.includes(i)) : named;
   return chosen.includes(size) ? chosen : 'none';
@@ -334,7 +347,9 @@ function reportRow(
   const uneven = row.facts.some((fact) => fact.code === 'sizes-differ-in-length')
     ? []
     : unevenLists(row, sizes, telling.labels);
-  const facts: SizedFact[] = [...row.facts, ...uneven].map((fact) => ({ size: null, fact }));
+  const named = telling.labels.some((label, i) => label !== String(i + 1));
+  const unknown = unknownSizes(row, telling.labels, named);
+  const facts: SizedFact[] = [...row.facts, ...uneven, ...unknown].map((fact) => ({ size: null, fact }));
   results.forEach((result, size) => {
     for (const fact of result.facts) facts.push({ size: sizes === 1 ? null : size, fact });
   });

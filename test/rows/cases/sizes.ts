@@ -6,6 +6,68 @@ import { lines, type RowCase } from '../types.ts';
 
 export const sizes: readonly RowCase[] = [
   {
+    name: 'each further size in brackets of its own, the last without',
+    terms: 'us',
+    text: lines(
+      'Ch 61 (67) (73) 79.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. 60 (66) (72) 78 sc.',
+    ),
+    counts: [
+      [61, 67, 73, 79],
+      [60, 66, 72, 78],
+    ],
+  },
+  {
+    name: 'a chain of four sizes that nothing else announces',
+    terms: 'us',
+    text: lines(
+      'Ch 61, 67, 73, 79.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (60, 66, 72, 78) sc.',
+    ),
+    counts: [
+      [61, 67, 73, 79],
+      [60, 66, 72, 78],
+    ],
+  },
+  {
+    name: 'a range of rows for each size',
+    terms: 'us',
+    // 2 more in each of 4, 6 and 8 rows
+    text: lines(
+      'Ch 21 (25, 29).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. 20 (24, 28) sc.',
+      'Rows 2-5 (2-7, 2-9): Ch 1, turn, 2 sc in first st, sc across to last st, 2 sc in last st. 28 (36, 44) sc.',
+      'Row 6 (8, 10): Ch 1, turn, sc across.',
+    ),
+    counts: [
+      [21, 25, 29],
+      [20, 24, 28],
+      [28, 36, 44],
+      [28, 36, 44],
+    ],
+  },
+  {
+    name: 'a row for sizes that are never named',
+    terms: 'us',
+    text: lines(
+      'Ch 21 (25, 29).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across.',
+      'Row 2 (Sizes M and L only): Ch 1, turn, sc across.',
+    ),
+    counts: [[21, 25, 29], [20, 24, 28], null],
+    findings: [{ row: 2, code: 'row-for-unknown-size' }],
+  },
+  {
+    name: 'a count that is one number short is told once',
+    terms: 'us',
+    text: lines('Ch 21 (25, 29).', 'Row 1: Sc in 2nd ch from hook and in each ch across. 20 (24) sc.'),
+    counts: [
+      [21, 25, 29],
+      [20, 24, 28],
+    ],
+    findings: [{ row: 1, code: 'sizes-differ-in-length' }],
+  },
+  {
     name: 'round brackets and commas',
     terms: 'us',
     text: lines(

@@ -14,6 +14,19 @@ const ukDc = (n: number): readonly string[] => [
 
 export const wholeRows: readonly RowCase[] = [
   {
+    name: 'a row said again behind a count without a full stop',
+    terms: 'uk',
+    text: lines(
+      'Ch 41.',
+      'Row 1: Dc in 2nd ch from hook, dc to end. 40 sts',
+      'Next row: 1ch, dc2tog, dc to last 2 sts, dc2tog. 38 sts',
+      'Rep last row 3 times more. 32 sts.',
+      'Work 5 rows straight.',
+    ),
+    counts: [41, 40, 38, 32, 32],
+    source: 'common practice, no source',
+  },
+  {
     name: 'range worked with its own words',
     terms: 'us',
     text: lines(...usSc(20), 'Rows 2-10: Ch 1, sc in each st across, turn. (20 sc)'),
