@@ -224,7 +224,7 @@ function onFewer(
   notes: ChartNote[],
 ): readonly TracedRow[] | null {
   const first = drawn[0]!.trace;
-  if (widest(drawn) <= FEW || first.below.some(({ kind }) => kind === 'ring')) return null;
+  if (widest(drawn) <= FEW || isAroundHole(first)) return null;
   const whole = first.below.length;
   const instead = uncounted(study, full);
   const fits = (tried: Traced | null, skip: number): readonly TracedRow[] | null => {
@@ -286,6 +286,11 @@ function onFewer(
     return fits(tried, skip);
   });
 }
+
+/** Does a row go into the hole of a ring, of yarn or of chains? Its stitches are not those of the ring. */
+const isAroundHole = ({ below, makings }: TracedRow['trace']): boolean =>
+  below.some(({ kind }) => kind === 'ring') ||
+  makings.some(({ feet }) => feet.some(({ kind }) => kind === 'ring'));
 
 /** The fabric below the first row, where it is of one sort of stitch, so that fewer of them are the same ground. */
 function belowOf(first: TracedRow['trace']): Fabric | null {
