@@ -452,7 +452,7 @@ export class Progress {
     )
       return;
     const side = this.below.slice(this.firstUsed + 1, Math.max(this.firstUsed + 1, this.below.length - 1));
-    this.below = [...this.below, ...side, OPEN_CHAIN_SITE];
+    this.below = [...this.below, ...side.reverse(), OPEN_CHAIN_SITE];
   }
 
   /** Below is a tube, which may be folded flat. */

@@ -206,6 +206,52 @@ describe('what a chart shows', () => {
     expect(Math.max(...off)).toBeLessThan(6);
   });
 
+  test('rounds worked into a ring of chains are drawn about it, with all its chains, however many stitches they have', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 4, join with sl st to form a ring.');
+      work.round('Ch 3 (counts as dc), 11 dc in ring, join with sl st in top of ch-3. (12 dc)');
+      work.round(
+        'Ch 3 (counts as dc), dc in same st, 2 dc in each st around, join with sl st in top of ch-3. (24 dc)',
+      );
+      work.round(
+        'Ch 3 (counts as dc), dc in same st, dc in next st, *2 dc in next st, dc in next st; rep from * around, join with sl st in top of ch-3. (36 dc)',
+      );
+    }, null);
+    expect(drawing.notes.join(' ')).toMatch(/^Read from the centre outwards/u);
+    expect(drawing.notes.join(' ')).not.toContain('instead of');
+    expect(namesIn(drawing.parts[0]!.shapes)).toContain('ring 4');
+    expect(readChart(drawing.parts, 3).map(({ stitches }) => stitches)).toEqual([12, 24, 36]);
+  });
+
+  test('rounds about a foundation chain lie on both sides of it', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 9.');
+      work.round(
+        'Sc in 2nd ch from hook and in next 6 ch, 3 sc in last ch, working along opposite side of foundation ch, sc in next 6 ch, 2 sc in last ch, join with sl st in first sc. (18 sc)',
+      );
+      work.round(
+        'Ch 1, 2 sc in first st, sc in next 6 sts, 2 sc in each of next 3 sts, sc in next 6 sts, 2 sc in each of next 2 sts, join with sl st in first sc. (24 sc)',
+      );
+    }, null);
+    expect(drawing.parts).toHaveLength(1);
+    expect(readChart(drawing.parts, 2).map(({ stitches }) => stitches)).toEqual([18, 24]);
+    const chain = drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'foundation')!;
+    const level = middleOf(chain).y;
+    const [first, second] = [0, 1].map((row) => named(rowGroup(drawing, row), 'stitch t1').map(middleOf));
+    // One in the first chain and six beyond it above; six on the way back below, and one of the last chain.
+    const above = first!.slice(0, 7);
+    const below = first!.slice(10, 16);
+    for (const { y } of above) expect(y).toBeLessThan(level);
+    for (const { y } of below) expect(y).toBeGreaterThan(level);
+    // The way back begins under the end of the way out: the second chain before the last is used by both.
+    expect(below[0]!.x).toBeCloseTo(above[6]!.x, 0);
+    // The three of the last chain stand farthest out, and the second round lies outside the first.
+    expect(Math.min(...first!.map(({ x }) => x))).toBe(Math.min(...first!.slice(7, 10).map(({ x }) => x)));
+    const far = (points: readonly { x: number; y: number }[]) =>
+      Math.max(...points.map(({ y }) => y)) - level;
+    expect(far(second!)).toBeGreaterThan(far(first!));
+  });
+
   test('a stitch without a symbol is a letter that the key explains', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 8.');

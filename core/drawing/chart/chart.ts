@@ -18,6 +18,7 @@ import {
   problemInWords,
   sectorInWords,
 } from './notes.ts';
+import { layOvals } from './ovals.ts';
 import { type ChartPlan, planChart } from './plan.ts';
 import { layRounds } from './rounds.ts';
 import { drawSheet, type SheetStyle, sheetSize } from './sheet.ts';
@@ -165,7 +166,8 @@ function laidOut(graph: Graph, width: number, large: boolean, letters: ReadonlyM
     unit = least;
     return false;
   };
-  const whole = graph.form === 'rounds' ? layRounds(graph) : layFlat(graph);
+  const rounds = graph.baseKind === 'chain' ? layOvals : layRounds;
+  const whole = graph.form === 'rounds' ? rounds(graph) : layFlat(graph);
   if (fits(whole, null)) return { graph, layout: whole, windows: [null], style: style(), notes: [] };
   const sector = graph.form === 'rounds' ? sectorOf(whole) : null;
   if (sector !== null && fits(whole, sector.window)) {

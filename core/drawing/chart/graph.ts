@@ -66,7 +66,8 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
   const inRing = first.ring !== null && first.ring <= LARGEST_RING && first.round;
   const made: ChartRow[] = [];
   // The first row is read from the right, unless its wrong side faces; a round anticlockwise.
-  let way: 1 | -1 = inRing ? 1 : -1;
+  const about = first.round && baseKind === 'chain' && goAbout(base, nodesOf(first, 0, new Map(known)));
+  let way: 1 | -1 = inRing || about ? 1 : -1;
   rows.forEach(({ trace, number }, index) => {
     const side = sides[index] ?? null;
     if (index === 0) {
@@ -83,12 +84,29 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
     });
   });
   return {
-    form: inRing && rows.every(({ trace }) => trace.round) ? 'rounds' : 'flat',
+    form: (inRing || about) && rows.every(({ trace }) => trace.round) ? 'rounds' : 'flat',
     base,
     baseKind,
     ring: first.ring ?? 0,
     rows: made,
   };
+}
+
+/**
+ * Does a round go about a foundation chain? Its chains are worked into once on the way out and again on the
+ * way back, from the far end.
+ */
+function goAbout(base: readonly Node[], nodes: readonly Node[]): boolean {
+  const ats = nodes.flatMap((node) => {
+    const at = node.feet.length === 0 ? -1 : base.indexOf(node.feet[0]!);
+    return at < 0 ? [] : [at];
+  });
+  const far = ats.lastIndexOf(Math.max(...ats));
+  const out = ats.slice(0, far + 1);
+  const back = ats.slice(far + 1);
+  const rises = out.every((at, i) => i === 0 || at >= out[i - 1]!);
+  const falls = back.every((at, i) => i === 0 || at <= back[i - 1]!);
+  return base.length > 1 && back.length > 0 && back.length * 2 >= out.length - 2 && rises && falls;
 }
 
 /** Is it a round that is not turned before? All of such face one side. */
