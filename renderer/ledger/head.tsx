@@ -6,6 +6,11 @@ import type { Size } from '../../core/document/pattern.ts';
 import { ledgerWords } from '../words/ledger.ts';
 import type { Columns } from './columns.ts';
 
+/** Letters of a word that a column of the ledger has room for. */
+const ROOM = 5;
+
+const isLong = ({ label }: Size): boolean => label.split(/\s/).some((word) => word.length > ROOM);
+
 export interface HeadProps {
   readonly sizes: readonly Size[];
   readonly columns: Columns;
@@ -20,7 +25,7 @@ export function Head({ sizes, columns, focus, stop, onChoose }: HeadProps) {
   const isFolded = columns.count === 1 && sizes.length > 1;
   return (
     <thead className="ledger-head">
-      <tr aria-rowindex={1} className="ledger-labels">
+      <tr aria-rowindex={1} className={sizes.some(isLong) ? 'ledger-labels is-long' : 'ledger-labels'}>
         <th scope="col" aria-colindex={1} className="unseen">
           {ledgerWords.corner}
         </th>

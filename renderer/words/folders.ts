@@ -1,7 +1,7 @@
 /** Words of the dialog for files and folders that a browser page shows in place of the system's. Sentences only. */
 
 export const folderWords = {
-  title: { open: 'Open a pattern', save: 'Save the pattern', folder: 'Choose a folder for the PDFs' },
+  title: { open: 'Open a pattern', save: 'Save the pattern', folder: 'Choose a folder' },
   begin: 'Begin at',
   inFolder: (name: string) => `In “${name}”`,
   above: 'Folder above',

@@ -30,7 +30,7 @@ export const formWords = {
       prose: 'Text',
       heading: 'Heading',
     },
-    rowTitle: 'Word before “Row”, if any',
+    rowTitle: 'Words before “Row” or “Rnd”, if any',
     rowTitleHint: 'such as Set-up or Dec',
     first: 'From',
     last: 'To',
@@ -80,7 +80,7 @@ export const formWords = {
     removeMeeting: (number: number) => `Take seam ${number} out`,
     mineCount: 'Has',
     otherCount: 'The other has',
-    removePiece: 'Take the piece out',
+    removePiece: 'Remove the piece',
   },
   special: {
     title: 'Special stitch',
