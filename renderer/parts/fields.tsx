@@ -53,7 +53,8 @@ interface Labelled {
   readonly className?: string | undefined;
 }
 
-function Field({
+/** A field under its label, with what is told about it below. */
+export function Field({
   label,
   note,
   className,
@@ -119,13 +120,21 @@ export function DraftField({
   );
 }
 
-export interface ChoiceFieldProps extends Labelled {
-  readonly value: string;
-  readonly options: readonly (readonly [value: string, words: string])[];
-  readonly onGive: (value: string) => void;
+export interface ChoiceFieldProps<T extends string> extends Labelled {
+  readonly value: T;
+  readonly options: readonly (readonly [value: T, words: string])[];
+  readonly onGive: (value: T) => void;
 }
 
-export function ChoiceField({ label, note, className, value, options, onGive }: ChoiceFieldProps) {
+/** One of several, from a list. */
+export function ChoiceField<T extends string>({
+  label,
+  note,
+  className,
+  value,
+  options,
+  onGive,
+}: ChoiceFieldProps<T>) {
   return (
     <Field label={label} note={note} className={className}>
       {(id, noteId) => (
@@ -133,7 +142,7 @@ export function ChoiceField({ label, note, className, value, options, onGive }: 
           id={id}
           aria-describedby={noteId}
           value={value}
-          onChange={({ target }) => onGive(target.value)}
+          onChange={({ target }) => onGive(target.value as T)}
         >
           {options.map(([option, words]) => (
             <option key={option} value={option}>

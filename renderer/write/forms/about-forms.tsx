@@ -3,10 +3,10 @@
 import type { AttributesOf } from '../../../core/document/attributes.ts';
 import { level, levels } from '../../../core/trade/levels.ts';
 import { removeNode, setAttributes, setPart } from '../../desk/edits.ts';
+import { ChoiceField, DraftField } from '../../parts/fields.tsx';
 import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
-import { Choice, TextField } from './fields.tsx';
 
 export function SpecialForm({ id, onClose }: { readonly id: string; readonly onClose: () => void }) {
   const desk = useDesk();
@@ -14,12 +14,13 @@ export function SpecialForm({ id, onClose }: { readonly id: string; readonly onC
   if (special === undefined) return null;
   const words = formWords.special;
   const field = (name: 'nameUs' | 'abbrUs' | 'nameUk' | 'abbrUk') => (
-    <TextField
+    <DraftField
       label={words[name]}
       value={special[name]}
-      onGive={(value) =>
-        desk.dispatch(setAttributes<'special'>(desk.view().state, id, { [name]: value.trim() }))
-      }
+      onGive={(value) => {
+        desk.dispatch(setAttributes<'special'>(desk.view().state, id, { [name]: value.trim() }));
+        return true;
+      }}
     />
   );
   return (
@@ -60,8 +61,10 @@ export function CoverForm({ onClose }: { readonly onClose: () => void }) {
   const desk = useDesk();
   const about = useDeskView((view) => view.pattern.about);
   const words = formWords.cover;
-  const set = (attributes: Partial<AttributesOf<'cover'>>) =>
+  const set = (attributes: Partial<AttributesOf<'cover'>>) => {
     desk.dispatch(setPart<'cover'>(desk.view().state, ['cover'], attributes));
+    return true;
+  };
   return (
     <Modal
       title={words.title}
@@ -73,8 +76,8 @@ export function CoverForm({ onClose }: { readonly onClose: () => void }) {
         </button>
       }
     >
-      <TextField label={words.designer} value={about.designer} onGive={(designer) => set({ designer })} />
-      <Choice
+      <DraftField label={words.designer} value={about.designer} onGive={(designer) => set({ designer })} />
+      <ChoiceField
         label={words.level}
         value={String(about.level)}
         options={levels.map((item) => [String(item.level), item.name] as const)}
@@ -83,10 +86,10 @@ export function CoverForm({ onClose }: { readonly onClose: () => void }) {
           if (chosen !== null) set({ level: chosen.level });
         }}
       />
-      <TextField label={words.garment} value={about.garment} onGive={(garment) => set({ garment })} />
+      <DraftField label={words.garment} value={about.garment} onGive={(garment) => set({ garment })} />
       <div className="form-line">
-        <TextField label={words.version} value={about.version} onGive={(version) => set({ version })} />
-        <div className="form-field">
+        <DraftField label={words.version} value={about.version} onGive={(version) => set({ version })} />
+        <div className="field">
           <label htmlFor="cover-date">{words.date}</label>
           <input
             id="cover-date"

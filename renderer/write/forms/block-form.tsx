@@ -1,11 +1,13 @@
 /** The form of a block: what it is, its title, the rows it repeats, the line it is shaped by, its sizes. */
 import type { Block, Piece } from '../../../core/document/pattern.ts';
 import { removeNode, setAttributes, turnBlock } from '../../desk/edits.ts';
+import { ChoiceField, DraftField } from '../../parts/fields.tsx';
 import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
 import { writeWords } from '../../words/write.ts';
-import { Choice, ExpressionField, Field, SizeChoice, SizeValues, TextField } from './fields.tsx';
+import { ExpressionField } from './expression.tsx';
+import { SizeChoice, SizeValues } from './sizes.tsx';
 
 const words = formWords.block;
 type Text = Extract<Block, { type: 'row' | 'prose' | 'heading' }>;
@@ -76,24 +78,22 @@ function TextForm({ block }: { readonly block: Text }) {
   const kinds = Object.entries(words.kinds) as [keyof typeof words.kinds, string][];
   return (
     <>
-      <Choice
+      <ChoiceField
         label={words.kind}
         value={kind}
         options={kinds}
         onGive={(next) => desk.dispatch(turnBlock(desk.view().state, block.id, next))}
       />
       {block.type === 'row' && (
-        <TextField
+        <DraftField
           label={words.rowTitle}
           value={block.title ?? ''}
           hint={words.rowTitleHint}
-          onGive={(title) =>
-            desk.dispatch(
-              setAttributes<'row'>(desk.view().state, block.id, {
-                title: title.trim() === '' ? null : title.trim(),
-              }),
-            )
-          }
+          onGive={(typed) => {
+            const title = typed.trim() === '' ? null : typed.trim();
+            desk.dispatch(setAttributes<'row'>(desk.view().state, block.id, { title }));
+            return true;
+          }}
         />
       )}
     </>
@@ -118,15 +118,20 @@ function RepeatForm({ block, piece }: { readonly block: Repeat; readonly piece: 
   return (
     <>
       <div className="form-line">
-        <Choice
+        <ChoiceField
           label={words.first}
           value={block.first}
           options={options}
           onGive={(first) => set({ first })}
         />
-        <Choice label={words.last} value={block.last} options={options} onGive={(last) => set({ last })} />
+        <ChoiceField
+          label={words.last}
+          value={block.last}
+          options={options}
+          onGive={(last) => set({ last })}
+        />
       </div>
-      <Choice
+      <ChoiceField
         label={words.until}
         value={until.kind}
         options={Object.entries(words.untils) as [Repeat['until']['kind'], string][]}
@@ -158,7 +163,7 @@ function ShapingForm({ block }: { readonly block: Shaping }) {
       {shaping.length === 0 ? (
         <p className="quiet">{words.noLines}</p>
       ) : (
-        <Choice
+        <ChoiceField
           label={words.line}
           value={block.line}
           options={names}
@@ -166,13 +171,8 @@ function ShapingForm({ block }: { readonly block: Shaping }) {
         />
       )}
       {cells.length > 0 && <SizeValues values={cells.map(({ value }) => value?.[units] ?? null)} />}
-      <Field label={words.result}>
-        {(id) => (
-          <div id={id}>
-            <SizeValues values={report.blocks.get(block.id)?.rows ?? []} />
-          </div>
-        )}
-      </Field>
+      <p className="form-caption">{words.result}</p>
+      <SizeValues values={report.blocks.get(block.id)?.rows ?? []} />
     </>
   );
 }

@@ -7,7 +7,7 @@ import { useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
 import { putFigure } from '../commands/insert.ts';
 import type { Popup } from '../popups.ts';
-import { TrialResult, useTrial } from './fields.tsx';
+import { TrialResult, useTrial } from './expression.tsx';
 
 const words = formWords.figure;
 
@@ -61,7 +61,7 @@ export function FigureForm({
         </>
       }
     >
-      <div className="form-field">
+      <div className="field">
         <label htmlFor={id}>{words.what}</label>
         <input
           id={id}

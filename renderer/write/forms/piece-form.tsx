@@ -1,14 +1,18 @@
 /** The form of a piece: how often it is made, what it starts from, its first side, which edges it must meet. */
 import type { Edge, Meeting, Piece } from '../../../core/document/pattern.ts';
 import { removeNode, setAttributes } from '../../desk/edits.ts';
+import { ChoiceField, DraftField } from '../../parts/fields.tsx';
 import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { blockWords } from '../../words/blocks.ts';
 import { formWords } from '../../words/forms.ts';
-import { Choice, ExpressionField, NumberField, SizeValues } from './fields.tsx';
+import { ExpressionField } from './expression.tsx';
+import { SizeValues } from './sizes.tsx';
 
 const words = formWords.piece;
 
+/** More than anyone makes of a piece, or leaves waiting in it. */
+const MOST = 1000;
 const NEW_EDGE: Edge = { piece: '', kind: 'top', amount: null, which: 1 };
 const EDGES = Object.entries(words.edges) as [Edge['kind'], string][];
 
@@ -43,21 +47,15 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
       }
     >
       <div className="form-line">
-        <NumberField
-          label={words.make}
-          value={piece.make}
-          least={1}
-          most={1000}
-          onGive={(make) => set({ make })}
-        />
-        <Choice
+        <CountField label={words.make} value={piece.make} onGive={(make) => set({ make })} />
+        <ChoiceField
           label={words.firstSide}
           value={piece.firstSide ?? 'none'}
           options={Object.entries(words.sides) as ['RS' | 'WS' | 'none', string][]}
           onGive={(side) => set({ firstSide: side === 'none' ? null : side })}
         />
       </div>
-      <Choice
+      <ChoiceField
         label={words.start}
         value={start.kind}
         options={Object.entries(words.starts) as [Piece['start']['kind'], string][]}
@@ -135,6 +133,33 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
   );
 }
 
+/** A whole number from 1 on. */
+function CountField({
+  label,
+  value,
+  onGive,
+}: {
+  readonly label: string;
+  readonly value: number;
+  readonly onGive: (value: number) => void;
+}) {
+  return (
+    <DraftField
+      label={label}
+      className="short"
+      numeric
+      value={String(value)}
+      fault={words.notACount(MOST)}
+      onGive={(typed) => {
+        const number = Number(typed);
+        const fits = typed.trim() !== '' && Number.isInteger(number) && number >= 1 && number <= MOST;
+        if (fits) onGive(number);
+        return fits;
+      }}
+    />
+  );
+}
+
 function MeetingFields({
   number,
   piece,
@@ -198,27 +223,21 @@ function EdgeFields({
     <>
       <div className="form-line">
         {own === null && (
-          <Choice
+          <ChoiceField
             label={words.ofPiece}
             value={edge.piece}
             options={options}
             onGive={(piece) => onGive({ ...edge, piece })}
           />
         )}
-        <Choice
+        <ChoiceField
           label={words.edgeKind}
           value={edge.kind}
           options={EDGES}
           onGive={(kind) => onGive({ ...edge, kind })}
         />
         {edge.kind === 'opening' && (
-          <NumberField
-            label={words.which}
-            value={edge.which}
-            least={1}
-            most={1000}
-            onGive={(which) => onGive({ ...edge, which })}
-          />
+          <CountField label={words.which} value={edge.which} onGive={(which) => onGive({ ...edge, which })} />
         )}
       </div>
       {edge.kind !== 'seam' && (
