@@ -2,11 +2,11 @@
 
 import type { AttributesOf } from '../../../core/document/attributes.ts';
 import { level, levels } from '../../../core/trade/levels.ts';
-import { removeNode, setAttributes, setPart } from '../../desk/edits.ts';
+import { setAttributes, setPart } from '../../desk/edits.ts';
 import { ChoiceField, DraftField } from '../../parts/fields.tsx';
-import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
+import { Form } from './form.tsx';
 
 export function SpecialForm({ id, onClose }: { readonly id: string; readonly onClose: () => void }) {
   const desk = useDesk();
@@ -24,27 +24,7 @@ export function SpecialForm({ id, onClose }: { readonly id: string; readonly onC
     />
   );
   return (
-    <Modal
-      title={words.title}
-      onClose={onClose}
-      className="form"
-      buttons={
-        <>
-          <button
-            type="button"
-            onClick={() => {
-              onClose();
-              desk.dispatch(removeNode(desk.view().state, id));
-            }}
-          >
-            {formWords.remove}
-          </button>
-          <button type="button" className="chief" onClick={onClose}>
-            {formWords.done}
-          </button>
-        </>
-      }
-    >
+    <Form title={words.title} onClose={onClose} node={id}>
       <div className="form-line">
         {field('nameUs')}
         {field('abbrUs')}
@@ -53,7 +33,7 @@ export function SpecialForm({ id, onClose }: { readonly id: string; readonly onC
         {field('nameUk')}
         {field('abbrUk')}
       </div>
-    </Modal>
+    </Form>
   );
 }
 
@@ -66,16 +46,7 @@ export function CoverForm({ onClose }: { readonly onClose: () => void }) {
     return true;
   };
   return (
-    <Modal
-      title={words.title}
-      onClose={onClose}
-      className="form"
-      buttons={
-        <button type="button" className="chief" onClick={onClose}>
-          {formWords.done}
-        </button>
-      }
-    >
+    <Form title={words.title} onClose={onClose} node={null}>
       <DraftField label={words.designer} value={about.designer} onGive={(designer) => set({ designer })} />
       <ChoiceField
         label={words.level}
@@ -99,6 +70,6 @@ export function CoverForm({ onClose }: { readonly onClose: () => void }) {
           />
         </div>
       </div>
-    </Modal>
+    </Form>
   );
 }

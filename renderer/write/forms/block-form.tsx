@@ -1,12 +1,12 @@
 /** The form of a block: what it is, its title, the rows it repeats, the line it is shaped by, its sizes. */
 import type { Block, Piece } from '../../../core/document/pattern.ts';
-import { removeNode, setAttributes, turnBlock } from '../../desk/edits.ts';
+import { setAttributes, turnBlock } from '../../desk/edits.ts';
 import { ChoiceField, DraftField } from '../../parts/fields.tsx';
-import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
 import { writeWords } from '../../words/write.ts';
 import { ExpressionField } from './expression.tsx';
+import { Form } from './form.tsx';
 import { SizeChoice, SizeValues } from './sizes.tsx';
 
 const words = formWords.block;
@@ -36,26 +36,10 @@ export function BlockForm({ id, onClose }: { readonly id: string; readonly onClo
   const kind = block.type === 'row' ? block.form : block.type;
   const name = label ?? (kind in words.kinds ? words.kinds[kind as keyof typeof words.kinds] : '');
   return (
-    <Modal
+    <Form
       title={name || (block.type === 'repeat' ? writeWords.labels.repeat : writeWords.labels.shaping)}
       onClose={onClose}
-      className="form"
-      buttons={
-        <>
-          <button
-            type="button"
-            onClick={() => {
-              onClose();
-              desk.dispatch(removeNode(desk.view().state, block.id));
-            }}
-          >
-            {formWords.remove}
-          </button>
-          <button type="button" className="chief" onClick={onClose}>
-            {formWords.done}
-          </button>
-        </>
-      }
+      node={block.id}
     >
       {(block.type === 'row' || block.type === 'prose' || block.type === 'heading') && (
         <TextForm block={block} />
@@ -68,7 +52,7 @@ export function BlockForm({ id, onClose }: { readonly id: string; readonly onClo
           onGive={(sizes) => desk.dispatch(setAttributes<'row'>(desk.view().state, block.id, { sizes }))}
         />
       )}
-    </Modal>
+    </Form>
   );
 }
 

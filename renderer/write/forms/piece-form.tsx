@@ -1,12 +1,12 @@
 /** The form of a piece: how often it is made, what it starts from, its first side, which edges it must meet. */
 import type { Edge, Meeting, Piece } from '../../../core/document/pattern.ts';
-import { removeNode, setAttributes } from '../../desk/edits.ts';
+import { setAttributes } from '../../desk/edits.ts';
 import { ChoiceField, DraftField } from '../../parts/fields.tsx';
-import { Modal } from '../../parts/modal.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { blockWords } from '../../words/blocks.ts';
 import { formWords } from '../../words/forms.ts';
 import { ExpressionField } from './expression.tsx';
+import { Form } from './form.tsx';
 import { SizeValues } from './sizes.tsx';
 
 const words = formWords.piece;
@@ -25,27 +25,7 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
     desk.dispatch(setAttributes<'piece'>(desk.view().state, id, attributes));
   const { start } = piece;
   return (
-    <Modal
-      title={words.title(piece.name)}
-      onClose={onClose}
-      className="form"
-      buttons={
-        <>
-          <button
-            type="button"
-            onClick={() => {
-              onClose();
-              desk.dispatch(removeNode(desk.view().state, id));
-            }}
-          >
-            {words.removePiece}
-          </button>
-          <button type="button" className="chief" onClick={onClose}>
-            {formWords.done}
-          </button>
-        </>
-      }
-    >
+    <Form title={words.title(piece.name)} onClose={onClose} node={id} remove={words.removePiece}>
       <div className="form-line">
         <CountField label={words.make} value={piece.make} onGive={(make) => set({ make })} />
         <ChoiceField
@@ -129,7 +109,7 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
       >
         {words.addMeeting}
       </button>
-    </Modal>
+    </Form>
   );
 }
 
