@@ -21,12 +21,22 @@ const squeezed = (words: string): string =>
 export function itemsOf(words: string): readonly string[] {
   return words
     .split(/\s*;\s*|(?<=[\p{L})])\.\s+(?=[\p{Lu}\d])/u)
+    .flatMap(hookApart)
     .flatMap((part) => {
       const isList = !HOOK.test(part) && !YARN.test(part) && !/\(/u.test(part);
       return isList ? smallThings(part) : [part];
     })
     .map((part) => part.replace(/^[\s•*–-]+|[\s.;,]+$/gu, ''))
     .filter((part) => part !== '');
+}
+
+/** A yarn and the hook named after it: "400 m of DK yarn, 4.5 mm hook", "3 balls of Aran and a size H hook". */
+const YARN_AND_HOOK =
+  /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?:an?\s+|one\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)$/iu;
+
+function hookApart(part: string): readonly string[] {
+  const [, yarn = '', hook = ''] = YARN_AND_HOOK.exec(part) ?? [];
+  return YARN.test(yarn) && !HOOK.test(yarn) && HOOK.test(hook) ? [yarn, hook] : [part];
 }
 
 /** "2 safety eyes, 6 mm, stuffing and a needle": what stands between commas, a measure with its thing. */

@@ -51,6 +51,22 @@ describe.each(oldPatterns)('$style', (old) => {
   });
 });
 
+test.each([
+  ['400 m of DK weight yarn, 4.5 mm hook', ['DK weight yarn'], [4.5]],
+  ['3 balls of Aran yarn and a 5 mm hook', ['Aran yarn'], [5]],
+  ['DK yarn, 50 g / 120 m, 4 mm and 5 mm hooks', ['DK yarn'], [4, 5]],
+  ['Cotton yarn, hook 3.5 mm', ['Cotton yarn'], [3.5]],
+  ['4 mm hook for the body in worsted yarn', [], [4]],
+] as const)('materials on one line: %s', (line, yarns, hooks) => {
+  const { pattern } = brought(
+    `Shawl\n\nMaterials: ${line}\n\nBody\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)`,
+    'us',
+  );
+  expect(pattern.yarns).toHaveLength(yarns.length);
+  for (const [i, name] of yarns.entries()) expect(pattern.yarns[i]!.name).toContain(name.split(' ')[0]!);
+  expect(pattern.hooks.map(({ mm }) => mm)).toEqual(hooks);
+});
+
 describe('no word is lost', () => {
   /** What stands in a pattern, and the words that its forms stand for. */
   function coveredBy({ pattern, leftOut }: Brought): string {
