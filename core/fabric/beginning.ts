@@ -243,12 +243,14 @@ export function travel(p: Progress, item: Work): void {
   if (place?.kind === 'across' && place.stop.kind === 'before-next') {
     const to = p.seek([place.stop.noun]);
     if (to >= 0) {
+      p.travelled += Math.max(0, to - p.pos);
       p.last = to;
       p.advance(to);
     }
   } else run(p, steps([item]), 0, false);
   p.muted -= 1;
   p.closeSpace();
+  p.travelled += p.made.filter(({ kind }) => kind === 'stitch').length;
   p.made.length = 0;
   p.recording?.travel();
   p.madeAt = -2;

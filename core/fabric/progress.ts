@@ -135,6 +135,8 @@ export class Progress {
   edgeLoose: boolean | null = null;
   /** Chains of the row's own, half worked into from the hook: where their space stands among the made. */
   along = NOWHERE;
+  /** Slip stitches that only brought the hook to where the row begins. */
+  travelled = 0;
   /** First chain of a foundation that was worked into. */
   firstUsed = 0;
   /** Stitches that the row states at its end, where nothing but one "evenly" without a number makes them. */

@@ -47,6 +47,8 @@ export interface Worked {
   readonly idle: boolean;
   /** Chains of the foundation, when this row made it. */
   readonly foundation: number;
+  /** Slip stitches that only brought the hook to where the row begins: they take yarn and make nothing. */
+  readonly travelled: number;
   readonly round: boolean;
   /** The work was turned before it. */
   readonly turned: boolean;
@@ -303,6 +305,7 @@ function attemptRow(
           trace: null,
           idle: true,
           foundation: chains,
+          travelled: 0,
           round,
           turned: false,
           settled: null,
@@ -573,6 +576,7 @@ function idle(
     trace: null,
     idle: true,
     foundation: 0,
+    travelled: 0,
     round,
     turned: false,
     settled: null,
@@ -708,6 +712,7 @@ function finish(
       trace,
       idle: false,
       foundation: chains,
+      travelled: p.travelled,
       round: p.round,
       turned: turnedBefore,
       settled: null,

@@ -1,11 +1,11 @@
 /**
  * What a pattern's rows are made of: for every piece, size and yarn, how many stitches of every kind and how many
  * chains all its rows come to, repeats and shaping worked out, turning chains and the slip stitches that close
- * rounds among them. Counts alone; yarn is reckoned from them elsewhere. Asked for by views and rules that need it,
+ * rounds or bring the hook to where a row begins among them. Counts alone; yarn is reckoned from them elsewhere. Asked for by views and rules that need it,
  * never by working; remembered with the study of each piece.
  *
  * What cannot be told from rows is not counted: seams and borders that only the finishing tells of, weaving in,
- * tassels, slip stitches that merely travel.
+ * tassels.
  */
 import type { Yarn } from '../document/pattern.ts';
 import { amountOf, GATHERED, type SeenRow, type Worked } from '../fabric/index.ts';
@@ -162,6 +162,7 @@ function countsOfWorked({ worked, row, below, env, figures }: SeenRow): Counts {
       }
     }
     if (worked.fabric.form === 'joined') add('slip', 1);
+    add('slip', worked.travelled);
   }
   known.set(row, counts);
   return counts;

@@ -146,6 +146,32 @@ describe('counts of a pattern', () => {
     expect(counts.slip).toBe(2);
   });
 
+  test('slip stitches that bring the hook to where a round or a row begins take yarn and make no stitch', () => {
+    const blocks = [
+      row('r1', 'Ch 4, join with sl st to form a ring.', { form: 'round' }),
+      row('r2', 'Ch 3, 2 dc in ring, ch 2, (3 dc in ring, ch 2) 3 times, join with sl st in top of ch-3.', {
+        form: 'round',
+      }),
+      // Two slip stitches over the dc and one into the space.
+      row(
+        'r3',
+        'Sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around, join with sl st in top of ch-3.',
+        { form: 'round' },
+      ),
+    ];
+    const counts = asObject(countsFor(study(pattern([piece('p', 'P', blocks)], [])), 0, null, null));
+    // 12 and 24 dc, of which the first of each round is a chain of 3; two joins and three on the way.
+    expect(counts.t3).toBe(34);
+    expect(counts.slip).toBe(5);
+    const armhole = [
+      row('a0', 'Ch 11.', { form: 'foundation' }),
+      row('a1', 'Sc in 2nd ch from hook and in each ch across, turn.'),
+      row('a2', 'Sl st in first 3 sts, ch 1, sc in each of next 4 sts, turn.'),
+    ];
+    const shaped = asObject(countsFor(study(pattern([piece('p', 'P', armhole)], [])), 0, null, null));
+    expect([shaped.t1, shaped.slip]).toEqual([14, 3]);
+  });
+
   test('a study from scratch and one after an edit count alike', () => {
     const first = study(pattern([strip('a'), strip('b')], []));
     usesOf(first);
