@@ -7,19 +7,16 @@ import { apart, type ChartRow, type Graph, heightsOf, type Node, roomOf } from '
 import {
   arcOf,
   type Layout,
-  middle,
-  minus,
   onPost,
   overArc,
   type Placed,
   type Point,
   plus,
   type RowStart,
-  reach,
   standOn,
-  unit,
 } from './layout.ts';
 import { spread, type Wanted } from './spread.ts';
+import { isRaised, risen, underOf } from './standing.ts';
 
 /** Passes down and up in which neighbouring rows settle: more for lace, few for what is plain and large. */
 const PASSES = { few: 8, many: 30, upTo: 900 } as const;
@@ -279,20 +276,14 @@ function standing(
 ): Placed {
   const feet = node.feet.map((foot) => {
     if (isRaised(node)) return onPost(places.get(foot)!);
-    let under = foot;
-    for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
+    const under = underOf(node, foot);
     const off = x - (at.get(under) ?? x);
     const lean = under.kind === 'space' && alone.has(under) ? (1.8 * off) / roomOf(under) : off / 2;
     if (Math.abs(off) > FARTHEST) return { x, y: base };
     const stood = standOn(node, under, places, Math.max(-1, Math.min(1, lean)), RIGHT);
     return under.kind === 'ring' && at.get(under) === undefined ? { x, y: base } : stood;
   });
-  if (feet.length === 0) feet.push({ x, y: base });
-  const foot = middle(feet);
-  const straight = node.feet.length > 1 || isRaised(node) || (node.making?.below ?? 0) > 0;
-  const top = { x, y: base + (straight ? height : reach(height, x - foot.x)) };
-  const up = feet.length > 1 ? UP : unit(minus(top, foot), UP);
-  return { node, top, feet, up, arc: null };
+  return risen(node, feet, { x, y: base }, UP, RIGHT, height);
 }
 
 /** Places that only one thing of the row goes into. */
@@ -300,11 +291,6 @@ function onlyOnes(row: ChartRow): ReadonlySet<Node> {
   const met = new Map<Node, number>();
   for (const node of row.nodes) for (const foot of node.feet) met.set(foot, (met.get(foot) ?? 0) + 1);
   return new Set([...met].filter(([, times]) => times === 1).map(([foot]) => foot));
-}
-
-/** Is it worked around the post of the stitch below? */
-export function isRaised(node: Node): boolean {
-  return node.site.stitch !== null && /^[fb]p\./.test(node.site.stitch);
 }
 
 function arcsOf(

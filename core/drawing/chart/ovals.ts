@@ -2,7 +2,7 @@
  * Layout of rounds about a foundation chain, worked along both of its sides: the chain lies in the middle, and every
  * round goes about it along two straight sides and two ends. Draws nothing.
  */
-import { isRaised, layPicots } from './flat.ts';
+import { layPicots } from './flat.ts';
 import { apart, type ChartRow, type Graph, heightsOf, type Node } from './graph.ts';
 import {
   arcOf,
@@ -16,12 +16,11 @@ import {
   type Point,
   plus,
   type RowStart,
-  reach,
   standOn,
-  unit,
 } from './layout.ts';
 import { standsUnseen } from './rounds.ts';
 import { spreadRound, type Wanted } from './spread.ts';
+import { isRaised, risen } from './standing.ts';
 
 /** Distance of the foundation's chains, and how far from their middle a stitch stands on them. */
 const PITCH = 1;
@@ -219,11 +218,7 @@ function standing(
     const aside = Math.max(-1, Math.min(1, dot(minus(base, placed.top), right) / 2));
     return standOn(node, one, places, aside, right);
   });
-  if (feet.length === 0) feet.push(base);
-  const straight = feet.length > 1 || isRaised(node);
-  const lean = straight ? 0 : dot(minus(base, feet[0]!), right);
-  const top = plus(base, out, straight ? height : reach(height, lean));
-  return { node, top, feet, up: feet.length > 1 ? out : unit(minus(top, feet[0]!), out), arc: null };
+  return risen(node, feet, base, out, right, height);
 }
 
 function spaces(

@@ -3,7 +3,7 @@
  * is laid out along its sides, so that the corners stand in the corners; any other one as a circle. Draws nothing.
  */
 import { type Corners, cornersOf } from './corners.ts';
-import { isRaised, layPicots } from './flat.ts';
+import { layPicots } from './flat.ts';
 import { apart, type ChartRow, type Graph, heightsOf, type Node, roomOf } from './graph.ts';
 import {
   arcOf,
@@ -18,11 +18,11 @@ import {
   type Point,
   plus,
   type RowStart,
-  reach,
   standOn,
   unit,
 } from './layout.ts';
 import { spread, spreadRound, type Wanted } from './spread.ts';
+import { isRaised, risen, underOf } from './standing.ts';
 
 const FULL = 2 * Math.PI;
 /** Angle at which rounds begin: below the centre. */
@@ -213,17 +213,7 @@ function place(
   const out = polar(angle, 1);
   const right = { x: out.y, y: -out.x };
   const feet = node.feet.map((foot) => footOf(node, foot, out, right, places, hole, base));
-  if (feet.length === 0) feet.push(polar(angle, base));
-  const lean = feet.length > 1 ? 0 : dot(minus(polar(angle, base), feet[0]!), right);
-  const straight = feet.length > 1 || isRaised(node) || (node.making?.below ?? 0) > 0;
-  const top = polar(angle, base + (straight ? height : reach(height, lean)));
-  places.set(node, {
-    node,
-    top,
-    feet,
-    up: feet.length > 1 ? out : unit(minus(top, feet[0]!), out),
-    arc: null,
-  });
+  places.set(node, risen(node, feet, polar(angle, base), out, right, height));
 }
 
 function footOf(
@@ -243,8 +233,7 @@ function footOf(
     return { x: out.x * ring, y: out.y * ring };
   }
   if (isRaised(node)) return onPost(placed);
-  let under = foot;
-  for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
+  const under = underOf(node, foot);
   if (under.kind === 'ring') return { x: out.x * hole, y: out.y * hole };
   const aside = Math.max(
     -1,
@@ -368,16 +357,7 @@ function laySides(
         const aside = Math.max(-1, Math.min(1, (ts[n]! - (spots[n]?.t ?? ts[n]!)) / 2));
         return standOn(node, one, places, aside, right);
       });
-      if (feet.length === 0) feet.push(foot(base));
-      const lean = feet.length > 1 || isRaised(node) ? 0 : ts[n]! - dot(feet[0]!, right);
-      const top = foot(base + (isRaised(node) ? height(node) : reach(height(node), lean)));
-      places.set(node, {
-        node,
-        top,
-        feet,
-        up: feet.length > 1 ? out : unit(minus(top, feet[0]!), out),
-        arc: null,
-      });
+      places.set(node, risen(node, feet, foot(base), out, right, height(node)));
     });
   }
   order.forEach((k, j) => {

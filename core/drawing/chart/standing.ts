@@ -1,0 +1,35 @@
+/**
+ * How a stitch stands in a chart, whichever way its rows are laid: on what, how high, and leaning where. The layouts
+ * say where its base would be and which way is out there. Draws nothing.
+ */
+import type { Node } from './graph.ts';
+import { dot, minus, type Placed, type Point, plus, reach, unit } from './layout.ts';
+
+/** Is it worked around the post of the stitch below? */
+export function isRaised(node: Node): boolean {
+  return node.site.stitch !== null && /^[fb]p\./.test(node.site.stitch);
+}
+
+/** What a stitch really stands on: a spike goes past its foot into the rows below. */
+export function underOf(node: Node, foot: Node): Node {
+  let under = foot;
+  for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
+  return under;
+}
+
+/** A stitch on its feet. Several feet, a post and a spike let it stand straight; on one foot it leans to its base. */
+export function risen(
+  node: Node,
+  feet: readonly Point[],
+  base: Point,
+  out: Point,
+  right: Point,
+  height: number,
+): Placed {
+  const all = feet.length === 0 ? [base] : feet;
+  const isOne = all.length === 1;
+  const isStraight = !isOne || isRaised(node) || (node.making?.below ?? 0) > 0;
+  const lean = isOne ? dot(minus(base, all[0]!), right) : 0;
+  const top = plus(base, out, isStraight ? height : reach(height, lean));
+  return { node, top, feet: all, up: isOne ? unit(minus(top, all[0]!), out) : out, arc: null };
+}
