@@ -6,17 +6,16 @@ import type { Study } from '../../core/study/study.ts';
 import { yarnOf } from '../../core/study/yarn.ts';
 import { formatMoney } from '../../core/trade/money.ts';
 import { type Rational, toNumber } from '../../core/trade/units.ts';
-import { examine } from '../services/examine.ts';
-import { RIGHT } from './io.ts';
-import { oneFile } from './options.ts';
-import { patternAt } from './pattern.ts';
-import type { Command } from './run.ts';
 import { type TableLine, table } from './table.ts';
-import { columnsOf, harmless, type Paint, paintFor, wrap } from './words.ts';
+import { telling } from './told.ts';
+import { harmless, type Paint, wrap } from './words.ts';
 import { basisJson, whole, yarnName } from './yarn.ts';
 
-function words(study: Study, report: PriceReport, width: number, paint: Paint): string {
+const reported = (study: Study): PriceReport => priceOf(study, yarnOf(study), hoursOf(study));
+
+function words(study: Study, width: number, paint: Paint): string {
   const { pattern } = study;
+  const report = reported(study);
   const { pricing } = pattern.workbook;
   const heads = pattern.sizes.map(({ label }) => harmless(label));
   const out = [paint('strong', harmless(pattern.about.title.trim()) || 'Untitled pattern')];
@@ -63,7 +62,8 @@ function words(study: Study, report: PriceReport, width: number, paint: Paint): 
   return `${out.join('\n')}\n`;
 }
 
-function json(study: Study, report: PriceReport): unknown {
+function json(study: Study): unknown {
+  const report = reported(study);
   const exact = (amount: Rational | null) => (amount === null ? null : toNumber(amount));
   const price = (of: Price | null) =>
     of === null ? null : Object.fromEntries(Object.entries(of).map(([key, value]) => [key, toNumber(value)]));
@@ -84,18 +84,4 @@ function json(study: Study, report: PriceReport): unknown {
   };
 }
 
-export const command: Command = {
-  options: { json: { type: 'boolean' } },
-  run: async (given, io) => {
-    const path = oneFile(given, 'a .turnchain file, or - for standard input');
-    const { document } = await patternAt(path, io);
-    const { study } = examine(document);
-    const report = priceOf(study, yarnOf(study), hoursOf(study));
-    io.stdout.write(
-      given.flags.has('json')
-        ? `${JSON.stringify(json(study, report))}\n`
-        : words(study, report, columnsOf(io.stdout), paintFor(io.stdout, io.env)),
-    );
-    return RIGHT;
-  },
-};
+export const command = telling(words, json);

@@ -11,13 +11,9 @@ import { hoursOf } from '../../core/study/hours.ts';
 import type { Study } from '../../core/study/study.ts';
 import { type YarnEstimate, type YarnInSize, yarnOf } from '../../core/study/yarn.ts';
 import { formatNumber, metresToYards, rational, roundTo } from '../../core/trade/units.ts';
-import { examine } from '../services/examine.ts';
-import { RIGHT } from './io.ts';
-import { oneFile } from './options.ts';
-import { patternAt } from './pattern.ts';
-import type { Command } from './run.ts';
 import { type TableLine, table } from './table.ts';
-import { columnsOf, harmless, type Paint, paintFor, wrap } from './words.ts';
+import { telling } from './told.ts';
+import { harmless, type Paint, wrap } from './words.ts';
 
 /** A number to the nearest whole; a dash for none. */
 export function whole(value: number | null): string {
@@ -143,17 +139,4 @@ function json(study: Study): unknown {
   };
 }
 
-export const command: Command = {
-  options: { json: { type: 'boolean' } },
-  run: async (given, io) => {
-    const path = oneFile(given, 'a .turnchain file, or - for standard input');
-    const { document } = await patternAt(path, io);
-    const { study } = examine(document);
-    io.stdout.write(
-      given.flags.has('json')
-        ? `${JSON.stringify(json(study))}\n`
-        : words(study, columnsOf(io.stdout), paintFor(io.stdout, io.env)),
-    );
-    return RIGHT;
-  },
-};
+export const command = telling(words, json);

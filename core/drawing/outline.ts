@@ -77,23 +77,18 @@ export function outlineOf(
     case 'circle': {
       const r = shape.rounds * grain.row;
       const edge = arc({ x: 0, y: r }, r, r, 0, 2 * Math.PI);
-      return {
-        ...NOTHING,
-        areas: [edge],
-        edges: [edge],
-        measures: [
-          measured(
-            id,
-            'across',
-            'across',
-            0,
-            lengthOfCount(2 * shape.rounds, row),
-            { x: -r, y: r },
-            { x: r, y: r },
-            'below',
-          ),
-        ],
-      };
+      return closed(edge, [
+        measured(
+          id,
+          'across',
+          'across',
+          0,
+          lengthOfCount(2 * shape.rounds, row),
+          { x: -r, y: r },
+          { x: r, y: r },
+          'below',
+        ),
+      ]);
     }
     case 'corners':
       return cornered(shape, grain, stitch, row, id);
@@ -106,24 +101,19 @@ export function outlineOf(
       ];
       edge.push(edge[0]!);
       const wide = lengthOfCount(2 * shape.rounds, row);
-      return {
-        ...NOTHING,
-        areas: [edge],
-        edges: [edge],
-        measures: [
-          measured(
-            id,
-            'across',
-            'length',
-            0,
-            wide.add(lengthOfCount(shape.chains, stitch)),
-            { x: -half - r, y: r },
-            { x: half + r, y: r },
-            'below',
-          ),
-          measured(id, 'up', 'across', 0, wide, { x: half, y: 0 }, { x: half, y: 2 * r }, 'right'),
-        ],
-      };
+      return closed(edge, [
+        measured(
+          id,
+          'across',
+          'length',
+          0,
+          wide.add(lengthOfCount(shape.chains, stitch)),
+          { x: -half - r, y: r },
+          { x: half + r, y: r },
+          'below',
+        ),
+        measured(id, 'up', 'across', 0, wide, { x: half, y: 0 }, { x: half, y: 2 * r }, 'right'),
+      ]);
     }
     case 'wings':
       return winged(shape, grain, id);
@@ -131,28 +121,32 @@ export function outlineOf(
       const long = shape.chains * grain.stitch;
       const high = grain.row / 3;
       const edge = box(0, 0, long, high);
-      return {
-        ...NOTHING,
-        areas: [edge],
-        edges: [edge],
-        measures: [
-          measured(
-            id,
-            'across',
-            'length',
-            0,
-            lengthOfCount(shape.chains, stitch),
-            { x: 0, y: 0 },
-            { x: long, y: 0 },
-            'below',
-          ),
-        ],
-      };
+      return closed(edge, [
+        measured(
+          id,
+          'across',
+          'length',
+          0,
+          lengthOfCount(shape.chains, stitch),
+          { x: 0, y: 0 },
+          { x: long, y: 0 },
+          'below',
+        ),
+      ]);
     }
   }
 }
 
 export const NOTHING: Outline = { areas: [], edges: [], joins: [], openings: [], measures: [] };
+
+/** The outline of one area whose edge is all its own. */
+function closed(
+  edge: readonly Point[],
+  measures: readonly Measured[],
+  joins: readonly (readonly Point[])[] = [],
+): Outline {
+  return { areas: [edge], edges: [edge], joins, openings: [], measures };
+}
 
 function measured(
   id: string,
@@ -200,28 +194,23 @@ function cornered(
     return { x: radius * Math.cos(angle), y: flat + radius * Math.sin(angle) };
   });
   const along = lengthOfCount(span, stitch).div(corners);
-  return {
-    ...NOTHING,
-    areas: [edge],
-    edges: [edge],
-    measures: [
-      measured(id, 'across', 'side', 0, along, { x: -side / 2, y: 0 }, { x: side / 2, y: 0 }, 'below'),
-      ...(corners === 4 || corners % 2 === 1
-        ? []
-        : [
-            measured(
-              id,
-              'up',
-              'across',
-              0,
-              lengthOfCount(2 * rounds, row),
-              { x: radius, y: 0 },
-              { x: radius, y: 2 * flat },
-              'right',
-            ),
-          ]),
-    ],
-  };
+  return closed(edge, [
+    measured(id, 'across', 'side', 0, along, { x: -side / 2, y: 0 }, { x: side / 2, y: 0 }, 'below'),
+    ...(corners === 4 || corners % 2 === 1
+      ? []
+      : [
+          measured(
+            id,
+            'up',
+            'across',
+            0,
+            lengthOfCount(2 * rounds, row),
+            { x: radius, y: 0 },
+            { x: radius, y: 2 * flat },
+            'right',
+          ),
+        ]),
+  ]);
 }
 
 /** Two wings, each sheared by what is added at its ends, and turned so that they meet at the spine. */
@@ -248,12 +237,9 @@ function winged(shape: Extract<PieceShape, { form: 'wings' }>, grain: Grain, id:
   // The square root is the only number here that no fraction is; it is taken to a thousandth of a millimetre.
   const spineLength = rational(Math.round(spine * 1e4) / 1e4)!;
   const across = rational(Math.round((right.x - left.x) * 1e4) / 1e4)!;
-  return {
-    ...NOTHING,
-    areas: [edge],
-    edges: [edge],
-    joins: [[begin, spineEnd]],
-    measures: [
+  return closed(
+    edge,
+    [
       measured(
         id,
         'across',
@@ -275,7 +261,8 @@ function winged(shape: Extract<PieceShape, { form: 'wings' }>, grain: Grain, id:
         'right',
       ),
     ],
-  };
+    [[begin, spineEnd]],
+  );
 }
 
 function laid(
