@@ -234,9 +234,12 @@ export class RowPlaces {
       return (top + bottom) / 2 - box.top;
     }
     const dom = this.#editor.nodeDOM(row.pos);
-    const line =
-      dom instanceof Element ? dom.querySelector('[data-line]')?.getBoundingClientRect() : undefined;
-    if (line !== undefined) return (line.top + line.bottom) / 2 - box.top;
+    const marked = dom instanceof Element ? dom.querySelector('[data-line]') : null;
+    if (marked !== null) {
+      const { top, height } = marked.getBoundingClientRect();
+      const first = Number.parseFloat(getComputedStyle(marked).lineHeight);
+      return top - box.top + Math.min(height, Number.isNaN(first) ? height : first) / 2;
+    }
     return Math.min(box.height, lengthToken('--target', this.#ledger)) / 2;
   }
 }

@@ -29,7 +29,7 @@ abstract class FormBlockView extends DrawnNode {
     this.#sentence = asideButton('sentence', '', open);
     this.#sentence.tabIndex = -1;
     this.head.append(this.#label, this.#sentence);
-    this.head.dataset.line = '';
+    this.#sentence.dataset.line = '';
     this.dom.append(this.head);
   }
 
