@@ -56,6 +56,8 @@ class Front {
   readonly #sections: readonly Section[];
   readonly #options: FrontOptions;
   readonly #notes: string[] = [];
+  /** What the sizes say of how it is worn: "Recommended ease: 5–10 cm". */
+  readonly #worn: string[] = [];
   readonly #doubts: DoubtShown[] = [];
 
   constructor(sections: readonly Section[], options: FrontOptions) {
@@ -82,7 +84,7 @@ class Front {
         copyright: this.#joined('copyright'),
         contact: this.#joined('contact'),
         care: this.#joined('care'),
-        fit: this.#joined('fit'),
+        fit: [...this.#worn, ...this.#paragraphs('fit')].join(' '),
       },
       level,
       units: this.#units(),
@@ -154,6 +156,11 @@ class Front {
       const all = paragraphsOf(lines, true);
       for (const words of all) {
         const own = /^(?:sizes?)\s*:\s*(\S.*)$/iu.exec(words)?.[1] ?? words;
+        if (/\bease\b/iu.test(own)) {
+          // Ease is no measurement of the finished thing.
+          this.#worn.push(/[.!?]$/u.test(own) ? own : `${own}.`);
+          continue;
+        }
         const area = areaIn(own);
         if (area !== null) {
           measured.push(...area.map((found) => ({ found, words })));

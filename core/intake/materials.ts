@@ -150,6 +150,14 @@ export function yarnsIn(item: string, sizes: readonly Size[], freshId: () => str
   return yarns;
 }
 
+const FIBRE_NAME = String.raw`(?:[\p{L}-]+ ){0,2}(?:wool|merino|cotton|acrylic|alpaca|linen|mohair|bamboo|silk|polyester|polyamide|nylon|viscose|rayon|lyocell|cashmere|angora|hemp|ramie|flax|jute|elastane|microfib(?:re|er))`;
+const FIBRE_PART = String.raw`\d{1,3}\s?% ?${FIBRE_NAME}(?: wool)?`;
+/** "80% merino wool, 20 % nylon": fibres with their parts, in the maker's words. */
+const FIBRE = new RegExp(
+  String.raw`${FIBRE_PART}(?:(?:\s*[,/+&]\s*(?:and )?|\s+and\s+|\s+)${FIBRE_PART})*(?![\p{L}\d])`,
+  'iu',
+);
+
 /** Yarn of an item. Its words stay its name; the numbers of a ball and amounts by size are read beside. */
 function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, like: Yarn | null): Yarn {
   const ball =
@@ -173,6 +181,7 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
     );
   const ballMetres = said ?? like?.ballMetres ?? null;
   const amount = metresIn(item.replace((ball ?? turned)?.[0] ?? '', ' '), sizes, ballMetres);
+  const fibre = FIBRE.exec(item)?.[0] ?? '';
   const key = colour?.slice(1).find((found) => found !== undefined) ?? null;
   return {
     id: freshId(),
@@ -180,10 +189,11 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
     name: yarnName(item, [
       (ball ?? turned)?.[0] ?? '',
       amount?.words ?? '',
+      fibre,
       key === null ? '' : `(${key})`,
     ]).slice(0, 200),
     weight: weightIn(item) ?? like?.weight ?? null,
-    fibre: '',
+    fibre: fibre === '' ? (like?.fibre ?? '') : fibre,
     ballGrams: grams ?? like?.ballGrams ?? null,
     ballMetres,
     ballPrice: null,

@@ -67,6 +67,33 @@ test.each([
   expect(pattern.hooks.map(({ mm }) => mm)).toEqual(hooks);
 });
 
+test.each([
+  ['80% merino wool, 20% nylon, 100 g = 400 m', '80% merino wool, 20% nylon', 'Fen Sock yarn'],
+  ['(100 % organic cotton), 50 g / 120 m', '100 % organic cotton', 'Fen Sock yarn'],
+  ['60% alpaca/40% silk; 50 g/100 m', '60% alpaca/40% silk', 'Fen Sock yarn'],
+  ['in a cotton that is not too shiny', '', 'Fen Sock yarn, in a cotton that is not too shiny'],
+])('the fibre of a yarn: %s', (words, fibre, name) => {
+  const { pattern } = brought(
+    `Shawl\n\nMaterials\nFen Sock yarn, ${words}\n4 mm hook\n\nBody\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)`,
+    'us',
+  );
+  expect(pattern.yarns[0]).toMatchObject({ fibre, name });
+});
+
+test.each([
+  ['Recommended ease: 5 to 10 cm', '5 to 10 cm'],
+  ['Finished with 5 cm (2 in) of positive ease', 'Finished with 5 cm (2 in) of positive ease.'],
+  ['Shown in size M with 8 cm ease at the bust.', 'Shown in size M with 8 cm ease at the bust.'],
+])('ease said among the sizes is how it is worn, and no measurement: %s', (line, fit) => {
+  const { pattern } = brought(
+    `Tabard\n\nSizes: S (M, L)\nFinished bust: 90 (100, 110) cm\n${line}\n\nBody\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)`,
+    'us',
+  );
+  expect(pattern.about.fit).toBe(fit);
+  expect(pattern.lines.map(({ name }) => name)).toEqual(['finished bust']);
+  expect(pattern.notes).toEqual([]);
+});
+
 describe('no word is lost', () => {
   /** What stands in a pattern, and the words that its forms stand for. */
   function coveredBy({ pattern, leftOut }: Brought): string {
