@@ -18,6 +18,7 @@ import { type Offer, offersIn } from './offers.ts';
 import { type Passage, passageOfText } from './passage.ts';
 import { type Section, sectionsOf, withNamesMarked } from './sections.ts';
 import { intakeRefusals, intakeWords } from './sentences.ts';
+import { withStarts } from './starts.ts';
 import { readPassage, type Written } from './written.ts';
 
 /** More letters than any pattern has. */
@@ -85,8 +86,9 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
     sizedRanges: true,
   });
   const drafted = draft(front, written, { terms, date: options.date, freshId });
-  const settled = settleCounts(drafted);
-  const doubts = [...front.doubts, ...rowDoubts(settled)];
+  const started = withStarts(drafted.pattern);
+  const settled = settleCounts({ ...drafted, pattern: started.pattern });
+  const doubts = [...front.doubts, ...started.doubts, ...rowDoubts(settled)];
   const bound = bounded({
     ...settled.study.pattern,
     workbook: { ...settled.study.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },

@@ -6,6 +6,12 @@ import type { Terms } from '../trade/stitches.ts';
 
 const short = (words: string): string => (words.length > 80 ? `${words.slice(0, 79).trimEnd()}…` : words);
 
+const EDGES = {
+  top: 'the last row',
+  foundation: 'the foundation',
+  'row-ends': 'the row-ends',
+} as const;
+
 export const intakeWords = {
   noSizes: 'The text names no sizes, so the pattern has one.',
   countedSizes: (lists: number) =>
@@ -33,6 +39,8 @@ export const intakeWords = {
     `The count “${short(words)}” is not what the row leaves, or could not be checked. It stays in the words.`,
   looksLikeWork:
     'These words look like instructions but were not read as a row. Number them as a row if they are one.',
+  startTried: (kind: 'top' | 'foundation' | 'row-ends', piece: string) =>
+    `The text makes no beginning of its own here. On ${EDGES[kind]} of “${short(piece)}” the rows come out, so it begins there. Check whether that is meant.`,
   sizesNotKnown: (words: string) =>
     `“${short(words)}” names sizes that the pattern does not have, so the row is for all sizes. Check for which it is.`,
   noTitle: 'The text has no title; the name of the file was taken.',

@@ -94,6 +94,53 @@ test.each([
   expect(pattern.notes).toEqual([]);
 });
 
+describe('a piece that begins on another', () => {
+  const back = `Tabard
+
+Sizes: S (M)
+
+Back
+Ch 21 (25).
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 (24) sc)
+Row 2: Ch 1, sc in each st across, turn. (20 (24) sc)
+Row 3: Ch 1, sc in first 8 (10) sts, turn, leaving rem sts unworked. (8 (10) sc)
+Fasten off.
+
+`;
+  test.each([
+    [
+      'its last row',
+      'Row 1: With RS facing, join yarn with sl st in first st, ch 1, sc in each st across. (8 (10) sc)',
+      'top',
+    ],
+    [
+      'its foundation, which its count shows',
+      'Row 1: With RS facing, join yarn with sl st in first ch, ch 1, sc in each ch across. (20 (24) sc)',
+      'foundation',
+    ],
+    [
+      'its row-ends',
+      'Row 1: With RS facing, join yarn, ch 1, sc in each row end along side edge. (3 sc)',
+      'row-ends',
+    ],
+  ])('%s', (_, first, kind) => {
+    const { pattern, rows, doubts } = brought(`${back}Border\n${first}\nFasten off.`, 'us');
+    const [on, border] = pattern.pieces;
+    expect(border!.start).toMatchObject({ kind: 'edges', edges: [{ piece: on!.id, kind }] });
+    expect(rows).toEqual({ written: 5, followed: 5 });
+    expect(doubts.find(({ node }) => node === border!.id)?.why).toContain('Check whether that is meant');
+  });
+
+  test('where nothing comes out it stays as it was, and its rows are told', () => {
+    const { pattern, rows } = brought(
+      `${back}Border\nRow 1: With RS facing, join yarn with sl st in first st, ch 1, sc in each st across. (99 sc)`,
+      'us',
+    );
+    expect(pattern.pieces[1]!.start).toEqual({ kind: 'chain' });
+    expect(rows.followed).toBe(4);
+  });
+});
+
 describe('no word is lost', () => {
   /** What stands in a pattern, and the words that its forms stand for. */
   function coveredBy({ pattern, leftOut }: Brought): string {
