@@ -35,6 +35,7 @@ export function StartScreen() {
             {shellWords.menu}
           </button>
         </div>
+        <p className="quiet start-note">{startWords.bringNote}</p>
       </section>
       <RecentFiles />
       <Examples />

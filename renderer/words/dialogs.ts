@@ -6,6 +6,8 @@ export const startWords = {
   newPattern: 'New pattern…',
   open: 'Open a pattern…',
   bring: 'Bring in a pattern…',
+  bringNote:
+    'Bring in a pattern that you have as a document or a text: its rows, sizes and materials are read, and every stitch is counted.',
   recent: 'Last opened',
   noRecent: 'Patterns that you open or save are listed here.',
   notThere: 'not there any more',

@@ -40,7 +40,7 @@ export const writeWords = {
     finishing: 'A step of the finishing: seams, borders, ends, blocking',
     pieceTitle: 'Name of the piece',
     row: 'Write the row, such as “Ch 1, sc in each st across, turn.”',
-    foundation: 'How the piece begins, such as “Ch 24.”',
+    foundation: 'How the piece begins, such as “Ch 24.” Type = for a number from the sizing sheet',
     prose: 'Text between the rows',
     heading: 'A heading between the rows',
   },
