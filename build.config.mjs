@@ -4,7 +4,10 @@
 import { readdir, rm } from 'node:fs/promises';
 import { build } from 'esbuild';
 
-const node = { bundle: true, platform: 'node', packages: 'external', logLevel: 'warning' };
+// Packages that a start needs are bundled, for a few large files are read sooner than hundreds of small ones; those
+// that only printing, spelling and bringing in need stay packages, loaded when they are asked for.
+const later = ['pdfkit', 'fontkit', 'pngjs', 'mammoth', 'nspell', 'dictionary-en', 'dictionary-en-gb'];
+const node = { bundle: true, platform: 'node', external: [...later, 'electron'], logLevel: 'warning' };
 const { metafile } = await build({
   ...node,
   metafile: true,
@@ -30,7 +33,6 @@ await build({
   ...node,
   entryPoints: ['app/desktop/preload.ts'],
   outfile: 'dist/desktop/preload.cjs',
-  packages: 'bundle',
   external: ['electron'],
   format: 'cjs',
   target: 'chrome130',

@@ -2,7 +2,7 @@
  * Where a window was and how large, for the next start: kept small, checked, and never off every screen (one
  * may have been unplugged). Plain functions and one small file.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Disk, localDisk } from '../services/disk.ts';
 import { readKept, writeKept } from '../services/kept-file.ts';
 

@@ -1,5 +1,5 @@
 /** The calls by which a page without dialogs of the system looks at folders, with what it may say in them. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Folders } from '../host/folders.ts';
 import { BadCall } from '../services/calls.ts';
 

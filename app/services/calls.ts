@@ -2,7 +2,7 @@
  * Every call that a page may make to its host, with what it may say in it: the one gate for both shells. What
  * does not have the shape is refused before the host hears of it.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { FILE_LIMITS, VALUE_LIMITS } from '../../core/document/limits.ts';
 import { isId } from '../../core/document/words.ts';
 import type { ExportStep, Host } from '../host/host.ts';

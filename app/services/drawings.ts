@@ -126,11 +126,6 @@ function nameOf(
   }
 }
 
-/** "Harbour vest schematic Back" is "harbour-vest-schematic-back.svg". */
-export function drawingFile(name: string): string {
-  return `${plainName(name, 3 * LONGEST) || 'drawing'}.svg`;
-}
-
 export interface DrawingOutcome {
   /** Paths of the files that are whole, in the order written. */
   readonly files: readonly string[];

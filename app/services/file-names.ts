@@ -25,3 +25,8 @@ export function plainName(text: string, longest: number): string {
     .replace(/^-+|-+$/g, '');
   return name.length <= longest ? name : name.slice(0, longest).replace(/-[^-]*$|-+$/, '');
 }
+
+/** File of a drawing: "Harbour vest schematic Back" is "harbour-vest-schematic-back.svg". */
+export function drawingFile(name: string): string {
+  return `${plainName(name, 120) || 'drawing'}.svg`;
+}

@@ -7,7 +7,7 @@
  */
 import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
-import { z } from 'zod';
+import * as z from 'zod';
 import { readContainer, writeContainer } from '../../core/document/container.ts';
 import { EXTENSION, lookAt, type Picture, type Pictures } from '../../core/document/media.ts';
 import { VERSION } from '../../core/document/migrations.ts';

@@ -2,7 +2,7 @@
  * The files that were opened or saved last, newest first, for all windows. It remembers paths; what a page
  * gets of them is a handle. A list that cannot be read begins anew.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Disk, localDisk } from './disk.ts';
 import { readKept, writeKept } from './kept-file.ts';
 

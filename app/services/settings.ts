@@ -2,7 +2,7 @@
  * The maker's settings. A file that is missing, damaged or of another version gives the usual values for what
  * it does not say, and what this version does not know stays in it.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Settings } from '../host/host.ts';
 import { type Disk, localDisk } from './disk.ts';
 import type { FileError } from './files.ts';

@@ -29,7 +29,7 @@ import type {
 } from '../host/host.ts';
 import { Claims } from './claims.ts';
 import { diskError } from './disk.ts';
-import { drawingFile } from './drawings.ts';
+import { drawingFile } from './file-names.ts';
 import { loadFile, replaceFile } from './files.ts';
 import type { HandleKind } from './handles.ts';
 import { hostError } from './host-errors.ts';

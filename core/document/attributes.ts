@@ -4,7 +4,7 @@
  * is named exists, a repeat points at rows above it) is for findings, because a pattern that is half written
  * must still save and open.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { TREE_LIMITS, VALUE_LIMITS } from './limits.ts';
 import type { Block, Edge, Line, Media, Meeting, PerSize, PieceStart, Quantity } from './pattern.ts';
 import { isId, isPlainText } from './words.ts';

@@ -2,7 +2,7 @@
 import type { PDFDocumentProxy, PDFPageProxy, RenderTask } from 'pdfjs-dist';
 import { useEffect, useRef, useState } from 'react';
 import { printWords } from '../words/print.ts';
-import { TextLayer } from './pdf.ts';
+import { textLayer } from './pdf.ts';
 
 export interface PdfPageProps {
   readonly pdf: PDFDocumentProxy;
@@ -61,7 +61,7 @@ export function PdfPage({ pdf, number, width }: PdfPageProps) {
     task.promise.catch(() => undefined); // cancelled when the page is drawn anew
     layer.replaceChildren();
     layer.style.setProperty('--total-scale-factor', String(scale));
-    const words = new TextLayer({
+    const words = textLayer({
       textContentSource: page.streamTextContent({ includeMarkedContent: true }),
       container: layer,
       viewport,
