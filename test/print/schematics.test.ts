@@ -53,6 +53,9 @@ describe('every edition', () => {
     const { pages } = layOut(booklet, { paper, edition }, resourcesOf(schematics));
     const images = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === 'image'));
     expect(images.length).toBe(schematics.drawings.length);
+    // An edition of all sizes shows the outlines of all of them, and says which is which.
+    for (const { notes = [] } of schematics.drawings)
+      expect(notes.some((words) => words.includes('broken lines are the other sizes'))).toBe(sizes === 'all');
     // What is said of a drawing is on its page.
     for (const { marks } of pages) {
       const own = marks.flatMap((mark) => (mark.kind === 'image' ? [mark.name] : []));

@@ -38,7 +38,11 @@ export function editionSchematics(study: Study, choice: EditionChoice, style: St
   const { drawings } = schematicsOf(study);
   const own = focusOf(study);
   const focus = reader.sizes.includes(own) ? own : (reader.sizes[0] ?? 0);
-  const scale = Math.min(LARGEST, ...drawings.map((one) => fitting(one, focus, width * BREADTH, height)));
+  // The largest of the sizes has to fit: they are drawn about one another.
+  const scale = Math.min(
+    LARGEST,
+    ...drawings.flatMap((one) => reader.sizes.map((size) => fitting(one, size, width * BREADTH, height))),
+  );
   const scenes = new Map<string, Scene>();
   const made = drawings.flatMap((one): readonly Drawing[] => {
     const drawn = drawSchematic(one, {
@@ -46,7 +50,7 @@ export function editionSchematics(study: Study, choice: EditionChoice, style: St
       sizes: reader.sizes,
       labels: reader.pattern.sizes.map(({ label }) => label),
       focus,
-      nested: false,
+      nested: true,
       type: style.looks.caption.size,
       width,
       height,
