@@ -36,6 +36,8 @@ export interface Fabric {
   readonly fastened: boolean;
   /** Sites of an earlier row left for a row that goes back, in the direction of the row that left them. */
   readonly rest: readonly Site[] | null;
+  /** The row just made goes the way of the row that left `rest`; a short row of that way leaves it waiting behind its own. */
+  readonly restAhead: boolean;
   /** The yarn has been joined again to what waits: the next row begins there. */
   readonly rejoined: boolean;
   /** A chain closed into a ring: it can be worked into as a ring or chain by chain. */
@@ -52,6 +54,7 @@ export function fabric(sites: readonly Site[], rest: Partial<Fabric> = {}): Fabr
     carried: null,
     fastened: false,
     rest: null,
+    restAhead: true,
     rejoined: false,
     ring: false,
     ...rest,
@@ -103,6 +106,7 @@ export function sameFabric(a: Fabric | null, b: Fabric | null): boolean {
     a.turned === b.turned &&
     a.fastened === b.fastened &&
     a.rejoined === b.rejoined &&
+    a.restAhead === b.restAhead &&
     a.ring === b.ring &&
     sameCarried(a.carried, b.carried) &&
     (a.rest === b.rest || (a.rest !== null && b.rest !== null && sameSites(a.rest, b.rest))) &&

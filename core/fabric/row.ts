@@ -199,6 +199,12 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     const other = attemptRow(row, below, env, figures, null, true);
     if (!isWrong(other.worked)) return other.worked;
   }
+  const whole = row.counts.length > 0 ? overRest(below) : null;
+  if (whole !== null) {
+    // "Sc in each st across (20)" behind a short row: over what that left, too.
+    const other = attemptRow(row, whole, env, figures, null, false);
+    if (!isWrong(other.worked)) return other.worked;
+  }
   const onward = row.counts.length > 0 ? sameAsNext(row) : null;
   if (onward !== null) {
     const { worked } = attemptRow(onward, below, env, figures, null, false);
@@ -207,6 +213,13 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     if (!isWrong(worked)) return { ...worked, facts: [note, ...worked.facts] };
   }
   return first.worked;
+}
+
+/** The row below with what earlier short rows left beyond its end; null where nothing is left there. */
+function overRest(below: Fabric | null): Fabric | null {
+  if (below === null || below.rest === null || below.restAhead || below.form !== 'flat') return null;
+  if (below.fastened || below.rejoined || below.turned === false) return null;
+  return { ...below, sites: [...backwards(below.rest), ...below.sites], rest: null };
 }
 
 /** The first "in same st" behind other work. */
@@ -660,8 +673,13 @@ function finish(
     p.pending = 0;
   } else p.closeSpace();
   const joined = join !== undefined;
+  const tookRest = p.rest === null && below.rest !== null && !p.round && !wentBack && !below.fastened;
   const rest = p.leaves && !p.unowed && !p.round && !p.misfit ? p.below.slice(p.pos) : null;
-  const waits = rest?.some((site) => p.owed(site)) ? rest : wentBack ? null : waiting(below, p);
+  // Of two short rows that go the same way, what the first left lies behind what the second leaves.
+  const ahead = turnedBefore ? !below.restAhead : below.restAhead;
+  const left = rest?.some((site) => p.owed(site)) === true;
+  const behind = wentBack || tookRest ? null : waiting(below, p);
+  const waits = !left ? behind : ahead && behind !== null ? [...rest!, ...behind] : rest;
   const sites = p.env.trace === null ? p.made : p.env.trace.copy(p.made);
   const made: Fabric = fabric(sites, {
     form: p.round ? (joined ? 'joined' : 'spiral') : 'flat',
@@ -678,6 +696,7 @@ function finish(
     carried,
     fastened,
     rest: onward.length > 0 && waits !== null ? fromJoin(waits, onward, p) : waits,
+    restAhead: left || ahead,
     rejoined: onward.length > 0 && waits !== null,
   });
   const trace: RowTrace | null =

@@ -403,6 +403,7 @@ export function readNext(c: Cursor): Bare | null {
         return null;
       return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
     });
+    let each = false;
     if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
       const some = c.attempt(() => {
         if (!c.eat('each of')) return null;
@@ -410,13 +411,19 @@ export function readNext(c: Cursor): Bare | null {
         return c.is('rem') ? null : true;
       });
       if (!some) return null;
+      each = true;
     }
     c.eatAny(['and each', 'unworked', 'free']);
     const space = readSpaceFirst(c);
     if (space) return { kind: 'next', amount: one(c), nouns: [space], every: other ?? 1, implied: false };
-    const amount = readAmount(c) ?? one(c);
+    const said = readAmount(c);
+    const amount = said ?? one(c);
     c.eatAny(['consecutive', 'of the', 'of']);
+    const unworked = c.at > 0 && c.tokens[c.at - 1]!.word === 'unworked';
     const nouns = readNouns(c) ?? [anyStitch(c)];
+    // "in each of the unworked sts": all of them, however many.
+    if (unworked && each && said === null && c.tokens[c.at - 1]!.word.endsWith('s'))
+      return { kind: 'across', nouns, every: other ?? 1, stop: toTheEnd(c) };
     return { kind: 'next', amount, nouns, every: other ?? 1, implied: false };
   });
 }

@@ -9,6 +9,9 @@ import type { Amount, Noun, Stop } from './tree.ts';
 const ACROSS = [
   'all the way across',
   'evenly across',
+  'across all of the sts',
+  'across all the sts',
+  'across all sts',
   'across row',
   'across the row',
   'across entire row',

@@ -15,6 +15,87 @@ const ukDc = (n: number): readonly string[] => [
 
 export const shortRows: readonly RowCase[] = [
   {
+    name: 'over all of what a short row left: the count alone says it',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in each st across, turn. (20)',
+    ),
+    counts: [21, 20, 14, 14, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'over all of what a short row left: each unworked stitch of the row',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in each st across, and in each unworked st of Row 1, turn. (20)',
+    ),
+    counts: [21, 20, 14, 14, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'over all of what a short row left: said as a remark',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in each st across, working into the unworked sts of Row 1, turn. (20)',
+    ),
+    counts: [21, 20, 14, 14, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'over all of what a short row left: each of the unworked',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in next 14 sts, sc in each of the unworked sts, turn. (20)',
+    ),
+    counts: [21, 20, 14, 14, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'two short rows leave stitches, and a row goes over both',
+    terms: 'us',
+    // 8, the 6 left by the second short row and the 6 left by the first
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in next 8 sts, leave rem sts unworked, turn.',
+      'Row 5: Ch 1, sc in each st across, turn.',
+      'Row 6: Ch 1, sc in next 8 sts, sc in next 6 unworked sts of Row 3, sc in next 6 unworked sts of Row 1. (20)',
+    ),
+    counts: [21, 20, 14, 14, 8, 8, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a wrong count behind short rows is still told',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20)',
+      'Row 2: Ch 1, sc in next 14 sts, leave remaining sts unworked, turn.',
+      'Row 3: Ch 1, sc in each st across, turn.',
+      'Row 4: Ch 1, sc in each st across, turn. (19)',
+    ),
+    counts: [21, 20, 14, 14, 14],
+    findings: [{ row: 4, code: 'stated-count-wrong' }],
+  },
+  {
     name: 'leave the rest unworked',
     terms: 'us',
     text: lines(
