@@ -115,7 +115,8 @@ function rathersCount(c: Cursor, values: Values, before: number, chains: boolean
   const here = c.tokens[values.next - 1]!.line;
   const stop = next?.word === '.';
   const after = stop ? c.tokens[values.next + 1] : next;
-  const closes = ENDS_PIECE.includes(after?.word ?? '');
+  const comma = next?.word === ',' ? c.tokens[values.next + 1] : undefined;
+  const closes = ENDS_PIECE.includes((comma ?? after)?.word ?? '');
   // "(6)" at the end of a line, whatever "Fasten off" the lines after it say.
   const atEnd =
     values.next + (stop ? 1 : 0) >= c.end || closes || (after !== undefined && after.line !== here);

@@ -22,6 +22,16 @@ const wrong = (words: string, stated: string, worked: string): NonNullable<RowCa
 
 export const counts: readonly RowCase[] = [
   {
+    name: 'a count in brackets before the yarn is cut, in a text of several sizes',
+    terms: 'us',
+    text: lines('Sizes: S (M, L)', 'R1: 6 sc in mr (6)', 'R2: inc x6 (12)', 'R3: dec x6 (6), fasten off'),
+    counts: [
+      [6, 6, 6],
+      [12, 12, 12],
+      [6, 6, 6],
+    ],
+  },
+  {
     name: 'stitches and a chain left for a pocket',
     terms: 'us',
     text: lines(
