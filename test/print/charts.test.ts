@@ -3,6 +3,7 @@
  * large as they are printed.
  */
 import { describe, expect, test } from 'vitest';
+import type { Shape } from '../../core/drawing/scene.ts';
 import { editionCharts } from '../../core/print/edition/charts.ts';
 import { bookletOf } from '../../core/print/edition.ts';
 import { styleOf } from '../../core/print/style.ts';
@@ -12,6 +13,16 @@ import { vest } from '../../resources/examples/vest.ts';
 
 const ofVest = study(vest);
 const ofHat = study(hat);
+
+/** Where the lines of a scene begin, go on and end; what is turned, a single symbol, is left aside. */
+function* corners(shapes: readonly Shape[], x = 0, y = 0): Generator<{ x: number; y: number }> {
+  for (const shape of shapes) {
+    if (shape.kind === 'group' && shape.turn === 0) yield* corners(shape.shapes, x + shape.x, y + shape.y);
+    if (shape.kind !== 'path') continue;
+    for (const [sort, ...at] of shape.steps)
+      if (sort === 'M' || sort === 'L') yield { x: x + at[0]!, y: y + at[1]! };
+  }
+}
 
 describe('charts in a booklet', () => {
   test('stand after the pieces, with their notes as words and a figure that is described', () => {
@@ -55,6 +66,13 @@ describe('charts in a booklet', () => {
       for (const scene of editionCharts(of, { terms: 'us', sizes: 'all' }, style).scenes.values()) {
         expect(scene.width).toBeLessThanOrEqual(column + 0.01);
         expect(scene.height).toBeLessThanOrEqual(height * 0.9);
+        // A part of the rounds has its repeat marked beside it, and not where the whole would be.
+        for (const { x, y } of corners(scene.shapes)) {
+          expect(x).toBeGreaterThanOrEqual(0);
+          expect(x).toBeLessThanOrEqual(scene.width);
+          expect(y).toBeGreaterThanOrEqual(0);
+          expect(y).toBeLessThanOrEqual(scene.height);
+        }
       }
     }
   });

@@ -166,13 +166,20 @@ export interface RoundRepeat {
   readonly times: number;
 }
 
-/** The pass of the outermost round that has a repeat, as an arc outside all of them. */
-export function roundRepeat({ graph, places }: Layout): RoundRepeat | null {
+/** A pass of the outermost round that has a repeat, one of those that are drawn, as an arc outside all rounds. */
+export function roundRepeat({ graph, places }: Layout, window: Window | null): RoundRepeat | null {
   const row = graph.rows[graph.rows.length - 1]!;
   const passes = row.bounds.length - 1;
   if (passes < 2 || passes > 40) return null;
-  const pass = Math.floor(passes / 2);
-  const nodes = row.nodes.slice(row.bounds[pass]!, row.bounds[pass + 1]!);
+  const nodesOf = (pass: number): readonly Node[] =>
+    row.nodes.slice(row.bounds[pass]!, row.bounds[pass + 1]!);
+  const isDrawn = (node: Node | undefined): boolean => stateOfNode(node, places, window) === 'in';
+  // In the middle of the round it is clear of where the rounds begin.
+  const pass = [Math.floor(passes / 2), ...Array.from({ length: passes }, (_, i) => i)].find(
+    (i) => isDrawn(nodesOf(i)[0]) && isDrawn(nodesOf(i).at(-1)),
+  );
+  if (pass === undefined) return null;
+  const nodes = nodesOf(pass);
   const angle = (node: Node | undefined): number | null => {
     const placed = node === undefined ? undefined : places.get(node);
     return placed === undefined ? null : Math.atan2(placed.top.y, placed.top.x);

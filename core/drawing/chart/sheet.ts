@@ -95,7 +95,7 @@ function frameOf(layout: Layout, { unit: u, type }: SheetStyle, window: Window |
   const left = before ? labels : 1.2 * u;
   const right = after ? labels : 1.2 * u;
   const repeat = flat ? bracketOf(layout, window) : null;
-  const around = layout.shape === 'circle' ? roundRepeat(layout) : null;
+  const around = layout.shape === 'circle' ? roundRepeat(layout, window) : null;
   const under = repeat === null ? 0.9 * u : 1.6 * u + type * 1.4;
   const ring = around === null ? 0 : 1.2 * u + type * 1.2;
   const top = 1.1 * u + ring;
