@@ -81,7 +81,7 @@ Nothing to put right.
     const { code, out } = await command(['check', await saved(wrong)]);
     expect(out).toContain('Row 3 (RS)  40  42  44  48  sc\n    error: This row works on a multiple of 3.');
     expect(out).toContain(
-      '    | Ch 1, *sc in next 2 sts, sk 1 st; rep from * across, turn.\n    |       ^^^^^^^^^^^^',
+      '    | Ch 1, *sc in next 2 sts, sk 1 st; rep from * across. Fasten off.\n    |       ^^^^^^^^^^^^',
     );
     expect(out).toMatch(/\n\n1 error\.\n$/);
     expect(code).toBe(1);

@@ -89,6 +89,7 @@ export const right: Pattern = {
       metres: { 'size-s': 400, 'size-m': 450, 'size-l': 500, 'size-xl': 550 },
     },
   ],
+  finishing: [{ text: 'Sew the two panels together at the sides.', figures: [] }],
   pieces: [
     {
       ...blank.pieces[0]!,
@@ -108,7 +109,7 @@ export const right: Pattern = {
         },
         row(
           'row-3',
-          'Ch 1, sc in next st, *ch 1, sk 1 st, sc in next st; rep from * to last st, sc in last st, turn.',
+          'Ch 1, sc in next st, *ch 1, sk 1 st, sc in next st; rep from * to last st, sc in last st. Fasten off.',
         ),
       ],
     },
@@ -123,7 +124,7 @@ export const wrong: Pattern = {
       ...right.pieces[0]!,
       blocks: [
         ...right.pieces[0]!.blocks.slice(0, 3),
-        row('row-bad', 'Ch 1, *sc in next 2 sts, sk 1 st; rep from * across, turn.'),
+        row('row-bad', 'Ch 1, *sc in next 2 sts, sk 1 st; rep from * across. Fasten off.'),
       ],
     },
   ],

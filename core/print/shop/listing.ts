@@ -106,11 +106,12 @@ function linesOf(block: Block): readonly string[] {
 function materials(reader: Reader): readonly string[] {
   const own = materialsPart(reader);
   if (own === null) return [];
-  const gauge = own.blocks.findIndex(
+  const blocks = own.blocks.flatMap((block) => (block.kind === 'together' ? block.blocks : [block]));
+  const gauge = blocks.findIndex(
     (block) => block.kind === 'heading' && say(block.words) === reader.wording.gauge,
   );
-  const before = gauge < 0 ? own.blocks : own.blocks.slice(0, gauge);
-  const counted = reader.pattern.gauges.length === 0 || gauge < 0 ? [] : own.blocks.slice(gauge + 1);
+  const before = gauge < 0 ? blocks : blocks.slice(0, gauge);
+  const counted = reader.pattern.gauges.length === 0 || gauge < 0 ? [] : blocks.slice(gauge + 1);
   const gauges = counted
     .flatMap((block) => (block.kind === 'paragraph' ? [say(block.words)] : linesOf(block)))
     .filter((line) => line !== reader.wording.gaugeAdvice);
