@@ -6,8 +6,9 @@ import type { Fact, Span } from '../finding.ts';
 import type { RowTree } from '../notation/tree.ts';
 import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Fabric, type Opening, sameFabric, type Tally, tally } from './fabric.ts';
-import { isWrong, type Worked, workedAgain, workRow } from './row.ts';
+import { workRow } from './row.ts';
 import { partsNamed, rowsNamed, unnamed, usesEdge } from './whole-rows.ts';
+import { isWrong, type Worked, workedAgain } from './worked.ts';
 
 /** Rows of a piece beyond which it is not worked further. */
 export const MOST_ROWS = 20_000;

@@ -7,8 +7,8 @@ import type { AsPiece, Even, Item, RowsAgain, RowsRef, Shaping } from '../notati
 import { type Course, MOST_ROWS, type Written } from './course.ts';
 import { amountOf } from './env.ts';
 import { plainFabric, tally } from './fabric.ts';
-import type { Worked } from './row.ts';
 import { mainBase, plainRow } from './whole-rows.ts';
+import type { Worked } from './worked.ts';
 
 /**
  * Carries out one such instruction. `rest` = how many rows of the label's range are left for it, null where it has

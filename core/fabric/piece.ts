@@ -8,10 +8,10 @@ import { Course, MOST_ROWS, type RowResult, type Written } from './course.ts';
 import { directive } from './directives.ts';
 import { amountOf } from './env.ts';
 import { sameFabric, tally } from './fabric.ts';
-import { type Worked, workedAgain } from './row.ts';
 import { numbersOf, variesBySize } from './row-numbers.ts';
 import { checkStated } from './stated.ts';
 import { alongEdge, distinct, parted } from './whole-rows.ts';
+import { type Worked, workedAgain } from './worked.ts';
 
 export class PieceWork extends Course {
   /** Whether the numbers so far are of rows or of rounds. */
