@@ -295,11 +295,13 @@ function unmetSpace(p: Progress, item: Repeat): Extract<Place, { kind: 'next' }>
 interface Limit {
   /** Has everything before the last n been used? */
   reached(p: Progress): boolean;
-  exactly(pos: number): boolean;
+  exactly(at: Moment): boolean;
   /** One more than asked is left, the last being the turning chain, which "last 3 sts" may leave out. */
   withTurning(pos: number): boolean;
   /** As many are left when spaces are counted among the stitches. */
   withSpaces(pos: number): boolean;
+  /** Of two ends that are right, the one to try first. */
+  better(a: Tried, b: Tried): number;
   readonly n: number;
 }
 
@@ -307,6 +309,8 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   const n = p.amount(stop.amount) ?? 0;
   const indexes: number[] = [];
   for (let i = p.seek([stop.noun]); i >= 0; i = p.seek([stop.noun], i + 1)) indexes.push(i);
+  if (stop.noun.kind === 'turning-chain' && indexes.length > 0)
+    return beforeTurning(p, n, indexes[0]!, indexes.at(-1)!);
   const size = p.below.length;
   const at = indexes.length - n;
   const first = n === 0 ? size : (indexes[at] ?? -1);
@@ -324,9 +328,30 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   return {
     n,
     reached: (now) => now.pos > previous && (!spaces || now.pos > beforePlace) && now.inner === 0,
-    exactly: (pos) => first >= 0 && pos > previous && pos <= first,
+    exactly: ({ pos }) => first >= 0 && pos > previous && pos <= first,
     withSpaces: (pos) => spaces && firstPlace >= 0 && pos > beforePlace && pos <= firstPlace,
     withTurning: (pos) => turning && pos > earlier && pos <= previous,
+    better: () => 0,
+  };
+}
+
+/**
+ * "To turning ch": up to the stitch before it, or, worked in spaces, up to the last space before it. The chain's own
+ * space, between `first` and its stitch at `last`, may be used or not.
+ */
+function beforeTurning(p: Progress, n: number, first: number, last: number): Limit {
+  const { below } = p;
+  return {
+    n,
+    reached: (now) => now.pos >= first && now.inner === 0,
+    exactly: (at) => {
+      if (at.pos > last) return false;
+      const inSpaces = below[at.last]?.kind === 'space';
+      return below.slice(at.pos, first).every((site) => (inSpaces ? site.kind !== 'space' : !p.owed(site)));
+    },
+    withSpaces: () => false,
+    withTurning: () => false,
+    better: (a, b) => Number(a.moment.pos > first) - Number(b.moment.pos > first),
   };
 }
 
@@ -339,12 +364,12 @@ function chosen(
 ): readonly Tried[] {
   const newest = tried[tried.length - 1]!;
   if (limit !== null) {
-    const exact = tried.filter((t) => limit.exactly(t.moment.pos));
+    const exact = tried.filter((t) => limit.exactly(t.moment)).reverse();
     const turning = tried.filter((t) => limit.withTurning(t.moment.pos));
     // Some houses count every chain-space as a stitch; what follows must then still come out.
     const spaced = stop?.kind === 'before-last' ? tried.filter((t) => limit.withSpaces(t.moment.pos)) : [];
     // None: the passes stop short of there, or go over it, which is told as a repeat that does not fit.
-    return [...exact.reverse(), ...turning.reverse(), ...spaced.reverse()];
+    return [...exact.sort(limit.better), ...turning.reverse(), ...spaced.reverse()];
   }
   if (stop !== null && (stop.kind === 'before-next' || stop.kind === 'marker')) return [newest];
   p.step(tried.length);

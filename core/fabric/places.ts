@@ -264,6 +264,8 @@ export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): num
 /** In a round there is a gap between the last stitch and the first. */
 function wrapsGap(p: Progress): boolean {
   if (!p.round || p.gap >= p.below.length || p.below.length < 2) return false;
+  // A space there is the gap, and was come to already.
+  if (p.below.at(-1)?.kind === 'space' || p.below[0]?.kind === 'space') return false;
   p.pos = p.below.length;
   p.gap = p.below.length;
   p.inner = 0;
@@ -280,7 +282,10 @@ function together(p: Progress, i: number): boolean {
 function isGap(p: Progress, i: number): boolean {
   p.spent += 1;
   const site = p.below[i]!;
-  return site.kind !== 'turning' && (site.kind === 'space' || !together(p, i) || isWhole(p));
+  if (site.kind === 'space') return true;
+  // Where a chain lies between two stitches, its space is their gap.
+  if (p.below[i - 1]?.kind === 'space') return false;
+  return site.kind !== 'turning' && (!together(p, i) || isWhole(p));
 }
 
 const whole = new WeakMap<readonly Site[], boolean>();

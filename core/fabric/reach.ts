@@ -132,6 +132,12 @@ export function reachEach(
     case 'skipped': {
       const n = p.amount(place.amount) ?? 1;
       const waiting = p.skipped;
+      if (place.nth !== undefined) {
+        // The others keep their numbers: "dc in 2nd skipped ch, dc in first skipped ch".
+        const nth = place.nth === 'last' ? waiting.length : (p.amount(place.nth) ?? 1);
+        const at = waiting[nth - 1];
+        return at === undefined ? only(missing(p, place, place.noun, nth, waiting.length)) : make(at);
+      }
       if (place.below > 0 && waiting.length < n) {
         for (let k = 0; k < n; k++) {
           const over = standOver(p);

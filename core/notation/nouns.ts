@@ -237,7 +237,7 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;
       c.eat('the');
       c.eatAny(['first', 'last', 'next', 'each']);
-      const noun = readNoun(c, true);
+      const noun = partsNoun(c) ?? readNoun(c, true);
       const edge = c.attempt(() => {
         if (!c.eat('and')) return null;
         c.eatAny(['the', 'first', 'last', 'next']);
@@ -245,13 +245,20 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       });
       return noun?.kind === 'between' && edge === null ? 'groups' : 'stitches';
     });
-    if (between === 'groups' || c.eatAny(['groups', 'group']))
-      return { kind: 'between', groups: true, ...c.span(start) };
+    if (between === 'groups') return { kind: 'between', groups: true, ...c.span(start) };
+    const group = readGroup(c);
+    if (group) return group;
     if (between) return { kind: 'between', ...c.span(start) };
     const at = c.at;
     const space = readSpace(c);
     if (space) {
       const alone = space.chains === null && c.at === at + 1 && ['lp', 'lps'].includes(c.tokens[at]!.word);
+      // "ch-1 sp before next group" is the one that the hook comes to anyway.
+      c.attempt(() => {
+        if (!c.eatAny(['before', 'after'])) return null;
+        c.eatAny(['the next', 'the', 'next', 'foll', 'first', 'last']);
+        return partsNoun(c);
+      });
       return { kind: 'space', chains: space.chains, ...(alone ? { loop: true } : {}), ...c.span(start) };
     }
     if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };
@@ -271,6 +278,32 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
     if (stitch) return withSpace(c, start, stitch);
     return null;
   });
+}
+
+/** "3-dc group", "5 tr group": "group of 3 tr", "petal": a group without a name of its own. */
+export function partsNoun(c: Cursor): Noun | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const named = c.word().replace(/s$/u, '');
+    if (!c.lexicon.names.has(named) && c.eatAny(['petals', 'petal', 'scallops', 'scallop', 'pairs']))
+      return { kind: 'between', groups: true, ...c.span(start) };
+    const noun = readGroup(c);
+    if (noun) return noun;
+    if (!readAmount(c, false)) return null;
+    if (c.word() === '-') c.at++;
+    if (!readNoun(c)) return null;
+    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
+      return null;
+    return { kind: 'between', groups: true, ...c.span(start) };
+  });
+}
+
+/** "group", "groups of 3 dc": what a row below made in one place. */
+function readGroup(c: Cursor): Noun | null {
+  const start = c.at;
+  if (!c.eatAny(['groups', 'group'])) return null;
+  c.attempt(() => (c.eat('of') && readAmount(c, false) && readNoun(c, true) ? true : null));
+  return { kind: 'between', groups: true, ...c.span(start) };
 }
 
 /** "shell sp": the space of a shell is a space. */

@@ -4,7 +4,7 @@
  */
 import type { Span } from '../finding.ts';
 import type { Cursor } from './cursor.ts';
-import { anyStitch, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
+import { anyStitch, partsNoun, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
 import { one, readAmount, readOrdinal } from './numbers.ts';
 import { type Draft, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
@@ -178,22 +178,6 @@ function readUnit(
 /** "of any pair": two stitches that nothing else tells from their neighbours. */
 function pairAt(c: Cursor, start: number): Noun {
   return { kind: 'stitch', ...c.span(start) };
-}
-
-/** "3-dc group", "5 tr group": a group without a name of its own. */
-function partsNoun(c: Cursor): Noun | null {
-  return c.attempt(() => {
-    const start = c.at;
-    const named = c.word().replace(/s$/u, '');
-    if (!c.lexicon.names.has(named) && c.eatAny(['petals', 'petal', 'scallops', 'scallop', 'pairs']))
-      return { kind: 'between', groups: true, ...c.span(start) };
-    if (!readAmount(c, false)) return null;
-    if (c.word() === '-') c.at++;
-    if (!readNoun(c)) return null;
-    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
-      return null;
-    return { kind: 'between', groups: true, ...c.span(start) };
-  });
 }
 
 /** "top of turning ch", "3rd ch of beg ch-5", "turning ch". */
@@ -466,13 +450,21 @@ export function readAcross(c: Cursor): Bare | null {
 
 export function readSkipped(c: Cursor): Bare | null {
   return c.attempt(() => {
-    c.eatAny(['each of the', 'each of', 'the', 'last', 'first', 'next']);
-    const before = readAmount(c);
+    c.eatAny(['each of the', 'each of', 'the', 'next']);
+    const nth = readWhichSkipped(c);
+    if (nth === null) c.eatAny(['last', 'first']);
+    const before = nth === null ? readAmount(c) : null;
     if (c.eat('skipped')) {
       const after = before ?? readAmount(c);
       const noun = readNoun(c) ?? anyStitch(c);
-      return { kind: 'skipped', amount: after ?? one(c), noun };
+      return {
+        kind: 'skipped',
+        amount: after ?? one(c),
+        noun,
+        ...(nth !== null && after === null ? { nth } : {}),
+      };
     }
+    if (nth !== null) return null;
     const noun = readNoun(c);
     if (
       noun &&
@@ -488,6 +480,16 @@ export function readSkipped(c: Cursor): Bare | null {
       return { kind: 'skipped', amount: before ?? one(c), noun };
     }
     return null;
+  });
+}
+
+/** "2nd skipped ch", "last skipped st": which of those passed over. "First 2 skipped sts" are two. */
+function readWhichSkipped(c: Cursor): Amount | 'last' | null {
+  return c.attempt(() => {
+    const which = c.eat('last') ? ('last' as const) : c.eat('first') ? one(c) : readOrdinal(c);
+    c.eat('of');
+    c.eat('the');
+    return which !== null && c.is('skipped') ? which : null;
   });
 }
 
@@ -544,8 +546,10 @@ export function readBetween(c: Cursor): Bare | null {
     }
     c.eatAny(['the', 'each of the', 'any']);
     const which = c.eatAny(['next', 'foll', 'each', 'last', 'first']);
-    const amount = readAmount(c);
-    const noun: Noun = partsNoun(c) ?? readNoun(c) ?? anyStitch(c);
+    // The number of "next 3-dc group" is the group's own.
+    const group = partsNoun(c);
+    const amount = group === null ? readAmount(c) : null;
+    const noun: Noun = group ?? partsNoun(c) ?? readNoun(c) ?? anyStitch(c);
     c.attempt(() => {
       if (!c.eatAny(['and next', 'and the next', 'and first', 'and last', 'and the', 'and', '&']))
         return null;

@@ -129,8 +129,13 @@ export type Place = Span &
     /** "top of turning ch" (nth null), "3rd ch of beg ch-5"; `beginning` when it is this round's own. */
     | { readonly kind: 'turning-chain'; readonly nth: Amount | null; readonly beginning: boolean }
     | { readonly kind: 'ring' }
-    /** "the skipped st", "2 skipped sts": those passed over last. */
-    | { readonly kind: 'skipped'; readonly amount: Amount; readonly noun: Noun }
+    /** "the skipped st", "2 skipped sts", "2nd skipped st" (`nth`): those passed over last. */
+    | {
+        readonly kind: 'skipped';
+        readonly amount: Amount;
+        readonly noun: Noun;
+        readonly nth?: Amount | 'last';
+      }
     | { readonly kind: 'marked' }
     /** "between next 2 dc", "sp between groups": the gap, not a stitch. */
     | { readonly kind: 'between'; readonly amount: Amount; readonly noun: Noun }

@@ -191,4 +191,19 @@ export const granny: readonly RowCase[] = [
       },
     ],
   },
+  {
+    name: 'the space before a group, after a group, between groups of so many',
+    terms: 'us',
+    // rnd 2: 4 corners of 2 groups; rnd 3: 4 corners and a group in each of 4 sides; rnd 4: a side has two gaps
+    text: lines(
+      'Ch 4, sl st in first ch to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 1, (3 dc in ring, ch 1) 3 times, sl st in top of ch-3.',
+      'Rnd 2: Sl st in next 2 dc and in next ch-1 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in space before next 3-dc group, ch 1; rep from * around, sl st in top of ch-3.',
+      'Rnd 3: Sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *3 dc in ch-1 sp before next group, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, 3 dc in ch-1 sp after last group, sl st in top of ch-3.',
+      'Rnd 4: Sl st in next 2 dc and in corner sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *[3 dc in sp between 3-dc groups] twice, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, [3 dc between next 2 groups of 3 dc] twice, join.',
+    ),
+    counts: [4, 12, 24, 36, 48],
+    spaces: [0, 4, 8, 4, 4],
+    source: practice,
+  },
 ];

@@ -542,4 +542,66 @@ export const repeats: readonly RowCase[] = [
     ),
     counts: [20, 28],
   },
+  {
+    name: 'up to the turning chain over plain stitches',
+    terms: 'us',
+    // 20: the ch 3, 6 times 3 between, the dc in the turning chain
+    text: lines(
+      'Ch 22.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, turn.',
+      'Row 2: Ch 3, *sk next 2 dc, 3 dc in next dc; rep from * across to tch, dc in tch, turn.',
+      'Row 3: Ch 3, *sk next 2 dc, 3 dc in next dc; rep from * to turning chain, dc in top of turning chain, turn.',
+    ),
+    counts: [22, 20, 20, 20],
+    source: practice,
+  },
+  {
+    name: 'up to the turning chain in spaces, the last stitch before it passed over',
+    terms: 'us',
+    // 24 ch: 11 dc, 10 spaces; the edge's chain holds the last space
+    text: lines(
+      'Ch 24.',
+      'Row 1: Dc in 6th ch from hook, *ch 1, sk next ch, dc in next ch; rep from * across, turn.',
+      'Row 2: Ch 1, sc in first dc, *ch 1, sc in next ch-1 sp; rep from * to turning ch, ch 1, sc in top of turning ch, turn.',
+    ),
+    counts: [24, 11, 11],
+    spaces: [0, 10, 10],
+    source: practice,
+  },
+  {
+    name: 'up to the turning chain with stitches over',
+    terms: 'us',
+    // 19: one under the chain, the turning chain, 17 between: 5 times 3 and 2
+    text: lines(
+      'Ch 21.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, turn.',
+      'Row 2: Ch 3, *sk next 2 dc, 3 dc in next dc; rep from * to tch, dc in tch, turn.',
+    ),
+    counts: [21, 19, 17],
+    findings: [{ row: 2, code: 'repeat-does-not-fit', saying: ['17 or 20'] }],
+    source: practice,
+  },
+  {
+    name: 'which of the skipped stitches',
+    terms: 'us',
+    text: lines(
+      'Ch 22.',
+      'Row 1: Dc in 4th ch from hook (beg ch counts as dc), *skip next 2 chs, dc in next ch, dc in 2nd skipped ch, dc in first skipped ch; rep from * across, turn.',
+      'Row 2: Ch 3 (counts as dc), *skip next 2 dc, dc in next dc, dc in last skipped dc, dc in 1st skipped dc; rep from * to last st, dc in top of turning ch, turn.',
+      'Row 3: Ch 3 (counts as dc), *sk next 2 dc, dc in next dc, dc in 2 skipped dc; rep from * across to tch, dc in tch.',
+    ),
+    counts: [22, 20, 20, 20],
+    source: practice,
+  },
+  {
+    name: 'missed stitches by number',
+    terms: 'uk',
+    text: lines(
+      'Ch 25.',
+      'Row 1: 1 dc in 2nd ch from hook and in each ch to end, turn.',
+      'Row 2: 3 ch, *miss 3 dc, 1 tr in each of next 2 dc, 1 tr in third missed dc, tr in 2nd missed dc, 1 tr in first missed dc; rep from * to last 3 sts, tr in last 3 sts, turn.',
+    ),
+    counts: [25, 24, 24],
+    source: practice,
+  },
 ];
