@@ -135,6 +135,8 @@ export function matches(
       return site.kind === 'chain' || site.kind === 'space';
     case 'space':
       if (site.kind === 'ring') return true;
+      // A turning chain that is no stitch still has room under it for who asks for that.
+      if (noun.turning && site.kind === 'turning') return site.chains > 1;
       if (noun.loop && meeting.spaceless) return site.kind === 'stitch' || (bare && site.kind === 'chain');
       if (meeting.blocks && site.kind === 'stitch' && site.turning)
         return chains === null || site.chains === chains;

@@ -150,7 +150,10 @@ export function expand(
   if (defined.kind === 'words') {
     const base = ref.base ?? 't3';
     const site = stitchSite(gathered ? `${ref.form}.${base}` : `special.${p.nameOf(ref)}`, base);
-    if (!gathered) p.note('definition-assumed', ref, { name: p.nameOf(ref), stitch: base, parts: 1 });
+    // What the hook does was told, and the definition says already what that is taken for.
+    const told = defined.definition.facts.some((fact) => fact.code === 'definition-in-loops');
+    if (!gathered && !told)
+      p.note('definition-assumed', ref, { name: p.nameOf(ref), stitch: base, parts: 1 });
     p.recording?.by(ref, null);
     if (!p.make(site, 1, index ?? p.last)) return false;
     if (!gathered) p.gather(p.nameOf(ref), start);

@@ -186,7 +186,7 @@ export class Sorter {
   private definitionsIn(line: Range): Extract<Part, { kind: 'definition' }>[] {
     let range = line;
     const special =
-      /^\W*(?:special stitch(?:es)?(?: used)?|stitch guide|abbreviations|special st|special sts|stitch key|note|notes)\s*[:\-–]\s*/iu.exec(
+      /^\W*(?:special(?: (?:stitch(?:es)?|sts?|abbreviations?|terms?))?(?: used)?|stitch guide|abbreviations|pattern stitch(?:es)?|stitch (?:key|definitions?)|notes?)\s*[:\-–]\s*/iu.exec(
         this.words(line),
       );
     let section = this.section;

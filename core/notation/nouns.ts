@@ -154,7 +154,7 @@ export function readTurningChain(c: Cursor): { chains: Amount | null; beginning:
 }
 
 /** "ch-2 sp", "ch 2 sp", "2-ch sp", "3ch-lp", "ch-sp", "sp", "ch-3" (after "next"): a space, or null. */
-export function readSpace(c: Cursor): { chains: Amount | null } | null {
+export function readSpace(c: Cursor): { chains: Amount | null; turning?: true } | null {
   const space = (): boolean => {
     if (!c.attempt(() => (eatDash(c).eatAny(CORNERS) || c.eatAny(SPACES) ? true : null))) return false;
     return true;
@@ -187,18 +187,18 @@ export function readSpace(c: Cursor): { chains: Amount | null } | null {
       const corner = c.eat('corner') || c.eat('corners');
       if (c.eatAny(['chsp', 'chsps', 'chlp'])) return { chains: null };
       if (c.eatAny(SPACES)) {
-        c.attempt(() =>
+        const turning = c.attempt(() =>
           c.eatAny(['formed by', 'made by', 'of', 'formed from']) && readTurningChain(c.pass('the'))
             ? true
             : null,
         );
-        return { chains: null };
+        return { chains: null, ...(turning ? { turning } : {}) };
       }
       return corner && !c.isAny(['st', 'sts', 'dc', 'sc', 'tr', 'hdc', 'htr']) ? { chains: null } : null;
     }) ??
     c.attempt(() => {
       if (!readTurningChain(c)) return null;
-      return space() ? { chains: null } : null;
+      return space() ? { chains: null, turning: true } : null;
     })
   );
 }
@@ -259,7 +259,13 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
         c.eatAny(['the next', 'the', 'next', 'foll', 'first', 'last']);
         return partsNoun(c);
       });
-      return { kind: 'space', chains: space.chains, ...(alone ? { loop: true } : {}), ...c.span(start) };
+      return {
+        kind: 'space',
+        chains: space.chains,
+        ...(alone ? { loop: true } : {}),
+        ...(space.turning ? { turning: true } : {}),
+        ...c.span(start),
+      };
     }
     if (readTurningChain(c)) return { kind: 'turning-chain', ...c.span(start) };
     // A name of the pattern may begin with "st" or "ch"; names go first.

@@ -428,7 +428,7 @@ export function readSpaceFirst(c: Cursor): Noun | null {
       return noun && noun.kind !== 'chain' ? noun : null;
     }
     const space = readSpace(c);
-    return space ? { kind: 'space', chains: space.chains, ...c.span(start) } : null;
+    return space ? { kind: 'space', ...space, ...c.span(start) } : null;
   });
 }
 

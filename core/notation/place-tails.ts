@@ -3,6 +3,7 @@
  * front", "of previous row". It reads no place.
  */
 import type { Cursor } from './cursor.ts';
+import { readTurningChain } from './nouns.ts';
 import { readAmount } from './numbers.ts';
 import type { Into } from './tree.ts';
 
@@ -97,6 +98,15 @@ function eatWhich(c: Cursor): boolean {
   return true;
 }
 
+function ofTurningChain(c: Cursor): boolean {
+  const took = c.attempt(() => {
+    if (!c.eat('of')) return null;
+    c.eat('the');
+    return readTurningChain(c) && !c.isAny(['sp', '- sp', 'lp']) ? true : null;
+  });
+  return took !== null;
+}
+
 /** "2 rows below", "of previous row", "in blo", "made": words behind a noun that fix row, loop or nothing. */
 export function readTail(c: Cursor, draft: Draft): void {
   for (;;) {
@@ -110,6 +120,8 @@ export function readTail(c: Cursor, draft: Draft): void {
         draft.part = part;
         return true;
       }
+      // "skip 2 ch of turning ch": the chains ahead are that one's anyway.
+      if (['ch', 'chs'].includes(c.tokens[c.at - 1]?.word ?? '') && ofTurningChain(c)) return true;
       if (
         c.eatAny([
           'of prev row',

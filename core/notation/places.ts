@@ -393,11 +393,16 @@ function saidBetween(c: Cursor, places: Place[]): void {
     const close = c.partner[c.at]!;
     if (close < 0 || close >= c.end) return null;
     c.at++;
+    const inside = c.at;
     const counts = c.within(close, () => readSaid(c)?.convention.counts ?? readCountsAs(c));
-    if (!counts || c.at !== close) return null;
+    const told = counts !== null && c.at === close ? counts : null;
+    c.at = inside;
+    // "(counts as 2 dc)", "(first 2 dc made)" say what is so anyway.
+    if (!told && !c.isAny(['counts as', 'count as', 'counting']) && c.tokens[close - 1]?.word !== 'made')
+      return null;
     c.at = close + 1;
     if (!c.isAny(['and', ', and', '& ', '&'])) return null;
-    places[places.length - 1] = { ...last, counts };
+    if (told) places[places.length - 1] = { ...last, counts: told };
     return true;
   });
 }

@@ -62,7 +62,13 @@ export type Noun = Span &
     | { readonly kind: 'named'; readonly stitch: StitchRef } // "dc", "sc2tog", "fpdc", "picot", "shell", "cluster"
     | { readonly kind: 'chain' } // one chain: "ch"
     /** "sp", "ch-2 sp" (chains = 2), "lp"; `loop`: older books say "each loop" of plain stitches too. */
-    | { readonly kind: 'space'; readonly chains: Amount | null; readonly loop?: true }
+    /** `turning`: the space beside or under the turning chain, "turning ch sp". */
+    | {
+        readonly kind: 'space';
+        readonly chains: Amount | null;
+        readonly loop?: true;
+        readonly turning?: true;
+      }
     /** The gap between two stitches: "sp between sts"; `groups`: between two groups made in one place each. */
     | { readonly kind: 'between'; readonly groups?: true }
     | { readonly kind: 'row-end' }

@@ -284,4 +284,18 @@ export const mesh: readonly RowCase[] = [
     counts: [10, 16, null],
     spaces: [0, 0, 8],
   },
+  {
+    name: 'chains of the turning chain skipped, and worked into by name',
+    terms: 'us',
+    // 20 ch: 1 + 5 spaces; row 3: 1 + 4 * 3 + 2 + 1
+    text: lines(
+      'Ch 20.',
+      'Row 1: Dc in 8th ch from hook, *ch 2, skip next 2 ch, dc in next ch; rep from * across, turn.',
+      'Row 2: Ch 5, *dc in next dc, ch 2; rep from * to turning ch, skip 2 ch of turning ch, dc in next ch, turn.',
+      'Row 3: Ch 3, *2 dc in next sp, dc in next dc; rep from * 3 more times, 2 dc in turning ch sp, dc in next ch of turning ch.',
+    ),
+    counts: [20, 6, 6, 16],
+    spaces: [0, 5, 5, 0],
+    source: 'common practice, no source',
+  },
 ];

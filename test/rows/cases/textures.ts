@@ -303,4 +303,54 @@ export const textures: readonly RowCase[] = [
       [7, 9],
     ],
   },
+  {
+    name: 'linen stitch whose edges are turning chains with room under them',
+    terms: 'us',
+    // 24 ch: sc in every second from the 4th on, 11, the edge's chain a space; then a sc in every space
+    text: lines(
+      'Ch 24.',
+      'Row 1: Sc in 4th ch from hook, *ch 1, sk 1, sc in next ch; rep from * across, turn.',
+      'Row 2: Ch 2, sc in next ch-1 sp, *ch 1, sc in next ch-1 sp; rep from * to end, working last sc in ch-3 sp, turn.',
+      'Row 3: Ch 2, sc in ch-1 sp, *ch 1, sc in next ch-1 sp; rep from * across, with last sc in beg ch-2 sp, turn.',
+    ),
+    counts: [24, 11, 11, 11],
+    spaces: [0, 11, 10, 10],
+    source: practice,
+  },
+  {
+    name: 'a cable over two rows, both first stitches said in brackets',
+    terms: 'us',
+    text: lines(
+      'Ch 20.',
+      'Row 1: Dc in 4th ch from hook (counts as 2 dc) and in each ch across, turn.',
+      'Row 2: Ch 2 (counts as hdc), bpdc around each of next 2 sts, dc in next 2 sts, skip 3 sts, bptr around each of next 3 sts, working in front of tr just made, bptr around each of 3 skipped sts, dc in next 2 sts, bpdc around each of next 2 sts, dc in next 2 sts, hdc in top of tch, turn.',
+    ),
+    counts: [20, 18, 18],
+    source: practice,
+  },
+  {
+    name: 'a bobble told by what the hook does, defined as a special stitch on one line',
+    terms: 'us',
+    text: lines(
+      'Special stitch: Bobble (bo): [Yo, insert hook in st, yo and pull up a loop, yo and pull through 2 loops] 5 times in same st, yo and pull through all 6 loops on hook.',
+      'Ch 24.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Ch 1, sc in first 3 sts, *bo in next st, sc in next 3 sts; rep from * across, turn.',
+    ),
+    counts: [24, 23, 23],
+    source: practice,
+  },
+  {
+    name: 'a V-stitch behind the one word "Special"',
+    terms: 'us',
+    text: lines(
+      'Special: V-st = (dc, ch 1, dc) in same st or sp.',
+      'Ch 31.',
+      'Row 1: V-st in 5th ch from hook, *sk 2 ch, V-st in next ch; rep from * to last 2 chs, sk next ch, dc in last ch, turn. (9 V-sts)',
+      'Row 2: Ch 3, V-st in ch-1 sp of each V-st across, dc in top of beg ch, turn. 9 V-sts.',
+    ),
+    counts: [31, 20, 20],
+    spaces: [0, 9, 9],
+    source: practice,
+  },
 ];
