@@ -39,14 +39,34 @@ function joinOf(items: readonly Item[], last: number): Join | null {
   return { type: 'join', not: false, from, to, stitch, place: startOf(place) };
 }
 
+/** What stands for the last work of a round when that, or the end of its last pass, joins the round. */
+function closingOf(items: readonly Item[], last: number): readonly Item[] | null {
+  const whole = joinOf(items, last);
+  if (whole !== null) return [whole];
+  // "Rep from * around, ending with ch 3, dc in first sc": the repeat's own last words.
+  const item = items[last]!;
+  if (
+    item.type !== 'repeat' ||
+    item.last === null ||
+    !('items' in item.last) ||
+    item.last.kind === 'omitting'
+  )
+    return null;
+  const own = item.last.items;
+  const end = own.findLastIndex(isWork);
+  const join = end < 1 ? null : joinOf([...item.items, ...own], item.items.length + end);
+  if (join === null) return null;
+  return [{ ...item, last: { ...item.last, items: own.slice(0, end) } }, join];
+}
+
 /** The items of a round, its last words turned into the join that they are. The same items give the same list. */
 export function withJoin(items: readonly Item[]): readonly Item[] {
   const known = joined.get(items);
   if (known !== undefined) return known;
   const last = items.findLastIndex(isWork);
   const said = items.some((item) => item.type === 'join' && !item.not);
-  const join = last < 0 || said ? null : joinOf(items, last);
-  const made = join === null ? items : items.map((item, i) => (i === last ? join : item));
+  const closing = last < 0 || said ? null : closingOf(items, last);
+  const made = closing === null ? items : [...items.slice(0, last), ...closing, ...items.slice(last + 1)];
   joined.set(items, made);
   return made;
 }

@@ -35,6 +35,10 @@ const SECTIONS =
 const PIECES =
   /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
 
+/** "Join short ends with sl st to form a tube.", "Sew side seams.": how worked pieces are put together. */
+const MAKING_UP =
+  /^(?:sew|seam|stitch|join|whip ?stitch|slip ?stitch|graft) (?:(?:the|both|two|short|long|side|top|shoulder|open|cast-on|first|last|and|of|row) ){0,4}(?:ends?|edges?|sides?|seams?|panels?|pieces?|shoulders?|rows) (?:together|with|to|using|and)\b/iu;
+
 /** The head of a line that names a side, with work behind it on the same line. */
 const SIDES =
   /^(?:the )?(?:first|second|left|right|other|next)(?: [a-z]+){0,2} (?:side|front|back|shoulder|half|neck|neckline|edge|strap|sleeve)(?=\s*:)/iu;
@@ -427,6 +431,14 @@ export class Sorter {
       }
       if (!middle && this.conventions(line)) {
         this.open = false;
+        return;
+      }
+      if (
+        !middle &&
+        MAKING_UP.test(this.words(line)) &&
+        !/\b(?:next|each|every)\b/iu.test(this.words(line))
+      ) {
+        this.pass(line);
         return;
       }
       if (this.open && !this.startsProse(line, previous) && !this.startsAnew(line, previous)) {

@@ -51,6 +51,10 @@ const ROW_ENDS = [
   'side of each row',
   'side of row',
   'side edge',
+  'long edges',
+  'long edge',
+  'long sides',
+  'long side',
   'edge',
   'sides',
   'side',
@@ -103,6 +107,21 @@ export function eatAlong(c: Cursor): void {
     if (to)
       return c.eatAny(['corner', 'top corner', 'bottom corner', 'top', 'bottom', 'foundation']) ? true : null;
     return c.eatAny(['side edge', 'side edges', 'side', 'sides', 'edge', 'edges']) ? true : null;
+  });
+}
+
+/** "of ribbing", "of the cuff": whose edge it is. */
+export function eatWhose(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eat('of')) return null;
+    c.eatAny(['the', 'last', 'each']);
+    if (c.peek()?.kind !== 'word' || c.isAny(['next', 'row', 'rnd', 'prev'])) return null;
+    c.at++;
+    return c.done ||
+      c.peek()!.kind === 'sign' ||
+      c.isAny(['across', 'around', 'along', 'working', 'and', 'with'])
+      ? true
+      : null;
   });
 }
 
@@ -230,6 +249,7 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
     if (c.eatAny(OTHER_SIDE)) return { kind: 'loop-of-chain', ...c.span(start) };
     if (c.eatAny(ROW_ENDS)) {
       eatAlong(c);
+      eatWhose(c);
       return { kind: 'row-end', ...c.span(start) };
     }
     if (c.eatAny(['seams', 'seam'])) return { kind: 'seam', ...c.span(start) };

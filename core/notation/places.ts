@@ -5,7 +5,7 @@
 import { atRowEnd } from './closing.ts';
 import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
-import { anyStitch, eatAlong, readNoun, readNouns, readTurningChain } from './nouns.ts';
+import { anyStitch, eatAlong, eatWhose, readNoun, readNouns, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
 import {
   type Bare,
@@ -251,17 +251,6 @@ export function readPlace(c: Cursor): Place | null {
 }
 
 const EDGES: readonly Noun['kind'][] = ['row-end', 'loop-of-chain', 'seam'];
-
-/** "of ribbing", "of the cuff": whose edge it is. */
-function eatWhose(c: Cursor): void {
-  c.attempt(() => {
-    if (!c.eat('of')) return null;
-    c.eatAny(['the', 'last', 'each']);
-    if (c.peek()?.kind !== 'word' || c.isAny(['next', 'row', 'rnd', 'prev'])) return null;
-    c.at++;
-    return c.done || c.peek()!.kind === 'sign' || c.isAny(['across', 'working', 'and']) ? true : null;
-  });
-}
 
 /** "along side edge", "across row ends": an edge without "evenly". */
 function readAlongEdge(c: Cursor): Bare | null {

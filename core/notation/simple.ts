@@ -1,6 +1,7 @@
 /**
  * Reads what stands for itself in a row: turning, joining, markers, stitches left unworked, seams.
  */
+import { isAside } from './asides.ts';
 import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
@@ -169,7 +170,12 @@ function readJoin(c: Cursor): Item[] | null {
     if (
       how.stitch === null &&
       how.place === null &&
-      !(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'but', 'ch', 'fasten']))
+      !(
+        c.done ||
+        c.peek()!.kind === 'sign' ||
+        c.isAny(['and', 'then', 'turn', 'but', 'ch', 'fasten']) ||
+        isAside(c)
+      )
     )
       return null;
     return [{ type: 'join', not: false, ...how, ...c.span(start) }];

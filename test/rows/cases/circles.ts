@@ -2201,4 +2201,18 @@ export const circles: readonly RowCase[] = [
     counts: [null, 42, 53],
     findings: [{ row: 2, code: 'stitches-left-unworked', saying: ['1'] }],
   },
+  {
+    name: 'loops whose last one a stitch in the first closes, said as the last pass',
+    terms: 'us',
+    // 12 loops each; the last of round 4 is 3 chains and a dc
+    text: lines(
+      'Rnd 1: Ch 6, join with sl st to form ring. Ch 1, 12 sc in ring, join with sl st in first sc.',
+      'Rnd 2: Ch 1, sc in same st, *ch 5, sc in next sc; rep from * around, ch 2, dc in first sc to form last ch-5 sp.',
+      'Rnd 3: Ch 1, sc in same sp, *ch 6, sc in next ch-5 sp; rep from * around, ending with ch 3, dc in first sc.',
+      'Rnd 4: Ch 1, sc in sp just formed, *7 dc in next sc, sc in next sp; rep from * around, 7 dc in last sc, join with sl st in first sc.',
+    ),
+    counts: [12, 12, 12, 96],
+    spaces: [0, 12, 12, 0],
+    source: 'common practice, no source',
+  },
 ];

@@ -1088,4 +1088,44 @@ export const hats: readonly RowCase[] = [
     counts: [null, 20, 20],
     spaces: [null, null, 10],
   },
+  {
+    name: 'a brim made sideways, its ends joined, the crown along its row ends',
+    terms: 'uk',
+    // 64 rows of 8; 64 row ends; round 2: 6 and 8 times 7
+    text: lines(
+      'Ch 9.',
+      'Row 1: 1 dc in 2nd ch from hook and in each ch to end, turn. (8 dc)',
+      'Row 2: 1 ch, 1 dc in back loop of each dc to end, turn.',
+      'Rows 3-64: Rep row 2.',
+      'Join short ends with sl st to form a tube.',
+      'Round 1: Working along row ends of brim, 1 ch, 1 dc in each row end around, join with ss in first dc. (64 dc)',
+      'Round 2: 3 ch (counts as 1 tr), 1 tr in each of next 5 dc, tr2tog, *1 tr in each of next 6 dc, tr2tog; rep from * around, join. (56 sts)',
+    ),
+    counts: [9, 8, 8, 8, 64, 56],
+    findings: [{ row: null, code: 'prose-passed-over' }],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'stitches evenly along a long edge of a cuff',
+    terms: 'us',
+    text: lines(
+      'Ch 13.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Rows 2-30: Ch 1, sc in blo of each st across, turn.',
+      'Rnd 1: Ch 1, work 30 sc evenly along long edge of cuff; join.',
+    ),
+    counts: [13, 12, 12, 30],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a chain joined with a remark and no comma',
+    terms: 'us',
+    text: lines(
+      'Ch 40 and join without twisting.',
+      'Rnd 1: Ch 1, sc in each ch around; join.',
+      '',
+      'Rnd 1: Ch 40, join being careful not to twist, ch 1, sc in each ch around; join.',
+    ),
+    counts: [40, 40, 40],
+  },
 ];
