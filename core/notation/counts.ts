@@ -237,20 +237,33 @@ export function readCountParts(c: Cursor): StatedCount | null {
   });
 }
 
-/** "(41, 45 sc)": of two sizes, one number for each and the noun behind the last. */
-function forTwoSizes(c: Cursor, count: StatedCount | null): StatedCount | null {
-  if (c.sizes !== 2 || count?.parts.length !== 2) return count;
-  const [small, large] = count.parts as [CountPart, CountPart];
-  if (small.noun !== null || large.noun === null) return count;
-  if (small.amount.kind !== 'one' || large.amount.kind !== 'one') return count;
-  // "(24, 6 incs)", "(24 = 20 sc …)": the second tells of what the first is made.
-  if (!/^\s*[,:;/-]\s*$/u.test(c.text.slice(small.to, large.from))) return count;
-  if (large.noun.kind !== 'stitch' && (large.noun.kind !== 'named' || large.noun.stitch.form === 'inc'))
+/**
+ * "(41, 45 sc)", "(30, 34, 38 sc)": one number for each size and the noun behind the last. Two numbers are that only
+ * where the pattern has two sizes; three or more without a noun can be nothing else.
+ */
+function forSizes(c: Cursor, count: StatedCount | null): StatedCount | null {
+  if (count === null || count.parts.length < 2) return count;
+  if (count.parts.length === 2 ? c.sizes !== 2 : c.sizes !== null && c.sizes !== count.parts.length)
     return count;
-  const span = { from: small.from, to: large.to };
-  const values = [small.amount.value, large.amount.value];
-  const amount: Amount = { kind: 'sizes', values, from: small.from, to: large.amount.to };
-  return { ...count, parts: [{ amount, noun: large.noun, ...span }] };
+  const values: number[] = [];
+  const last = count.parts.at(-1)!;
+  for (const [i, part] of count.parts.entries()) {
+    if (part.amount.kind !== 'one' || (part.noun === null) !== (part !== last)) return count;
+    const before = count.parts[i - 1];
+    // "(24, 6 incs)", "(24 = 20 sc …)": the second tells of what the first is made.
+    if (before && !/^\s*[,:;/-]\s*$/u.test(c.text.slice(before.to, part.from))) return count;
+    values.push(part.amount.value);
+  }
+  const { noun } = last;
+  if (
+    count.parts.length === 2 &&
+    noun?.kind !== 'stitch' &&
+    (noun?.kind !== 'named' || noun.stitch.form === 'inc')
+  )
+    return count;
+  const span = { from: count.parts[0]!.from, to: last.to };
+  const amount: Amount = { kind: 'sizes', values, from: span.from, to: last.amount.to };
+  return { ...count, parts: [{ amount, noun, ...span }] };
 }
 
 /** A count in brackets that begins here: "(24 sts)", "[24]", "{22 ch-2 sps}"; the bracket holds nothing else. */
@@ -273,7 +286,7 @@ export function readBracketCount(c: Cursor): StatedCount | null {
             }
             return { parts: [{ amount, noun: null, ...span }], turningChain: null, ...span };
           })()
-        : forTwoSizes(
+        : forSizes(
             c,
             c.within(close, () => readCountParts(c)),
           );

@@ -1102,7 +1102,6 @@ export const hats: readonly RowCase[] = [
       'Round 2: 3 ch (counts as 1 tr), 1 tr in each of next 5 dc, tr2tog, *1 tr in each of next 6 dc, tr2tog; rep from * around, join. (56 sts)',
     ),
     counts: [9, 8, 8, 8, 64, 56],
-    findings: [{ row: null, code: 'prose-passed-over' }],
     source: 'common practice, no source',
   },
   {

@@ -452,4 +452,22 @@ export const sizes: readonly RowCase[] = [
       [20, 22],
     ],
   },
+  {
+    name: 'a count for each size in one bracket, the stitch named once',
+    terms: 'us',
+    // 6 (7, 8) + 2 + rest: two more in each size; the last number is one too many
+    text: lines(
+      'Ch 31 (35, 39).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (30, 34, 38 sc)',
+      'Row 2: Ch 1, sc in next 6 (7, 8) sts, 2 sc in next st, sc in each st to last 7 (8, 9) sts, 2 sc in next st, sc to end, turn. (32, 36, 41 sc)',
+    ),
+    counts: [
+      [31, 35, 39],
+      [30, 34, 38],
+      [32, 36, 40],
+    ],
+    findings: [
+      { row: 2, code: 'stated-count-wrong', words: '32, 36, 41 sc', saying: ['In size 3', '41', '40'] },
+    ],
+  },
 ];
