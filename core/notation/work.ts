@@ -329,7 +329,8 @@ function finishWork(
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
   const layers = c.eatAny(LAYERS) !== null;
-  c.eatAny(['through both lps', 'through both sts', 'through both pieces']);
+  // "through both loops" fixes nothing; "through both loops of last st" is a place.
+  if (!c.is('through both lps of')) c.eatAny(['through both lps', 'through both sts', 'through both pieces']);
   if (loop !== null && c.isAny(['of each', 'of next', 'of the', 'of every', 'of last', 'of first', 'of all']))
     c.at++;
   // "6 sc in MC" at the start of a first round is a magic circle; elsewhere MC is a colour.
