@@ -432,6 +432,8 @@ function titleOf(c: Cursor, start: number): string | null {
   return null;
 }
 
+const WORKS = ['ch', 'sk', 'turn', 'join', 'rep', 'with', 'work', 'fasten', 'inc', 'dec', 'in', 'rs', 'ws'];
+
 /** A label at the position, or null. */
 export function readLabel(c: Cursor): Label | null {
   return c.attempt(() => {
@@ -450,6 +452,7 @@ export function readLabel(c: Cursor): Label | null {
       while (words < 3 && c.eatAny(KIND_WORDS)) words++;
       return words > 0 && c.eatAny(ROWS) && c.word() === ':' ? true : null;
     });
+    eatName(c);
     const span = c.span(start);
     const colonAt = c.at;
     if (bold) c.eat('**');
@@ -469,6 +472,19 @@ export function readLabel(c: Cursor): Label | null {
       side: side ?? read.side,
       ...span,
     };
+  });
+}
+
+/** "Rnd 2 - thumb opening:": what the row is called, up to a colon, in words of which none works anything. */
+function eatName(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny(['-', '–', ','])) return null;
+    let words = 0;
+    for (; c.peek()?.kind === 'word' && words < 5; words++) {
+      if (c.lexicon.bases.has(c.word()) || c.isAny(WORKS)) return null;
+      c.at++;
+    }
+    return words > 0 && c.word() === ':' ? true : null;
   });
 }
 

@@ -372,7 +372,30 @@ export class Sorter {
     return this.labelAt(rest) || isWork(readItems(this.cursor(rest))) ? words : null;
   }
 
+  /** "Heel opening, Rnd 11: …", "Shape crown - Row 3: …": where the sign is between a heading and a row's label; or -1. */
+  private leadSign(line: Range): number {
+    const end = Math.min(line.to - 1, line.from + 7);
+    for (let i = line.from; i < end; i++) {
+      const token = this.tokens[i]!;
+      if (token.kind === 'word') continue;
+      const ends = i > line.from && [':', '-', ',', '.', '–'].includes(token.word);
+      if (!ends || !this.tokens[i + 1]!.gap || !this.labelAt({ from: i + 1, to: line.to })) return -1;
+      // "Brim: Rnd 14: …": a border's own word is no label before another.
+      const own = this.labelAt(line) ? readLabel(this.cursor(line)) : null;
+      if (own !== null && own.numbers !== null) return -1;
+      return this.headingOf({ from: line.from, to: i })?.section === false ? i : -1;
+    }
+    return -1;
+  }
+
   private line(line: Range, next: Range | null): void {
+    const sign = this.leadSign(line);
+    if (sign > 0) {
+      const rest = { from: sign + 1, to: line.to };
+      this.line({ from: line.from, to: sign }, rest);
+      this.line(rest, next);
+      return;
+    }
     const colon = this.sideColon(line);
     if (colon > 0) {
       // "Second side: With RS facing, …": a heading, and work on the same line.
