@@ -169,7 +169,13 @@ function chosenAcross(items: readonly Item[]): readonly Step[] {
   for (let i = 0; i < items.length; i++) {
     const first = items[i]!;
     const works: (Work | Group)[] = [];
-    for (let at = i; reaches(items[at]); at++) works.push(items[at] as Work | Group);
+    for (let at = i; reaches(items[at]); at++) {
+      const work = items[at] as Work | Group;
+      // What goes round another part comes when that part does.
+      if (work.places[0]?.part !== undefined && at > i) break;
+      works.push(work);
+      if (work.places[0]?.part !== undefined) break;
+    }
     const kinds = works.map(({ places: [place] }) => {
       if (place?.kind !== 'across') return 'spot';
       return place.nouns[0]?.corner === undefined ? nounId(place.nouns[0]) : 'spot';

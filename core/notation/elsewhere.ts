@@ -49,6 +49,9 @@ const WHICH = [
 /** Words that make it a row worked along the other piece, or yarn joined there. */
 const WORKED_ALONG = ['each', 'every', 'across', 'evenly', 'any', 'all', 'yarn'];
 
+/** What has an opposite in the piece itself. */
+const OWN = ['side', 'edge', 'end', 'leg', 'lp', 'layer'];
+
 /** How many words the place takes up, or 0: they end with the other piece, or name what corresponds there. */
 function placeLength(c: Cursor): number {
   let at = 0;
@@ -57,7 +60,9 @@ function placeLength(c: Cursor): number {
     const token = c.peek(at);
     if (!token || (token.kind === 'sign' && token.word !== '-')) break;
     if (WORKED_ALONG.includes(token.word)) return 0;
-    if (['corresponding', 'opposite'].includes(token.word)) corresponding = true;
+    // "opposite side of 3 ch" is the row's own work.
+    if (token.word === 'corresponding' || (token.word === 'opposite' && !c.isAny(OWN, at + 1)))
+      corresponding = true;
     if (!WHICH.includes(token.word)) continue;
     for (const piece of PIECES) {
       const taken = c.measure(piece, at + 1);

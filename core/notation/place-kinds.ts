@@ -5,7 +5,7 @@
 import type { Span } from '../finding.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, partsNoun, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
-import { amountAhead, one, readAmount, readOrdinal } from './numbers.ts';
+import { one, readAmount, readOrdinal } from './numbers.ts';
 import { type Draft, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Amount, Into, Noun, Place, Stop } from './tree.ts';
@@ -385,7 +385,7 @@ export function readNext(c: Cursor): Bare | null {
         ])
       )
         return null;
-      return amountAhead(c) ? true : null;
+      return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
     });
     let each = false;
     if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {
@@ -432,7 +432,8 @@ export function readSpaceFirst(c: Cursor): Noun | null {
   });
 }
 
-export function readAcross(c: Cursor): Bare | null {
+/** "each st across", "each dc of second leg": what a tail before the stop says goes to `into`. */
+export function readAcross(c: Cursor, into: Draft | null = null): Bare | null {
   return c.attempt(() => {
     const every = readEvery(c);
     if (every === null) return null;
@@ -444,6 +445,13 @@ export function readAcross(c: Cursor): Bare | null {
     readTail(c, draft);
     c.eatAny(['unworked', 'left']);
     const stop = readStop(c) ?? toTheEnd(c);
+    if (into !== null) {
+      into.loop ??= draft.loop;
+      into.post ??= draft.post;
+      into.below = Math.max(into.below, draft.below);
+      if (draft.row !== undefined) into.row = draft.row;
+      if (draft.part !== undefined) into.part = draft.part;
+    }
     return { kind: 'across', nouns, every, stop };
   });
 }
@@ -528,6 +536,7 @@ export function readBetween(c: Cursor): Bare | null {
   return c.attempt(() => {
     const each = c.eatAny(['each', 'every', 'each of']);
     const next = c.eatAny(['next', 'foll', 'the', 'same']);
+    if (!each && !next) c.eatAny(['any', 'a', 'an', 'any one']);
     const several = each || next ? c.attempt(() => readAmount(c, false)) : null;
     if (
       !c.eatAny([

@@ -3,7 +3,7 @@
  * next shell". It yields places in the order written and judges none of them.
  */
 import { atRowEnd } from './closing.ts';
-import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
+import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, eatAlong, eatWhose, readNoun, readNouns, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
@@ -23,13 +23,13 @@ import {
   readSpaceFirst,
   readTopOf,
 } from './place-kinds.ts';
-import { type Draft, readLoop, readTail } from './place-tails.ts';
+import { type Draft, readLoop, readPart, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Noun, Place } from './tree.ts';
 import { readStitch } from './words.ts';
 
 /** A place that starts with its own word (next, each, last …) or a bare noun when `bare`. */
-function readCore(c: Cursor, bare: boolean): Bare | null {
+function readCore(c: Cursor, bare: boolean, draft: Draft): Bare | null {
   c.eat('the');
   c.eat('very');
   if (bare && c.attempt(() => c.pass('a', 'an', 'your', 'this', 'center of the', 'center of').eatAny(RINGS)))
@@ -44,7 +44,7 @@ function readCore(c: Cursor, bare: boolean): Bare | null {
     readNext(c) ??
     readNth(c) ??
     readCenter(c) ??
-    readAcross(c);
+    readAcross(c, draft);
   if (strict || !bare) return strict;
   const own =
     c.attempt<Bare>(() => {
@@ -124,8 +124,6 @@ const POST = [
   'around the posts of',
 ];
 
-const BELOW_WHAT = ['next', 'the next', 'each', 'same', 'last', 'first', 'every'];
-
 /** One place with what stands before and behind it; `bare` when a preposition stood before. */
 function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<Draft>): Place | null {
   const draft: Draft = { loop: null, post: null, below: 0, ...preset };
@@ -139,17 +137,9 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   if (c.eatAny(['front post of', 'the front post of'])) draft.post = 'front';
   else if (c.eatAny(['back post of', 'the back post of'])) draft.post = 'back';
   else if (c.eatAny(POST) || c.eatAny(['post of', 'the post of'])) draft.post ??= 'front';
-  // "the st below next st", "st 2 rows below next st": a row further down.
+  // "the st below next st": a row further down.
   const below = c.attempt(() => {
     c.eat('the');
-    const deep = c.attempt(() => {
-      if (!c.eatAny(['st', 'sp'])) return null;
-      const rows = readAmount(c, false);
-      return rows?.kind === 'one' && c.eatAny(['rows below', 'row below', 'rnds below', 'rnd below'])
-        ? rows.value
-        : null;
-    });
-    if (deep !== null) return c.isAny(BELOW_WHAT) ? deep : null;
     if (
       !c.eatAny([
         'st directly below',
@@ -163,10 +153,10 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
       ])
     )
       return null;
-    return c.isAny(BELOW_WHAT) ? 1 : null;
+    return c.isAny(['next', 'the next', 'each', 'same', 'last', 'first', 'every']) ? true : null;
   });
-  if (below !== null) draft.below = below;
-  const core = readCore(c, bare || loop !== null);
+  if (below) draft.below = 1;
+  const core = readCore(c, bare || loop !== null, draft);
   if (!core) {
     if (!loop) return null;
     const stop = readStop(c);
@@ -224,6 +214,8 @@ export function readPlace(c: Cursor): Place | null {
     }
     const evenly = readEvenly(c);
     if (evenly) return { ...evenly, loop: null, post: null, below: 0, ...c.span(start) };
+    const part = readAroundPart(c);
+    if (part) return { ...part, loop: null, post: null, below: 0, ...c.span(start) } as Place;
     const along = readAlongEdge(c);
     if (along) return { ...along, loop: null, post: null, below: 0, ...c.span(start) };
     if (c.eatAny(POST)) return readPlaceFrom(c, start, true, { post: 'front' });
@@ -258,6 +250,30 @@ export function readPlace(c: Cursor): Place | null {
     }
     return readPlaceFrom(c, start, false, {});
   });
+}
+
+/** "around second leg", "along the ch", "across other side of ch": all of a part, or of a chain of the row's own. */
+function readAroundPart(c: Cursor): (Bare & { readonly part?: string }) | null {
+  return c.attempt(() => {
+    c.eat('evenly');
+    c.eat('all');
+    if (!c.eatAny(['around', 'along', 'across', 'over', 'on'])) return null;
+    const part = readPart(c);
+    const nouns = part === null ? ownChain(c) : [anyStitch(c)];
+    const next = c.peek();
+    const ends = next === undefined || (next.kind === 'sign' && (next.gap || next.word !== '-'));
+    if (nouns === null || !(ends || c.isAny(['and', 'then', 'turn']))) return null;
+    return { kind: 'across', nouns, every: 1, stop: toTheEnd(c), ...(part === null ? {} : { part }) };
+  });
+}
+
+function ownChain(c: Cursor): readonly Noun[] | null {
+  const start = c.at;
+  c.eat('the');
+  const other = c.eatAny(['other side of', 'opposite side of']) !== null;
+  c.eat('the');
+  if (!c.eatAny(['ch', 'chs', 'ch sts'])) return null;
+  return [{ kind: other ? 'loop-of-chain' : 'chain', ...c.span(start) }];
 }
 
 const EDGES: readonly Noun['kind'][] = ['row-end', 'loop-of-chain', 'seam'];
@@ -315,8 +331,8 @@ export function readPlaces(c: Cursor): Place[] | null {
       if (begins) {
         const place = readPlace(c);
         // "and in next sp work 3 dc" begins a group of its own.
-        if (!place || c.isAny(['work', 'make']) || bringsWork(c, place)) return null;
-        return c.is(':') && !countsBehind(c) ? null : place;
+        if (!place || c.isAny(['work', 'make', ':']) || bringsWork(c, place)) return null;
+        return place;
       }
       const across = readStop(c);
       if (across) {
@@ -342,18 +358,6 @@ export function readPlaces(c: Cursor): Place[] | null {
     places.push(more);
   }
   return places;
-}
-
-/** ": 29 sc. Turn." behind "and in each ch across": what the row comes to, and no work for the place. */
-function countsBehind(c: Cursor): boolean {
-  const { at } = c;
-  const facts = c.facts.length;
-  c.at++;
-  const count = readCountParts(c);
-  const ends = count !== null && atRowEnd(c) && c.word() !== ',';
-  c.at = at;
-  c.facts.length = facts;
-  return ends;
 }
 
 /** Is the bracket behind the place work for it, "(2 dc, ch 2, 2 dc)", and no count or remark of the whole row? */

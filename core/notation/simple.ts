@@ -178,6 +178,13 @@ function readJoin(c: Cursor): Item[] | null {
       )
     )
       return null;
+    const { stitch, place } = how;
+    if (place?.part !== undefined && place.kind === 'next' && stitch?.base && stitch.base !== 'slip') {
+      // "join with a sc to any st of first leg": the first of the round there.
+      const span = c.span(start);
+      const one: Amount = { kind: 'one', value: 1, from: span.to, to: span.to };
+      return [{ type: 'work', stitch, amount: one, places: [place], over: null, ...span }];
+    }
     return [{ type: 'join', not: false, ...how, ...c.span(start) }];
   });
 }
