@@ -6,7 +6,7 @@ import type { Cursor } from './cursor.ts';
 import { readNoun } from './nouns.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import type { Item, StitchRef } from './tree.ts';
+import type { Item } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const YARN = [
@@ -85,13 +85,16 @@ function readShade(c: Cursor): string | null {
   });
 }
 
-/** "A:" before the stitches of a colour. */
+/** "A:", "Dark green:" before the stitches of a colour. */
 export function readColourPrefix(c: Cursor): Item[] | null {
-  const token = c.peek();
-  if (!token || !/^(?:[A-Z]|MC|CC)$/u.test(token.text) || c.word(1) !== ':') return null;
-  const start = c.at;
-  c.at += 2;
-  return [{ type: 'colour', name: token.text, ...c.span(start) }];
+  return c.attempt(() => {
+    const start = c.at;
+    const token = c.peek();
+    const letter = token !== undefined && /^(?:[A-Z]|MC|CC)$/u.test(token.text);
+    if (letter) c.at++;
+    const name = letter ? token.text : readShade(c);
+    return name !== null && c.eat(':') ? [{ type: 'colour', name, ...c.span(start) }] : null;
+  });
 }
 
 /** Verbs behind which only a colour's own name is one: "pick up a loop" is none. */
@@ -160,7 +163,11 @@ export function readColour(c: Cursor): Item[] | null {
         ])
       )
         return null;
-      c.attempt(() => (c.eatAny(['of']) && readNoun(c.pass('last', 'this', 'the', 'prev')) ? true : null));
+      c.attempt(() => {
+        if (!c.eat('of')) return null;
+        c.pass('last', 'this', 'the', 'prev');
+        return c.eatAny(['rnd', 'row']) || readNoun(c) ? true : null;
+      });
       return true;
     });
     return [{ type: 'colour', name, ...c.span(start) }];
@@ -214,15 +221,17 @@ export function readAttach(c: Cursor): Item[] | null {
     const yarn = said ?? (noun ? c.attempt(() => readColourName(c)) : null);
     if (said === null && !noun && verb !== 'attach' && verb !== 'rejoin' && verb !== 'reattach') return null;
     const colour = c.span(colourAt);
-    const before = readAttachStitch(c);
+    const stitch = c.attempt(() => {
+      if (!c.eatAny(['with', 'by'])) return null;
+      c.eatAny(['a', 'an', '#']);
+      return readStitch(c);
+    });
     const place =
       c.attempt(() => {
         const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
       }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
     if (place === null) eatEdge(c);
-    // "… in any ch-2 sp with a standing dc"
-    const stitch = before ?? readAttachStitch(c);
     const whole = c.span(start);
     // "… to first ch of foundation chain": the row goes along that edge, not over the last row.
     const edge: Item[] =
@@ -235,15 +244,6 @@ export function readAttach(c: Cursor): Item[] | null {
       { type: 'colour', name: yarn, from: whole.from, to: colour.to },
       { type: 'attach', stitch, place, from: colour.to, to: whole.to },
     ];
-  });
-}
-
-/** "with a sl st", "with standing dc": the stitch that joins the yarn. */
-function readAttachStitch(c: Cursor): StitchRef | null {
-  return c.attempt(() => {
-    if (!c.eatAny(['with', 'by', 'using'])) return null;
-    c.eatAny(['a', 'an', '#']);
-    return readStitch(c);
   });
 }
 
