@@ -5,7 +5,7 @@
 import type { Amount, Attach, CountsAs, Item, Label, RowTree, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { chainFabric, type Fabric, fabric, ringFabric } from './fabric.ts';
-import { take, takeFirst, takeLast, takeMarked } from './places.ts';
+import { take, takeFirst, takeGap, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { spaceSite, turningStitch } from './site.ts';
 import { steps } from './steps.ts';
@@ -185,6 +185,12 @@ export function attach(p: Progress, item: Attach): void {
     case 'across':
       index = p.seek(place.nouns);
       break;
+    case 'between':
+      // The hook stands in the gap, before the stitch behind it.
+      if (item.stitch === null || item.stitch.base === 'slip') index = takeGap(p, place.noun, place);
+      p.trials -= 1;
+      if (index !== null) p.last = index;
+      return;
     default:
       break;
   }

@@ -64,6 +64,20 @@ export interface Meeting {
   blocks: boolean;
   /** The row below has no space at all. */
   spaceless: boolean;
+  /** Names of the units that the row below has. */
+  readonly units: ReadonlySet<string>;
+}
+
+const unitsIn = new WeakMap<readonly Site[], ReadonlySet<string>>();
+
+/** The names of all units in a row. */
+export function unitsOf(sites: readonly Site[]): ReadonlySet<string> {
+  let known = unitsIn.get(sites);
+  if (known === undefined) {
+    known = new Set(sites.flatMap((site) => (site.unit === null ? [] : [site.unit.name])));
+    unitsIn.set(sites, known);
+  }
+  return known;
 }
 
 /** Are all spaces of the row the chains that begin a block, behind the slip stitch that joins it on? */
@@ -86,7 +100,11 @@ export function opensUnit(site: Site, meeting: Meeting): boolean {
 /** Does this site begin the unit asked for? A group made in one place passes for a shell that has no name. */
 export function beginsUnit(site: Site, ref: StitchRef, loosely: boolean, meeting: Meeting): boolean {
   if (site.unit === null || !opensUnit(site, meeting)) return false;
-  return site.unit.name === meeting.nameOf(ref) || (loosely && site.unit.name === 'group');
+  const name = meeting.nameOf(ref);
+  if (site.unit.name === name) return true;
+  if (site.unit.name !== 'group') return false;
+  // Where the row below has none by that name, its groups are what the words mean.
+  return loosely || ((ref.form === 'shell' || ref.form === 'v-stitch') && !meeting.units.has(name));
 }
 
 /** Is this ref a unit (something of several sites) rather than one stitch? */

@@ -97,8 +97,9 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
   }
   if (i < 0) return null;
   if (reachedOver(nouns)) {
-    for (let at = from; at < i && !p.passes; at++) if (p.owed(p.below[at]!)) p.passes = true;
-  } else if (!passOver(p, from, i, nouns[0], span)) return null;
+    hop(p, from, i);
+  } else if (leavesGroup(p, from, i)) hop(p, from, i);
+  else if (!passOver(p, from, i, nouns[0], span)) return null;
   const site = p.below[i]!;
   const named = nouns[0]?.kind === 'named' && nouns.length === 1 ? nouns[0].stitch : null;
   if (named !== null && site.unit !== null && site.unit.of > 1 && beginsUnit(site, named, false, p.meeting)) {
@@ -118,6 +119,55 @@ export function take(p: Progress, nouns: readonly Noun[], span: Span): number | 
   p.intoSpace = (site.kind === 'space' && !chainwise) || site.kind === 'picot';
   if (site.kind === 'space') p.usedSpace = true;
   return i;
+}
+
+/** The row goes over what lies between as a matter of course. */
+function hop(p: Progress, from: number, to: number): void {
+  let stitches = 0;
+  let spaces = 0;
+  for (let i = from; i < to; i++) {
+    if (p.owed(p.below[i]!)) stitches += 1;
+    else if (p.below[i]!.kind === 'space') spaces += 1;
+  }
+  if (stitches > 0) p.passes = true;
+  p.hopped = Math.max(p.hopped, stitches);
+  p.hoppedSpaces = Math.max(p.hoppedSpaces, spaces);
+}
+
+/**
+ * "(2 dc, ch 2, 2 dc) in next ch-2 sp, ch 2, sc in next tr": what lies between is the rest of the group whose space was
+ * worked into, and of another kind than the words name.
+ */
+function leavesGroup(p: Progress, from: number, to: number): boolean {
+  if (!p.intoSpace || p.gap >= 0 || p.below[from - 1]?.kind !== 'space') return false;
+  let before = nextStitch(p, from - 1, -1);
+  // The round may have begun in the group's space: its head is then what comes last.
+  if (before < 0 && p.round) before = p.below.length - 1;
+  const first = before;
+  for (let i = from; i < to; i++) {
+    if (p.below[i]!.kind === 'space') continue;
+    if (!p.owed(p.below[i]!) || !inOnePlace(p, before, i)) return false;
+    before = i;
+  }
+  return before !== first;
+}
+
+/**
+ * Is what lies ahead, up to the end of the round, the head of the group in whose space the round began? A round that
+ * leaves groups behind it leaves that one too, and what lies before it as much as it left before the others.
+ */
+export function headOfGroup(p: Progress, from: number): boolean {
+  const end = p.below.length - 1;
+  if (!p.round || !p.passes || p.below[0]?.kind !== 'space' || !inOnePlace(p, end, 1)) return false;
+  let head = end;
+  while (head > from && inOnePlace(p, head - 1, head)) head -= 1;
+  let stitches = 0;
+  let spaces = 0;
+  for (let i = from; i < head; i++) {
+    if (p.owed(p.below[i]!)) stitches += 1;
+    else if (p.below[i]!.kind === 'space') spaces += 1;
+  }
+  return stitches <= p.hopped && spaces <= p.hoppedSpaces;
 }
 
 /** Reports stitches between `from` and `to` that nobody said are skipped. False when that refuses a trial. */
@@ -404,6 +454,7 @@ export function takeInUnit(
     if (p.intoSpace) p.usedSpace = true;
     return i;
   }
+  if (!again) hop(p, from, at);
   return insideUnit(p, place, span, at, p.below[at]!.unit!.of, again);
 }
 

@@ -9,7 +9,7 @@ import type { BaseStitch } from '../trade/stitches.ts';
 import { cornerFits } from './corners.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Opening } from './fabric.ts';
-import { type Meeting, matches, namesOf, ofBlocks, unitName } from './kinds.ts';
+import { type Meeting, matches, namesOf, ofBlocks, unitName, unitsOf } from './kinds.ts';
 import {
   CHAIN_SITE,
   counts,
@@ -38,6 +38,8 @@ export interface Moment {
   readonly skips: number;
   readonly skipAt: number;
   readonly passes: boolean;
+  readonly hopped: number;
+  readonly hoppedSpaces: number;
   readonly pos: number;
   readonly inner: number;
   readonly last: number;
@@ -75,6 +77,9 @@ export class Progress {
   gap = -1;
   /** The row goes from space to space over stitches, as a matter of course. */
   passes = false;
+  /** The most stitches, and spaces, that lay between two places of such a row. */
+  hopped = 0;
+  hoppedSpaces = 0;
   /** How many stitches the last skip passed over. */
   skips = 0;
   /** How much had been made by then. */
@@ -161,6 +166,7 @@ export class Progress {
       backwards,
       blocks: ofBlocks(below),
       spaceless: below.every((site) => site.kind !== 'space'),
+      units: unitsOf(below),
     };
   }
 
@@ -178,6 +184,8 @@ export class Progress {
       skips: this.skips,
       skipAt: this.skipAt,
       passes: this.passes,
+      hopped: this.hopped,
+      hoppedSpaces: this.hoppedSpaces,
       pos: this.pos,
       inner: this.inner,
       last: this.last,
@@ -207,6 +215,8 @@ export class Progress {
     this.skips = to.skips;
     this.skipAt = to.skipAt;
     this.passes = to.passes;
+    this.hopped = to.hopped;
+    this.hoppedSpaces = to.hoppedSpaces;
     this.pos = to.pos;
     this.inner = to.inner;
     this.last = to.last;

@@ -10,7 +10,7 @@ import { attemptRow, isOneNext } from './attempt.ts';
 import { BESIDES, isWork } from './beginning.ts';
 import type { Env, Figures } from './env.ts';
 import type { Fabric } from './fabric.ts';
-import { sameAsNext } from './whole-rows.ts';
+import { namesCorners, sameAsNext, spacesAsGaps } from './whole-rows.ts';
 import { isWrong, type Worked } from './worked.ts';
 
 /** Works `row` over `below` (null: nothing yet) in the env's size. Total: whatever the row says, it answers. */
@@ -18,6 +18,12 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
   if (below !== null && skipsWithChain(row.items)) {
     const under = attemptRow(row, below, env, figures, null, true);
     if (!isWrong(under.worked)) return under.worked;
+  }
+  const gaps = below !== null && partsGroups(below) ? spacesAsGaps(row) : null;
+  if (gaps !== null && namesCorners(gaps) && alike(below!)) {
+    // "3 dc in each sp to next corner", where every chain-space is a corner's.
+    const between = attemptRow(gaps, below, env, figures, null, false);
+    if (!isWrong(between.worked)) return between.worked;
   }
   const first = attemptRow(row, below, env, figures, null, false);
   if (!isWrong(first.worked)) return first.worked;
@@ -43,7 +49,29 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     const note: Fact = { code: 'same-taken-as-next', from: at.from, to: at.to, data: {} };
     if (!isWrong(worked)) return { ...worked, facts: [note, ...worked.facts] };
   }
+  if (gaps !== null) {
+    const { worked } = attemptRow(gaps, below, env, figures, null, false);
+    if (!isWrong(worked)) return worked;
+  }
   return first.worked;
+}
+
+/** Does the row have two groups side by side, with no chain between them? */
+function partsGroups({ sites }: Fabric): boolean {
+  return sites.some(
+    (site, i) =>
+      !site.more &&
+      site.kind === 'stitch' &&
+      sites[i - 1]?.more === true &&
+      sites[i - 1]!.kind === 'stitch' &&
+      sites[i + 1]?.more === true,
+  );
+}
+
+/** Are all chain-spaces of one length? */
+function alike({ sites }: Fabric): boolean {
+  const spaces = sites.filter((site) => site.kind === 'space');
+  return spaces.every((site) => site.chains === spaces[0]!.chains);
 }
 
 /** The row below with what earlier short rows left beyond its end; null where nothing is left there. */

@@ -118,7 +118,13 @@ export function ownChain(p: Progress, item: Work, per: number, nth: number): boo
   }
   const used = Math.min(Math.max(1, nth), p.pending);
   p.pending -= used;
-  if (base === 'slip') return picot(p, used);
+  if (base === 'slip') {
+    // "Ch 6, sl st in 2nd ch from hook, sc in next ch": a point is worked back along what is left of its chain.
+    const along = p.pending > 0 ? p.made.length : NOWHERE;
+    const ok = picot(p, used);
+    p.along = along;
+    return ok;
+  }
   p.along = p.pending > 0 ? p.made.length : NOWHERE;
   p.recording?.by(item.stitch, null);
   return p.make(stitchSite(stitchId(item.stitch, item.places[0]!, p.prevailing), base), per, NOWHERE);
@@ -226,7 +232,9 @@ export function evenly(
   per: number,
   place: Extract<Place, { kind: 'evenly' }>,
 ): boolean {
-  if (place.nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
+  // "Down the side, work 18 sc evenly": past the last stitch of a piece worked in rows there is its side.
+  const past = !p.tube && p.made.some((site) => site.kind === 'stitch') && p.stitchesAhead() === 0;
+  if (past || place.nouns.some((noun) => noun.kind === 'row-end')) p.layRowEnds();
   const keep = place.stop?.kind === 'before-last' ? (p.amount(place.stop.amount) ?? 0) : 0;
   let to = p.below.length;
   for (let k = 0; k < keep; k++) {

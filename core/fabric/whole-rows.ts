@@ -144,6 +144,40 @@ export function sameAsNext(row: RowTree): RowTree | null {
   return made;
 }
 
+const gapped = new WeakMap<RowTree, RowTree | null>();
+
+/**
+ * The row with every "sp" that no word says is of chains taken as what parts two groups: "3 dc in next sp" beside
+ * "(3 dc, ch 2, 3 dc) in next corner". Null where it speaks of none. The same row gives the identical object.
+ */
+export function spacesAsGaps(row: RowTree): RowTree | null {
+  const known = gapped.get(row);
+  if (known !== undefined) return known;
+  let changed = false;
+  const parting = (_: string, value: unknown): unknown => {
+    const noun = value as { kind?: unknown; open?: unknown; from: number; to: number } | null;
+    if (noun?.kind !== 'space' || noun.open !== true) return value;
+    changed = true;
+    return { kind: 'between', groups: true, from: noun.from, to: noun.to };
+  };
+  const items = JSON.parse(JSON.stringify(row.items), parting) as readonly Item[];
+  const made = changed ? { ...row, items } : null;
+  gapped.set(row, made);
+  return made;
+}
+
+const cornered = new WeakMap<RowTree, boolean>();
+
+/** Does the row speak of corners? */
+export function namesCorners(row: RowTree): boolean {
+  let known = cornered.get(row);
+  if (known === undefined) {
+    known = JSON.stringify(row.items).includes('"corner":');
+    cornered.set(row, known);
+  }
+  return known;
+}
+
 /** Does the row begin along the ends of the rows so far, or along their foundation? */
 export function alongEdge(row: RowTree): boolean {
   if (alongFoundation(row.items)) return true;

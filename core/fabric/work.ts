@@ -7,7 +7,16 @@ import type { Again, Group, Item, Marker, Place, Repeat, Skip, Work } from '../n
 import { height } from '../trade/stitches.ts';
 import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
-import { missing, take, takeFirst, takeInUnit, takeLast, takeMarked, takeTurningChain } from './places.ts';
+import {
+  headOfGroup,
+  missing,
+  take,
+  takeFirst,
+  takeInUnit,
+  takeLast,
+  takeMarked,
+  takeTurningChain,
+} from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { overBridge, reachEach } from './reach.ts';
 import type { Site } from './site.ts';
@@ -99,7 +108,7 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   let stitches = p.stitchesAhead(from);
   // Past the last gap there is the stitch, or the group, that closes it.
   if (p.gap >= 0 && !p.below.slice(p.gap + 1).some((site) => p.owed(site) && !site.more)) stitches = 0;
-  const spaces = p.usedSpace ? p.spacesAhead(from) : 0;
+  let spaces = p.usedSpace ? p.spacesAhead(from) : 0;
   // The chain that closes a round lies over as many stitches as each chain before it, said again or not.
   // A turning chain whose own space is used has been worked into.
   const before = p.below[from - 1];
@@ -110,6 +119,7 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   if (p.round && closing && since && stitches > 0 && stitches === p.skips) stitches = 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
   if (p.round && p.intoSpace && p.passes && spaces === 0) stitches = 0;
+  if ((stitches > 0 || spaces > 0) && headOfGroup(p, from)) stitches = spaces = 0;
   return { stitches, spaces };
 }
 
@@ -126,6 +136,7 @@ export function one(p: Progress, item: Step): boolean {
         return false;
       }
       p.pending += n;
+      p.along = NOWHERE;
       if (p.env.parts !== null) p.bridge = n;
       return true;
     }

@@ -34,6 +34,7 @@ const ADJECTIVES = [
   'existing',
 ];
 
+const LOOPS = ['lp', 'lps'];
 const SPACES = ['sp', 'sps', 'lp', 'lps', 'gap', 'gaps', 'hole', 'holes', 'eyelet', 'eyelets'];
 const CORNERS = ['corner sp', 'corner sps', 'corner', 'corners'];
 
@@ -173,7 +174,7 @@ export function readTurningChain(c: Cursor): { chains: Amount | null; beginning:
 }
 
 /** "ch-2 sp", "ch 2 sp", "2-ch sp", "3ch-lp", "ch-sp", "sp", "ch-3" (after "next"): a space, or null. */
-export function readSpace(c: Cursor): { chains: Amount | null; turning?: true } | null {
+export function readSpace(c: Cursor): { chains: Amount | null; turning?: true; open?: true } | null {
   const space = (): boolean => {
     if (!c.attempt(() => (eatDash(c).eatAny(CORNERS) || c.eatAny(SPACES) ? true : null))) return false;
     return true;
@@ -205,13 +206,15 @@ export function readSpace(c: Cursor): { chains: Amount | null; turning?: true } 
     c.attempt(() => {
       const corner = c.eat('corner') || c.eat('corners');
       if (c.eatAny(['chsp', 'chsps', 'chlp'])) return { chains: null };
-      if (c.eatAny(SPACES)) {
+      const word = c.eatAny(SPACES);
+      if (word !== null) {
         const turning = c.attempt(() =>
           c.eatAny(['formed by', 'made by', 'of', 'formed from']) && readTurningChain(c.pass('the'))
             ? true
             : null,
         );
-        return { chains: null, ...(turning ? { turning } : {}) };
+        const open = !corner && !turning && !LOOPS.includes(word);
+        return { chains: null, ...(turning ? { turning } : {}), ...(open ? { open } : {}) };
       }
       return corner && !c.isAny(['st', 'sts', 'dc', 'sc', 'tr', 'hdc', 'htr']) ? { chains: null } : null;
     }) ??
@@ -277,13 +280,14 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       c.attempt(() => {
         if (!c.eatAny(['before', 'after'])) return null;
         c.eatAny(['the next', 'the', 'next', 'foll', 'first', 'last']);
-        return partsNoun(c);
+        return partsNoun(c) ?? readTurningChain(c);
       });
       return {
         kind: 'space',
         chains: space.chains,
         ...(alone ? { loop: true } : {}),
         ...(space.turning ? { turning: true } : {}),
+        ...(space.open ? { open: true } : {}),
         ...c.span(start),
       };
     }

@@ -63,11 +63,13 @@ export type Noun = Span &
     | { readonly kind: 'chain' } // one chain: "ch"
     /** "sp", "ch-2 sp" (chains = 2), "lp"; `loop`: older books say "each loop" of plain stitches too. */
     /** `turning`: the space beside or under the turning chain, "turning ch sp". */
+    /** `open`: "sp" with no word of a chain; between two groups it may be a mere gap. */
     | {
         readonly kind: 'space';
         readonly chains: Amount | null;
         readonly loop?: true;
         readonly turning?: true;
+        readonly open?: true;
       }
     /** The gap between two stitches: "sp between sts"; `groups`: between two groups made in one place each. */
     | { readonly kind: 'between'; readonly groups?: true }

@@ -44,6 +44,7 @@ import { unlabelled } from './cases/unlabelled.ts';
 import { unsaid } from './cases/unsaid.ts';
 import { wardrobe } from './cases/wardrobe.ts';
 import { wearables } from './cases/wearables.ts';
+import { wheels } from './cases/wheels.ts';
 import { wholeRows } from './cases/wholeRows.ts';
 import { workroom } from './cases/workroom.ts';
 import { wrong } from './cases/wrong.ts';
@@ -57,6 +58,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   shaping,
   rounds,
   spirals,
+  wheels,
   circles,
   ovals,
   granny,
