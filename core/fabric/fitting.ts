@@ -327,7 +327,12 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   const turning = p.below[size - 1]?.turning === true && p.below[size - 1]?.kind === 'stitch';
   return {
     n,
-    reached: (now) => now.pos > previous && (!spaces || now.pos > beforePlace) && now.inner === 0,
+    reached: (now) =>
+      now.pos > previous &&
+      (!spaces || now.pos > beforePlace) &&
+      now.inner === 0 &&
+      // "Each dc and sp to last sp": a stitch may lie between the last two spaces.
+      !(first > now.pos && p.below.slice(now.pos, first).some((site) => p.owed(site))),
     exactly: ({ pos }) => first >= 0 && pos > previous && pos <= first,
     withSpaces: (pos) => spaces && firstPlace >= 0 && pos > beforePlace && pos <= firstPlace,
     withTurning: (pos) => turning && pos > earlier && pos <= previous,

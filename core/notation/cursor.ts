@@ -77,11 +77,15 @@ function sameList(a: readonly string[], b: readonly string[]): boolean {
 }
 
 /** Written out: a full stop behind them ends a sentence. */
-const WHOLE = new Set(['across', 'along', 'around', 'end', 'row', 'over']);
+const WHOLE = new Set(
+  'across along around end row rows round rounds over turn join work each next same first last ring only back front stitch stitches chain chains loop loops space spaces'.split(
+    ' ',
+  ),
+);
 
 /** Does the full stop shorten the word before it ("Rep. from"), rather than end a sentence ("across. Ch 1")? */
 function shortens(before: Token | undefined, stop: Token, after: Token | undefined): boolean {
-  if (before === undefined || stop.gap || WHOLE.has(before.word)) return false;
+  if (before === undefined || stop.gap || WHOLE.has(before.text.toLowerCase())) return false;
   const capital = (token: Token | undefined) => /^\p{Lu}/u.test(token?.text ?? '');
   return capital(before) || !capital(after);
 }

@@ -37,7 +37,7 @@ import { readSkip } from './skips.ts';
 import { suggestion } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
-import { readWork } from './work.ts';
+import { readWork, readWorkTogether } from './work.ts';
 
 const FILLERS = [
   'end with',
@@ -245,6 +245,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readElsewhere(c) ??
     readRepeatOfAll(c, before) ??
     readSimple(c) ??
+    wrap(readWorkTogether(c)) ??
     readStartingIn(c) ??
     readWorkIn(c) ??
     readInPattern(c) ??

@@ -180,6 +180,12 @@ function bareLast(c: Cursor, start: number, got: number): number | null {
   return token.value;
 }
 
+/** Does an amount begin here, in digits, in words or as a figure? Brackets of sizes are left aside. */
+export function amountAhead(c: Cursor): boolean {
+  const token = c.peek();
+  return token?.kind === 'number' || token?.kind === 'figure' || numberWord(token?.word ?? '') !== null;
+}
+
 /**
  * An amount at the position, or null. `lists` false keeps brackets behind a number for the caller;
  * `chains` true: of a chain, whose lone bracket at the end of a row is a second size and no count.

@@ -360,6 +360,13 @@ function holdsSeveral(place: Place): boolean {
   return place.nouns.length === 1 && place.nouns[0]!.kind === 'space';
 }
 
+/** Yarn joined with a stitch of its own, which is the first of its group: "Standing dc in corner sp, 2 dc, ch 2, 3 dc". */
+function stands(item: Item | undefined): boolean {
+  if (item?.type === 'attach' || item?.type === 'join')
+    return item.stitch !== null && item.stitch.base !== 'slip';
+  return item?.type === 'work' && item.stitch.form === 'standing';
+}
+
 /**
  * "3 dc, ch 2, 3 dc in next sp" without brackets: as many of the same on both sides of the chain are made in one
  * place. Gathers the last items into a group when they say that.
@@ -380,7 +387,8 @@ export function gatherMirrored(c: Cursor, items: Item[]): void {
       place.kind === 'next' &&
       place.implied &&
       place.amount.kind === 'one' &&
-      place.amount.value === amount.value &&
+      (place.amount.value === amount.value ||
+        (place.amount.value === amount.value - 1 && stands(items[first - 3]))) &&
       before.stitch.base === stitch.base &&
       before.stitch.form === 'plain' &&
       before.stitch.post === stitch.post;

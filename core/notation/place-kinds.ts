@@ -5,7 +5,7 @@
 import type { Span } from '../finding.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, partsNoun, readNoun, readNouns, readSpace, readTurningChain } from './nouns.ts';
-import { one, readAmount, readOrdinal } from './numbers.ts';
+import { amountAhead, one, readAmount, readOrdinal } from './numbers.ts';
 import { type Draft, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Amount, Into, Noun, Place, Stop } from './tree.ts';
@@ -385,7 +385,7 @@ export function readNext(c: Cursor): Bare | null {
         ])
       )
         return null;
-      return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+      return amountAhead(c) ? true : null;
     });
     let each = false;
     if (!every && !other && !all && !c.eatAny(['next', 'foll', 'the next', 'the foll'])) {

@@ -3,7 +3,7 @@
  * next shell". It yields places in the order written and judges none of them.
  */
 import { atRowEnd } from './closing.ts';
-import { readBracketCount, readCountsAs, readSaid } from './counts.ts';
+import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, eatAlong, eatWhose, readNoun, readNouns, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
@@ -124,6 +124,8 @@ const POST = [
   'around the posts of',
 ];
 
+const BELOW_WHAT = ['next', 'the next', 'each', 'same', 'last', 'first', 'every'];
+
 /** One place with what stands before and behind it; `bare` when a preposition stood before. */
 function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<Draft>): Place | null {
   const draft: Draft = { loop: null, post: null, below: 0, ...preset };
@@ -137,9 +139,17 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
   if (c.eatAny(['front post of', 'the front post of'])) draft.post = 'front';
   else if (c.eatAny(['back post of', 'the back post of'])) draft.post = 'back';
   else if (c.eatAny(POST) || c.eatAny(['post of', 'the post of'])) draft.post ??= 'front';
-  // "the st below next st": a row further down.
+  // "the st below next st", "st 2 rows below next st": a row further down.
   const below = c.attempt(() => {
     c.eat('the');
+    const deep = c.attempt(() => {
+      if (!c.eatAny(['st', 'sp'])) return null;
+      const rows = readAmount(c, false);
+      return rows?.kind === 'one' && c.eatAny(['rows below', 'row below', 'rnds below', 'rnd below'])
+        ? rows.value
+        : null;
+    });
+    if (deep !== null) return c.isAny(BELOW_WHAT) ? deep : null;
     if (
       !c.eatAny([
         'st directly below',
@@ -153,9 +163,9 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
       ])
     )
       return null;
-    return c.isAny(['next', 'the next', 'each', 'same', 'last', 'first', 'every']) ? true : null;
+    return c.isAny(BELOW_WHAT) ? 1 : null;
   });
-  if (below) draft.below = 1;
+  if (below !== null) draft.below = below;
   const core = readCore(c, bare || loop !== null, draft);
   if (!core) {
     if (!loop) return null;
@@ -331,8 +341,8 @@ export function readPlaces(c: Cursor): Place[] | null {
       if (begins) {
         const place = readPlace(c);
         // "and in next sp work 3 dc" begins a group of its own.
-        if (!place || c.isAny(['work', 'make', ':']) || bringsWork(c, place)) return null;
-        return place;
+        if (!place || c.isAny(['work', 'make']) || bringsWork(c, place)) return null;
+        return c.is(':') && !countsBehind(c) ? null : place;
       }
       const across = readStop(c);
       if (across) {
@@ -358,6 +368,18 @@ export function readPlaces(c: Cursor): Place[] | null {
     places.push(more);
   }
   return places;
+}
+
+/** ": 29 sc. Turn." behind "and in each ch across": what the row comes to, and no work for the place. */
+function countsBehind(c: Cursor): boolean {
+  const { at } = c;
+  const facts = c.facts.length;
+  c.at++;
+  const count = readCountParts(c);
+  const ends = count !== null && atRowEnd(c) && c.word() !== ',';
+  c.at = at;
+  c.facts.length = facts;
+  return ends;
 }
 
 /** Is the bracket behind the place work for it, "(2 dc, ch 2, 2 dc)", and no count or remark of the whole row? */

@@ -11,6 +11,7 @@ import { readPlace } from './places.ts';
 import { readBracketCountAhead } from './row-counts.ts';
 import { readSkip } from './skips.ts';
 import type { CountsAs, Item } from './tree.ts';
+import { readStitch } from './words.ts';
 import { readWork } from './work.ts';
 
 /** "work along the other side of the foundation chain": from here the free loops of it are met. */
@@ -82,6 +83,7 @@ export function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] 
   const previous = c.tokens[c.at - 1]?.word ?? '';
   if (before.length === 0 || !['.', ')', ']', '!'].includes(previous)) return null;
   if (!/^\p{Lu}\p{Ll}/u.test(c.peek()!.text) || c.isAny(OPENERS) || isAside(c)) return null;
+  if (stitchThenPlace(c)) return null;
   return c.attempt(() => {
     const start = c.at;
     let words = 0;
@@ -98,6 +100,16 @@ export function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] 
     c.fact('prose-passed-over', span, { words: c.words(span) });
     return [{ type: 'aside', ...span }];
   });
+}
+
+/** "Single crochet into the back loop": work, whatever the words behind it say. */
+function stitchThenPlace(c: Cursor): boolean {
+  const { at } = c;
+  const facts = c.facts.length;
+  const works = readStitch(c) !== null && c.isAny(['in', 'into', 'through', 'around', 'over', 'under', 'on']);
+  c.at = at;
+  c.facts.length = facts;
+  return works;
 }
 
 /** Words that begin work or a known instruction, so that a sentence with them in front is no prose. */

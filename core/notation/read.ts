@@ -64,7 +64,8 @@ function readOnce(c: Cursor, label: boolean, above: SizeFilter | null = null): R
   if (filter && filter !== 'all' && c.sizes !== null) c.sizes = filter.except ? null : filter.labels.length;
   if (typed && !label) c.fact('label-not-expected', typed, { words: c.words(typed) });
   c.round = typed?.kind === 'round' || /\b(?:rnd|round)/iu.test(typed ? c.words(typed) : '');
-  const items = typed ? aroundAlone(readItems(c)) : readItems(c);
+  const own = joinedFirst(readItems(c));
+  const items = typed ? aroundAlone(own) : own;
   c.at = c.end;
   const last = c.tokens[c.end - 1];
   const read = !hasUnread(items);
@@ -79,6 +80,17 @@ function readOnce(c: Cursor, label: boolean, above: SizeFilter | null = null): R
     to: last && c.end > start ? last.to : (first?.from ?? 0),
   };
   return settle(row, row);
+}
+
+/** "Join with sc in any ch-2 sp, …": at the head of a row nothing is there to close; yarn is joined in that place. */
+function joinedFirst(items: readonly Item[]): readonly Item[] {
+  const at = items.findIndex(({ type }) => !['aside', 'colour', 'loops', 'marker'].includes(type));
+  const join = items[at];
+  if (join?.type !== 'join' || join.not || join.place === null) return items;
+  if (!items.slice(at + 1).some(({ type }) => ['work', 'group', 'repeat', 'chain'].includes(type)))
+    return items;
+  const { stitch, place, from, to } = join;
+  return items.map((item) => (item === join ? { type: 'attach', stitch, place, from, to } : item));
 }
 
 /** "Rnds 4-6: dc": a stitch alone, with no number and no place, is worked all the way. */

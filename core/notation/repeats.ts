@@ -385,14 +385,14 @@ export function tooDeep(c: Cursor, start: number, end: number): Item[] {
   return [{ type: 'unread', ...span }];
 }
 
-/** "sc 5, dec, around": behind a plain list, how far all of it is worked. */
+/** "sc 5, dec, around", "sc in next 2 sts, inc in next st around": behind a plain list, how far all of it is worked. */
 function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
-  if (![',', '-'].includes(c.tokens[c.at - 1]?.word ?? '') || !c.isAny(['around', 'across', 'to end']))
-    return false;
-  const works = before.filter((item) => item.type === 'work');
+  if (!c.isAny(['around', 'across', 'to end'])) return false;
+  const works = before.filter((item) => item.type === 'work' || item.type === 'skip');
   return (
     works.length >= 2 &&
-    works.every((work) => work.places.every((place) => place.kind === 'next' || place.kind === 'same'))
+    works.some(({ type }) => type === 'work') &&
+    works.every(({ places }) => places.every((place) => place.kind === 'next' || place.kind === 'same'))
   );
 }
 

@@ -99,6 +99,9 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
         // ". 24 sc" is a count only where nothing but the end follows and something stood before it.
         if (sign !== '.' && sign !== ';' && sign !== ':') return null;
         if (count.parts[0]!.noun?.kind === 'chain') return null;
+        // "Ch 1, turn. 5 sc, 5 hdc, 5 dc.": nothing else is worked, so this is.
+        if (sign === '.' && items.every(({ type }) => PREPARES.includes(type)) && isOfStitches(count))
+          return null;
         const bare = count.parts.some((part) => part.noun === null);
         if (bare && count.parts.length > 1) return null;
       }
@@ -108,6 +111,10 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
     }) === true
   );
 }
+
+const PREPARES: readonly Item['type'][] = ['chain', 'turn', 'aside', 'colour', 'loops', 'marker'];
+
+const isOfStitches = ({ parts }: StatedCount): boolean => parts.every(({ noun }) => noun?.kind === 'named');
 
 function countMayEnd(c: Cursor): boolean {
   let ahead = 0;

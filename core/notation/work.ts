@@ -67,6 +67,33 @@ function readNextTogether(c: Cursor): { over: Amount; together: number; noun: No
   });
 }
 
+/** "Work last 2 sts tog", "work next 3 sts together": a decrease in the stitch of the row. */
+export function readWorkTogether(c: Cursor): Work | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(['work', 'working', 'crochet'])) return null;
+    const at = c.span(start);
+    const place = readPlace(c);
+    if (place?.kind !== 'next' && place?.kind !== 'last' && place?.kind !== 'first') return null;
+    if (place.amount.kind !== 'one' || place.amount.value < 2 || !c.eatAny(['tog', 'as one'])) return null;
+    const together = Math.min(place.amount.value, 1000);
+    const stitch: StitchRef = {
+      form: 'dec',
+      base: null,
+      post: null,
+      together,
+      parts: null,
+      special: null,
+      beginning: false,
+      half: false,
+      ...at,
+    };
+    const over = place.amount;
+    const places = place.kind === 'next' ? [impliedPlace(c, one(c), place.loop, place.nouns[0])] : [place];
+    return { type: 'work', stitch, amount: one(c), places, over, ...c.span(start) };
+  });
+}
+
 /** A single piece of stitch work, or null. */
 export function readWork(c: Cursor): Work | Item[] | null {
   return c.attempt(() => {
@@ -154,6 +181,8 @@ function readLegs(c: Cursor): Place[] | null {
     );
     if (wrapped !== null) c.at++;
     else c.eatAny([',', ':', '-']);
+    const plain = legsInTurning(c, wrapped);
+    if (plain) return plain;
     if (
       !c.eatAny([
         'working',
@@ -186,6 +215,29 @@ function readLegs(c: Cursor): Place[] | null {
       c.at = wrapped + 1;
     }
     return places;
+  });
+}
+
+function turningPlace({ from, to }: Noun): Place {
+  return { kind: 'turning-chain', nth: null, beginning: false, loop: null, post: null, below: 0, from, to };
+}
+
+/** "over last dc and turning ch", "(next dc and top of tch)": the last leg in the turning chain. */
+function legsInTurning(c: Cursor, close: number | null): Place[] | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['over', 'using', 'across', 'in', 'working']) && close === null) return null;
+    const leg = readPlace(c) ?? readBarePlace(c);
+    // "next dc and turning ch" may have been read as one place.
+    const both = leg?.kind === 'next' && leg.nouns[1]?.kind === 'turning-chain' ? leg : null;
+    if (!leg || !(both || c.eatAny([', and', 'and', '&', '+']))) return null;
+    const turning = both ? turningPlace(both.nouns[1]!) : (readPlace(c) ?? readBarePlace(c));
+    if (turning?.kind !== 'turning-chain' || (close !== null && c.at !== close)) return null;
+    if (close !== null) c.at++;
+    if (both) return [{ ...both, nouns: both.nouns.slice(0, 1) }, turning];
+    // "last dc" is the one before the chain, whether that counts as a dc or not.
+    const first: Place | null =
+      leg.kind === 'last' ? { ...leg, kind: 'next', nouns: [leg.noun], every: 1, implied: false } : leg;
+    return first.kind === 'next' ? [first, turning] : null;
   });
 }
 
@@ -333,7 +385,8 @@ function finishWork(
     return made([impliedPlace(c, amount ?? one(c), loop, together.noun ?? undefined)]);
   }
   const layers = c.eatAny(LAYERS) !== null;
-  c.eatAny(['through both lps', 'through both sts', 'through both pieces']);
+  // "through both loops" fixes nothing; "through both loops of last st" is a place.
+  if (!c.is('through both lps of')) c.eatAny(['through both lps', 'through both sts', 'through both pieces']);
   if (loop !== null && c.isAny(['of each', 'of next', 'of the', 'of every', 'of last', 'of first', 'of all']))
     c.at++;
   // "6 sc in MC" at the start of a first round is a magic circle; elsewhere MC is a colour.

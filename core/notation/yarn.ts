@@ -6,7 +6,7 @@ import type { Cursor } from './cursor.ts';
 import { readNoun } from './nouns.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import type { Item } from './tree.ts';
+import type { Item, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
 
 const YARN = [
@@ -221,17 +221,15 @@ export function readAttach(c: Cursor): Item[] | null {
     const yarn = said ?? (noun ? c.attempt(() => readColourName(c)) : null);
     if (said === null && !noun && verb !== 'attach' && verb !== 'rejoin' && verb !== 'reattach') return null;
     const colour = c.span(colourAt);
-    const stitch = c.attempt(() => {
-      if (!c.eatAny(['with', 'by'])) return null;
-      c.eatAny(['a', 'an', '#']);
-      return readStitch(c);
-    });
+    const before = readAttachStitch(c);
     const place =
       c.attempt(() => {
         const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
       }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
     if (place === null) eatEdge(c);
+    // "… in any ch-2 sp with a standing dc"
+    const stitch = before ?? readAttachStitch(c);
     const whole = c.span(start);
     // "… to first ch of foundation chain": the row goes along that edge, not over the last row.
     const edge: Item[] =
@@ -244,6 +242,15 @@ export function readAttach(c: Cursor): Item[] | null {
       { type: 'colour', name: yarn, from: whole.from, to: colour.to },
       { type: 'attach', stitch, place, from: colour.to, to: whole.to },
     ];
+  });
+}
+
+/** "with a sl st", "with standing dc": the stitch that joins the yarn. */
+function readAttachStitch(c: Cursor): StitchRef | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['with', 'by', 'using'])) return null;
+    c.eatAny(['a', 'an', '#']);
+    return readStitch(c);
   });
 }
 

@@ -206,4 +206,16 @@ export const granny: readonly RowCase[] = [
     spaces: [0, 4, 8, 4, 4],
     source: practice,
   },
+  {
+    name: 'yarn joined with a stitch in a space, before or after its name, and a group without brackets',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Ch 4, sl st in 4th ch from hook to form ring, ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * 2 more times, sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+      'Rnd 2: Join with standing dc in any ch-2 space, 2 dc, ch 2, 3 dc in same sp; *3 dc, ch 2, 3 dc in next ch-2 sp; repeat from * around; join to first dc. (24 dc)',
+      'Rnd 3: Attach yarn in any ch-2 space with a standing dc, (2 dc, ch 2, 3 dc) in same sp, *3 dc between next 2 groups, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, 3 dc between groups; join. (36 dc)',
+    ),
+    counts: [12, 24, 36],
+    spaces: [4, 4, 4],
+    source: practice,
+  },
 ];

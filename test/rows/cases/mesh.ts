@@ -298,4 +298,17 @@ export const mesh: readonly RowCase[] = [
     spaces: [0, 5, 5, 0],
     source: 'common practice, no source',
   },
+  {
+    name: 'each stitch and space up to the last space',
+    terms: 'us',
+    // 11 dc and 10 spaces: all of them once
+    text: lines(
+      'Ch 24.',
+      'Row 1: Dc in 6th ch from hook, *ch 1, sk next ch, dc in next ch; rep from * across, turn. (11 dc, 10 ch-1 sps)',
+      'Row 2: Ch 1, sc in each dc and ch-1 sp to last sp, sc in last sp, sc in 3rd ch of ch-4, turn.',
+    ),
+    counts: [24, 11, 21],
+    spaces: [0, 10, 0],
+    source: 'common practice, no source',
+  },
 ];

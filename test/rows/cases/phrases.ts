@@ -393,4 +393,32 @@ export const phrases: readonly RowCase[] = [
     counts: [null, 15, 8, 8],
     spaces: [null, null, 7, 7],
   },
+  {
+    name: 'whole sentences, number words, and stitches that look like a count',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across: 20 sc. Turn.',
+      'Row 2: Chain 1 and turn. Single crochet into the back loop only of each stitch across.',
+      'Row 3: Turn. Ch 1. Sc in each st.',
+      'Row 4: Ch 1, turn. 5 sc, 5 hdc, 5 dc, 5 hdc.',
+      'Row 5: Ch 1, turn. Sc into next five stitches, then hdc into next ten, then sc into remaining five stitches.',
+      'Row 6: Ch 1, turn, sc in blo of each st to last st, sc through both loops of last st.',
+      'Row 7: Ch 1, turn, sc in next 4 sts, *dc around post of st 1 row below next st, sc in next 3 sts; rep from * 3 times more.',
+    ),
+    counts: [21, 20, 20, 20, 20, 20, 20, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: '"around" behind the last of several stitches repeats them all',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: Sc in next st, 2 sc in next st around. (18)',
+    ),
+    counts: [6, 12, 18],
+    findings: [{ row: 2, code: 'repeat-start-not-said', words: 'around' }],
+    source: 'common practice, no source',
+  },
 ];

@@ -347,4 +347,19 @@ export const shaping: readonly RowCase[] = [
     counts: [22, 21, 17, 19],
     source: 'common practice, no source',
   },
+  {
+    name: 'a decrease over the last stitch and the turning chain',
+    terms: 'us',
+    // each row one fewer: the dc and the turning chain become one
+    text: lines(
+      'Ch 30.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, turn. (28 dc)',
+      'Row 2: Ch 3, dc in each dc across to last 2 sts, dc2tog over last dc and tch, turn.',
+      'Row 3: Ch 3, dc in next 24 dc, dc2tog over next dc and turning ch, turn.',
+      'Row 4: Ch 3, dc to last 2 sts, dc2tog (last dc and top of tch), turn.',
+      'Row 5: Ch 3, dc to last 2 sts, work last 2 sts tog, turn.',
+    ),
+    counts: [30, 28, 27, 26, 25, 24],
+    source: 'common practice, no source',
+  },
 ];
