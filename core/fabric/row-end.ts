@@ -99,6 +99,14 @@ function waiting(below: Fabric, p: Progress): readonly Site[] | null {
   return [...backwards(p.passed), ...below.rest];
 }
 
+/** Does the work go into every space up to the end, and into nothing else? */
+function intoEachSpace(item: Item | undefined): boolean {
+  if ((item?.type !== 'work' && item?.type !== 'group') || item.places.length !== 1) return false;
+  const place = item.places[0]!;
+  if (place.kind !== 'across' || place.every > 1 || place.stop.kind !== 'end') return false;
+  return place.nouns.every(({ kind }) => kind === 'space');
+}
+
 /** Closes the row: what it left, how it joins, turns or ends, and what the next row finds. */
 export function finish(
   row: RowTree,
@@ -127,12 +135,17 @@ export function finish(
     // A part row that says where it turns and counts right leaves nothing in doubt.
     p.leaves = true;
   }
-  if (!p.misfit && !p.exhausted && !even(p)) {
-    const left = leftOver(p);
+  const over = leftOver(p);
+  // "3 sc in each ch-3 sp across" says where all of it goes: the row's first stitch is passed over as well as its
+  // last. Where a chain stands for the first one, the last is owed.
+  const first = p.made[0];
+  const stands = first?.kind === 'stitch' && first.turning;
+  const closes = over.stitches === 1 && over.spaces === 0 && !stands && intoEachSpace(items[lastWork]);
+  if (!p.misfit && !p.exhausted && !even(p) && !closes) {
     const at = items[lastWork] ?? row;
     p.note('stitches-left-unworked', at, {
-      left: left.stitches,
-      spaces: left.spaces,
+      left: over.stitches,
+      spaces: over.spaces,
       have: p.stitchesAhead(0),
       unit: p.bare ? 'ch' : 'st',
     });

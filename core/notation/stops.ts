@@ -262,7 +262,7 @@ export function readStop(c: Cursor): Stop | null {
       c.eatAny(END) &&
       !c.isAny(['below', '#', 'ends', 'end', 'edges', 'edge']) &&
       !(c.word() === '-' && !c.peek()!.gap) &&
-      !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row')
+      !(c.word() === '(' && c.tokens[c.at - 1]!.word === 'row' && c.peek(1)?.kind === 'word')
         ? true
         : null,
     );

@@ -142,4 +142,31 @@ export const loops: readonly RowCase[] = [
     ),
     counts: [9, 18],
   },
+  {
+    name: 'into each loop across, the stitch at either end passed over',
+    terms: 'us',
+    text: lines(
+      'Ch 10.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Ch 1, sc in first st, *ch 4, skip next st, sc in next st; rep from * across, turn. (5 sc, 4 ch-4 sps)',
+      'Row 3: Ch 1, 4 sc in each ch-4 sp across.',
+    ),
+    counts: [10, 9, 5, 16],
+    spaces: [0, 0, 4, 0],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'into each loop across, the chain standing for one end and nothing for the other',
+    terms: 'us',
+    text: lines(
+      'Ch 10.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Ch 1, sc in first st, *ch 4, skip next st, sc in next st; rep from * to end of row, turn (5 sts)',
+      'Row 3: Ch 3 (counts as dc), 4 dc in each ch-4 sp across.',
+    ),
+    counts: [10, 9, 5, 17],
+    spaces: [0, 0, 4, 0],
+    findings: [{ row: 3, code: 'stitches-left-unworked', saying: ['1 st'] }],
+    source: 'common practice, no source',
+  },
 ];
