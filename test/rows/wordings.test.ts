@@ -161,7 +161,9 @@ function piece(g: Draw): { text: string; terms: Terms; makes: number; spaces: nu
   return { text, terms, makes: whole.makes, spaces: whole.spaces };
 }
 
-test('rows in any wording count what their parts add up to, without a finding', () => {
+test('rows in any wording count what their parts add up to, without a finding', {
+  timeout: 5_400_000,
+}, () => {
   fc.assert(
     fc.property(fc.gen(), (g) => {
       const { text, terms, makes, spaces } = piece(g);
