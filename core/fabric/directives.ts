@@ -107,8 +107,12 @@ function rowsAgain(
   }
   const left = item.left === null ? null : amountOf(item.left, env, written.figures);
   if (left !== null && times === null) return againUntil(work, group, left, rest, item, facts);
-  const passes = times ?? (rest === null ? 1 : Math.ceil(rest / group.length));
-  const rowsAtMost = times !== null || rest === null ? passes * group.length : rest;
+  const inAll = item.inAll === undefined ? null : amountOf(item.inAll, env, written.figures);
+  // "Until there are 12 rows" counts the rows already made; a row range of its own says the same.
+  const open = rest ?? (inAll === null ? null : Math.max(0, inAll - work.number));
+  if (open === 0) return null;
+  const passes = times ?? (open === null ? 1 : Math.ceil(open / group.length));
+  const rowsAtMost = times !== null || open === null ? passes * group.length : open;
   return work.again(group, passes, rowsAtMost, item, facts);
 }
 

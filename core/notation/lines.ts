@@ -574,6 +574,7 @@ export class Sorter {
   /** Where rows begin inside a range: its start, and each label behind the end of a sentence. */
   private starts(range: Range): number[] {
     const starts = [range.from];
+    const some = this.isForSome(range);
     let depth = 0;
     for (let i = range.from + 1; i < range.to; i++) {
       const before = this.tokens[i - 1]!;
@@ -602,7 +603,8 @@ export class Sorter {
       const c = this.cursor({ from: i, to: Math.min(i + 60, range.to) });
       const sizes = readSizeFilter(c);
       const label = readLabel(c);
-      if (sizes && label) {
+      // "Row 2: Size S only: … All other sizes: …": the same row for others.
+      if (sizes && (label || (some && sizes !== 'all'))) {
         starts.push(i);
         continue;
       }
@@ -611,6 +613,15 @@ export class Sorter {
       if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
     }
     return starts;
+  }
+
+  /** Does the row say at its beginning that it is for some sizes? */
+  private isForSome(range: Range): boolean {
+    const c = this.cursor({ from: range.from, to: Math.min(range.from + 60, range.to) });
+    const before = readSizeFilter(c);
+    const label = readLabel(c);
+    const filter = before ?? (label ? readSizeFilter(c) : null);
+    return filter !== null && filter !== 'all';
   }
 
   private rows(line: Range, labelled: boolean): void {

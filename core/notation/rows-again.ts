@@ -20,7 +20,7 @@ export function readRowsRef(c: Cursor): RowsRef | null {
   return c.attempt(() => {
     const start = c.at;
     c.eatAny(c.is('these last') ? ['these'] : ['the', 'all of']);
-    if (c.eatAny(['last', 'prev', 'these', 'those'])) {
+    if (c.eatAny(['last', 'prev', 'these', 'those', 'this'])) {
       const amount = readAmount(c) ?? one(c);
       const word = c.eatAny(ROW);
       if (!word) return null;
@@ -185,6 +185,20 @@ function readUntilCount(c: Cursor): Amount | null {
   });
 }
 
+/** "until there are 22 rows", "until you have 12 rows in all": rows of the piece then. */
+function readUntilRows(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    if (!c.eatAny(['until there are', 'until you have', 'until you have worked', 'until piece has']))
+      return null;
+    c.eatAny(['a total of', 'in all']);
+    const amount = readAmount(c);
+    if (!amount || !c.eatAny(ROW)) return null;
+    c.eatAny(['in all', 'in total', 'altogether', 'total']);
+    return amount;
+  });
+}
+
 export function readEndingWith(c: Cursor): RowsAgain['endingWith'] {
   return c.attempt(() => {
     c.eat(',');
@@ -256,10 +270,11 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
     if (total) times = divide(total, lengthOf(rows)) ?? null;
     until = readUntil(c);
   }
-  const left = times || until ? null : readUntilCount(c);
+  const inAll = times || until ? null : readUntilRows(c);
+  const left = times || until || inAll ? null : readUntilCount(c);
   eatForPattern(c);
   const endingWith = readEndingWith(c);
-  const spaced = every ? { every } : {};
+  const spaced = { ...(every ? { every } : {}), ...(inAll ? { inAll } : {}) };
   const list: RowsAgain[] = [
     { type: 'rows-again', rows, times, ...spaced, until, left, endingWith, ...c.span(start) },
   ];

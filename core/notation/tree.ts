@@ -363,6 +363,8 @@ export interface RowsAgain extends Span {
   readonly until: Length | null;
   /** "until 5 sts remain", "until there are 22 dc": stitches in the row then. */
   readonly left: Amount | null;
+  /** "until there are 22 rows": rows of the piece then. */
+  readonly inAll?: Amount;
   /** "ending with Row 2" / "ending with a WS row". */
   readonly endingWith: Amount | 'RS' | 'WS' | null;
 }

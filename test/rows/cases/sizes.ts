@@ -470,4 +470,21 @@ export const sizes: readonly RowCase[] = [
       { row: 2, code: 'stated-count-wrong', words: '32, 36, 41 sc', saying: ['In size 3', '41', '40'] },
     ],
   },
+  {
+    name: 'one row for one size and for all others, in one line',
+    terms: 'us',
+    text: lines(
+      'Sizes: S, M, L, XL',
+      'Ch 21 (25, 29, 33).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Size S only: Ch 1, sc across, turn. All other sizes: Ch 1, sc2tog, sc across, turn.',
+    ),
+    counts: [
+      [21, 25, 29, 33],
+      [20, 24, 28, 32],
+      [20, null, null, null],
+      [null, 23, 27, 31],
+    ],
+    source: 'common practice, no source',
+  },
 ];

@@ -430,4 +430,18 @@ export const wholeRows: readonly RowCase[] = [
     ),
     counts: [11, 10, 10, 7, 6],
   },
+  {
+    name: 'rows again until so many are there, and "this row" behind its own words',
+    terms: 'us',
+    // rows 3 to 12 plain; then 4 decreasing rows of 2 each
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Row 2: Ch 1, sc in each st across, turn.',
+      'Rep Row 2 until there are 12 rows.',
+      'Next row: Ch 1, sc2tog, sc to last 2 sts, sc2tog, turn. Rep this row 3 times more.',
+    ),
+    counts: [21, 20, 20, 20, 18, 12],
+    source: 'common practice, no source',
+  },
 ];
