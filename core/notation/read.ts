@@ -87,8 +87,7 @@ function joinedFirst(items: readonly Item[]): readonly Item[] {
   const at = items.findIndex(({ type }) => !['aside', 'colour', 'loops', 'marker'].includes(type));
   const join = items[at];
   if (join?.type !== 'join' || join.not || join.place === null) return items;
-  if (!items.slice(at + 1).some(({ type }) => ['work', 'group', 'repeat', 'chain'].includes(type)))
-    return items;
+  if (!items.slice(at + 1).some(({ type }) => ['work', 'group', 'repeat'].includes(type))) return items;
   const { stitch, place, from, to } = join;
   return items.map((item) => (item === join ? { type: 'attach', stitch, place, from, to } : item));
 }
