@@ -469,9 +469,22 @@ export function readCountsAs(c: Cursor): CountsAs | null {
     c.eatAny(['a', 'one']);
     const space = c.attempt(() => {
       const noun = readNoun(c);
-      return noun?.kind === 'space' ? true : null;
+      return noun?.kind === 'space' ? noun : null;
     });
     if (space) {
+      // "as ch-1 sp and sc": the same two things as "sc and ch-1 sp".
+      const beside = c.attempt(() => {
+        if (space.chains === null || !c.eatAny([', plus', 'and', 'plus', '+', '&'])) return null;
+        c.eatAny(['a', 'an', 'one', 'first', 'the first']);
+        if (c.peek()?.value === 1) c.at++;
+        const stitch = readStitch(c);
+        // "… as ch-1 sp and sc in next st": the stitch is work, and nothing that the chain counts as.
+        return c.isAny(['in', 'into', 'around', 'next', 'each']) ? null : stitch;
+      });
+      if (beside) {
+        throughout = eatThroughout(c) || throughout;
+        return { kind: 'stitch', stitch: beside, chains: space.chains, throughout, ...c.span(start) };
+      }
       throughout = eatThroughout(c) || throughout;
       return { kind: 'space', throughout, ...c.span(start) };
     }

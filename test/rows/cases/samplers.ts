@@ -239,4 +239,14 @@ export const samplers: readonly RowCase[] = [
       [30, 33, 36],
     ],
   ),
+  us(
+    'linen stitch whose skipped chains are a space and a stitch, said in that order',
+    // 24 chains less 4 are 20, ten pairs: 10 + 1 sc and the chains as one; a space in each pair and one before
+    [
+      'Ch 24.',
+      'Row 1: Sc in 4th ch from hook (skipped chs count as ch-1 sp and sc), *ch 1, sk next ch, sc in next ch; rep from * across, turn. (12 sc, 11 ch-1 sps)',
+    ],
+    [24, 12],
+    { spaces: [0, 11] },
+  ),
 ];
