@@ -38,6 +38,7 @@ import { suggestion } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { readWork, readWorkTogether } from './work.ts';
+import { readColourBehind } from './yarn.ts';
 
 const FILLERS = [
   'end with',
@@ -205,6 +206,8 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
 function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
   if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
+    const colour = readColourBehind(c, before);
+    if (colour) return colour;
     const sizes = bracketValues(c, c.at);
     const amounts = sizes !== null && c.sizes !== null && c.sizes > 1 && sizes.values.length === c.sizes;
     const next = sizes ? c.tokens[sizes.next] : undefined;
@@ -244,6 +247,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     (c.isAny(['rep', 'cont', 'from', 'work from']) ? readLooseRepeat(c) : null) ??
     readElsewhere(c) ??
     readRepeatOfAll(c, before) ??
+    readColourBehind(c, before) ??
     readSimple(c) ??
     wrap(readWorkTogether(c)) ??
     readStartingIn(c) ??

@@ -297,6 +297,8 @@ export interface Marker extends Span {
 export interface Colour extends Span {
   readonly type: 'colour';
   readonly name: string;
+  /** Said behind the stitches that are worked with it: "3 sc in A, 14 sc in B". */
+  readonly behind?: true;
 }
 
 /** "working in back loops only": holds for the work after it, to the row's end. */

@@ -2,7 +2,7 @@
  * Reads what is said of yarn: colours, joining new yarn, fastening off.
  */
 import { eatWhen } from './closing.ts';
-import type { Cursor } from './cursor.ts';
+import { type Cursor, OPENING } from './cursor.ts';
 import { readNoun } from './nouns.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
@@ -94,6 +94,29 @@ export function readColourPrefix(c: Cursor): Item[] | null {
     if (letter) c.at++;
     const name = letter ? token.text : readShade(c);
     return name !== null && c.eat(':') ? [{ type: 'colour', name, ...c.span(start) }] : null;
+  });
+}
+
+/** "3 sc in A, 14 sc B", "next 4 sts (white),": the colour of the stitches that stand right before it. */
+export function readColourBehind(c: Cursor, before: readonly Item[]): Item[] | null {
+  const last = before.at(-1);
+  if (last?.type !== 'work' && last?.type !== 'group') return null;
+  if (last.to !== c.tokens[c.at - 1]?.to) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const close = c.word() in OPENING ? c.partner[start]! : -1;
+    if (close >= 0) c.at++;
+    else c.eatAny(['with', 'using', 'in']);
+    const name = readColourName(c);
+    if (!name) return null;
+    c.eatAny(['color', 'yarn']);
+    if (close >= 0) {
+      if (c.at !== close) return null;
+      c.at++;
+    }
+    const next = c.peek();
+    const ends = !next || next.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'to end', 'across']);
+    return ends ? [{ type: 'colour', name, behind: true, ...c.span(start) }] : null;
   });
 }
 

@@ -59,10 +59,21 @@ export interface RowColours {
 const coloured = new WeakMap<RowTree, boolean>();
 
 const within = (item: Item): readonly Item[] =>
-  item.type === 'repeat' || item.type === 'group' || item.type === 'again' ? item.items : [];
+  item.type === 'repeat' || item.type === 'group' || item.type === 'again' ? asWorked(item.items) : [];
 
 function namesColour(items: readonly Item[]): boolean {
   return items.some((item) => item.type === 'colour' || namesColour(within(item)));
+}
+
+/** A colour named behind its stitches stands before them here, where the yarn is taken up. */
+function asWorked(items: readonly Item[]): readonly Item[] {
+  if (!items.some((item) => item.type === 'colour' && item.behind)) return items;
+  const order: Item[] = [];
+  for (const item of items) {
+    const at = item.type === 'colour' && item.behind ? order.length - 1 : order.length;
+    order.splice(Math.max(0, at), 0, item);
+  }
+  return order;
 }
 
 function hasColour(row: RowTree): boolean {
@@ -113,12 +124,12 @@ class Weigher {
       }
       case 'group': {
         const places = item.places.reduce((sum, place) => sum + this.placesOf(place), 0);
-        for (const inner of item.items) this.take(inner, times * places);
+        for (const inner of within(item)) this.take(inner, times * places);
         return;
       }
       case 'repeat':
       case 'again':
-        for (const inner of item.items) this.take(inner, times);
+        for (const inner of within(item)) this.take(inner, times);
         return;
       default:
         return;
@@ -155,7 +166,7 @@ export function coloursOf(seen: SeenRow, yarns: readonly Yarn[], now: number, me
   };
   let shared = false;
   let done = 0;
-  const { items } = row;
+  const items = asWorked(row.items);
   let from = 0;
   /** Gives the items since `from`, which come to `length`, to who works them. */
   const hand = (to: number, length: number) => {

@@ -241,6 +241,20 @@ describe('colours of the rows', () => {
     expect(doubts).toEqual([]);
   });
 
+  test.each([
+    ['Ch 1, 3 sc in A, 7 sc in B.'],
+    ['Ch 1, 3 sc A, 7 sc B.'],
+    ['Ch 1, 3 sc (A), 7 sc (B).'],
+    ['Ch 1, sc in next 3 sts with A, sc in each of next 7 sts with B.'],
+  ])('"%s" names each colour behind its stitches', (text) => {
+    // As above: the chain and 3 of 10 single crochets are A's.
+    const { a, b, doubts } = shares([...begin, text]);
+    const part = 37.2 / 111.4;
+    expect(a.t1).toBeCloseTo(10 + 10 * part, 9);
+    expect(b.t1).toBeCloseTo(10 * (1 - part), 9);
+    expect(doubts).toEqual([]);
+  });
+
   test('a change within a repeat is shared as one working of it is, and said', () => {
     // Four with A to one with B in each repeat; the turning chain is A's.
     const { b, doubts } = shares([

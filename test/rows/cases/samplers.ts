@@ -249,4 +249,15 @@ export const samplers: readonly RowCase[] = [
     [24, 12],
     { spaces: [0, 11] },
   ),
+  us(
+    'colours named behind their stitches, with and without a word before',
+    [
+      ...sc(20),
+      'Row 2: Ch 1, 3 sc A, 14 sc B, 3 sc A, turn. (20 sc)',
+      'Row 3: Ch 1, sc in next 3 sts with MC, sc in next 14 sts with CC, sc in last 3 sts with MC, turn. (20 sc)',
+      'Row 4: Ch 1, 3 sc (MC), 14 sc (CC), 3 sc (MC), turn. (20 sc)',
+      'Row 5: Ch 1, *2 sc white, 3 sc dark green; rep from * across, turn. (20 sc)',
+    ],
+    [21, 20, 20, 20, 20, 20],
+  ),
 ];
