@@ -47,6 +47,16 @@ const ASIDES = [
   'with ws',
   'with right',
   'with wrong',
+  'with the right',
+  'with the wrong',
+  'with the rs',
+  'with the ws',
+  'with same side',
+  'with the same side',
+  'with front side',
+  'with back side',
+  'with outside',
+  'with inside',
   'right side',
   'wrong side',
   'mark',
@@ -196,6 +206,29 @@ const ASIDES = [
   'rev shaping',
 ];
 
+const QUARTERS = [
+  'sideways',
+  'on its side',
+  'on side',
+  'a quarter turn',
+  'quarter turn',
+  'a quarter',
+  '# degrees',
+  '# degree',
+  '# °',
+  '# deg',
+];
+
+/** "turn work 90 degrees", "turn sideways": the piece lies another way, with the same side up. */
+export function isRotation(c: Cursor): boolean {
+  const at = c.at;
+  const rotates =
+    c.eatAny(['turn the work', 'turn your work', 'turn work', 'turn the piece', 'turn piece', 'turn']) !==
+      null && c.isAny(QUARTERS);
+  c.at = at;
+  return rotates;
+}
+
 /** True where words begin that change nothing in the work. */
 export function isAside(c: Cursor): boolean {
   if (c.isAny(['# rnds', '# rows', '# rnd', '# row']) && (!c.peek(2) || c.peek(2)!.kind === 'sign'))
@@ -203,5 +236,5 @@ export function isAside(c: Cursor): boolean {
   if (c.isAny(['for # rnds', 'for # rows', 'for a total of', 'for the next # rnds'])) return true;
   if (c.isAny(['for #', 'across', 'rem']) && !c.isAny(['for # mm']) && !atRowEnd(c))
     return c.isAny(['for # mm']);
-  return c.isAny(ASIDES);
+  return c.isAny(ASIDES) || isRotation(c);
 }

@@ -33,7 +33,7 @@ const SECTIONS =
 
 /** Words that name pieces, not stitches, before a colon. */
 const PIECES =
-  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
+  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|\w*bands?|placket|lapel|button\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
 
 /** "Join short ends with sl st to form a tube.", "Sew side seams.": how worked pieces are put together. */
 const MAKING_UP =

@@ -1,7 +1,7 @@
 /**
  * Reads what stands for itself in a row: turning, joining, markers, stitches left unworked, seams.
  */
-import { isAside } from './asides.ts';
+import { isAside, isRotation } from './asides.ts';
 import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun } from './nouns.ts';
@@ -30,7 +30,7 @@ function readTurn(c: Cursor): Item[] | null {
     eatWhen(c);
     return [{ type: 'turn', not: true, ...c.span(start) }];
   }
-  if (c.isAny(['turning ch', 'turn ch', 'turn each', 'turn back'])) return null;
+  if (c.isAny(['turning ch', 'turn ch', 'turn each', 'turn back']) || isRotation(c)) return null;
   if (c.eatAny(['turn the work', 'turn your work', 'turn work', 'turned', 'turning', 'turn'])) {
     c.eatAny([
       'around',

@@ -207,13 +207,16 @@ const EDGES: ReadonlySet<string> = new Set(
 function eatEdge(c: Cursor): void {
   c.attempt(() => {
     if (!c.eatAny(['at', 'in', 'to', 'on'])) return null;
+    let named = false;
     for (let words = 0; words < 7 && c.peek()?.kind === 'word'; words++) {
       if (c.eatAny(['corner', 'edge', 'side', 'seam', 'neck', 'shoulder', 'underarm', 'hem', 'cuff'])) {
+        named = true;
         if (!['corner', 'edge', 'seam', 'of', 'side'].includes(c.word())) return true;
-      } else if (!EDGES.has(c.word())) return null;
-      else c.at++;
+      } else if (EDGES.has(c.word())) c.at++;
+      else break;
     }
-    return null;
+    // "at lower corner of right front": the piece's own name may come last.
+    return named ? true : null;
   });
 }
 

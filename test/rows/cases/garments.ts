@@ -286,4 +286,46 @@ export const garments: readonly RowCase[] = [
     ),
     counts: [null, 20, 15, 20],
   },
+  {
+    name: 'a band whose name stands on the line of its first row',
+    terms: 'uk',
+    // 24 as said; 2, three times (2 missed, 4), 2 missed and 2: 16 and 4 spaces, two in each of them: 24
+    text: lines(
+      ...base(10),
+      'Rows 2 to 12: 1 ch, 1 dc in each dc to end, turn.',
+      'Fasten off.',
+      'Buttonband: With RS facing, join yarn to bottom corner of right front and work 24 dc evenly up the edge, turn.',
+      'Next row: 1 ch, 1 dc in first 2 dc, *2 ch, miss 2 dc, 1 dc in next 4 dc; rep from * to last 4 dc, 2 ch, miss 2 dc, 1 dc in last 2 dc, turn.',
+      'Next row: 1 ch, 1 dc in each dc and 2 dc in each 2-ch sp to end. 24 dc.',
+    ),
+    counts: [11, 10, 10, 24, 16, 24],
+    spaces: [0, 0, 0, 0, 4, 0],
+  },
+  {
+    name: 'the second side of a neck, with the same side facing',
+    terms: 'us',
+    // 29 = 10 + 9 left behind + 10
+    text: lines(
+      'Ch 31.',
+      'Row 1: Dc in 4th ch from hook and in each ch across, turn. (29 dc)',
+      'Row 2: Ch 3 (counts as dc), dc in next 9 sts, leave remaining sts unworked, turn. (10 dc)',
+      'Fasten off.',
+      'Second side: With same side facing as Row 2, skip next 9 unworked sts of Row 1, join yarn in next st.',
+      'Row 2: Ch 3 (counts as dc), dc in next 9 sts, turn. (10 dc)',
+    ),
+    counts: [31, 29, 10, 10],
+  },
+  {
+    name: 'a piece that is laid on its side for the row along its ends',
+    terms: 'us',
+    // 20 rows, one stitch in each end
+    text: lines(
+      'Ch 11.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
+      'Rows 2-20: Ch 1, sc in each st across, turn.',
+      'Turn work 90 degrees and work along the ends of the rows.',
+      'Row 21: Ch 1, sc in each row end, turn. (20 sc)',
+    ),
+    counts: [11, 10, 10, 20],
+  },
 ];
