@@ -134,6 +134,12 @@ function number(c: Cursor): Amount | null {
     c.at++;
     return { kind: 'figure', index: token.value, ...c.span(start) };
   }
+  // "Row – (–, 9, 9)": the first sizes have no such row.
+  const none = token?.word === '-' && c.sizes !== null ? bracketValues(c, c.at + 1) : null;
+  if (none && none.values.length + 1 === c.sizes) {
+    c.at = none.next;
+    return { kind: 'sizes', values: [null, ...none.values], ...c.span(start) };
+  }
   if (token?.kind !== 'number' || !Number.isInteger(token.value)) return null;
   c.at++;
   const more = bracketValues(c, c.at);

@@ -328,4 +328,32 @@ export const garments: readonly RowCase[] = [
     ),
     counts: [11, 10, 10, 20],
   },
+  {
+    name: 'a row whose number the first sizes do not have, and a decrease too few in one size of it',
+    terms: 'us',
+    // 28 - 1 = 27; 32 - 1 = 31, not 30; the first two sizes go on with their 20 and 24
+    text: lines(
+      'Sizes: XS (S, M, L)',
+      'Ch 21 (25, 29, 33).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. 20 (24, 28, 32) sc',
+      'Row – (–, 2, 2): Ch 1, sc2tog, sc in each sc across, turn. – (–, 27, 30) sc',
+      'Row 2 (2, 3, 3): Ch 1, sc in each sc across, turn. 20 (24, 27, 31) sc',
+    ),
+    counts: [
+      [21, 25, 29, 33],
+      [20, 24, 28, 32],
+      [null, null, 27, 31],
+      [20, 24, 27, 31],
+    ],
+    findings: [
+      {
+        row: 2,
+        code: 'stated-count-wrong',
+        severity: 'error',
+        words: '30',
+        sizes: [3],
+        saying: ['L', '30', '31', '1'],
+      },
+    ],
+  },
 ];
