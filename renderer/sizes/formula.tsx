@@ -2,7 +2,7 @@
  * A formula inside a line's sentence: shown with the words underlined that a finding is about, typed with the
  * names of lines offered and with what it would come to told by the worker. It works nothing out.
  */
-import { type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { LineRule } from '../../core/document/attributes.ts';
 import type { Finding } from '../../core/finding.ts';
 import type { LineTrial } from '../analysis/report.ts';
@@ -107,6 +107,12 @@ function FormulaEditor({
     input.current?.focus();
     input.current?.select();
   }, []);
+  // With the new text, not a frame later: what is typed meanwhile must not have the caret taken from it.
+  const caretAfter = useRef<number | null>(null);
+  useLayoutEffect(() => {
+    if (caretAfter.current !== null) input.current?.setSelectionRange(caretAfter.current, caretAfter.current);
+    caretAfter.current = null;
+  });
   const end = (given: string | null, back: boolean) => {
     if (isDone.current) return;
     isDone.current = true;
@@ -118,7 +124,7 @@ function FormulaEditor({
     setCaret(from + name.length);
     setActive(-1);
     setOpen(false);
-    requestAnimationFrame(() => input.current?.setSelectionRange(from + name.length, from + name.length));
+    caretAfter.current = from + name.length;
   };
   const option = (at: number) => `${id}-${at}`;
   return (
