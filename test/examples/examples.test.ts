@@ -354,7 +354,7 @@ const AREAS: Readonly<Record<string, readonly (readonly [width: string, height: 
 
 // The area of the pieces knows nothing of stitches: yarn in proportion to it is another way to the same amounts.
 test.each(Object.entries(EXAMPLES))(
-  'yarn of %s, counted by stitches from its sample, is in proportion to its area within 5 %%',
+  'yarn of %s, counted by stitches from its sample, is in proportion to its area within a twentieth',
   (name, pattern) => {
     const known = study(pattern);
     const parts = AREAS[name]!.map(([width, height, times]) => {
