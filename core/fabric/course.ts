@@ -6,6 +6,7 @@ import type { Fact, Span } from '../finding.ts';
 import type { RowTree } from '../notation/tree.ts';
 import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Fabric, type Opening, sameFabric, type Tally, tally } from './fabric.ts';
+import { overOpening } from './openings.ts';
 import { workRow } from './row.ts';
 import { partsNamed, rowsNamed, unnamed, usesEdge } from './whole-rows.ts';
 import { isWrong, type Worked, workedAgain } from './worked.ts';
@@ -68,6 +69,7 @@ export interface PieceRecord {
   readonly rows: readonly Done[];
   /** What it came to. */
   readonly fabric: Fabric | null;
+  readonly openings: readonly Opening[];
 }
 
 /** Where the work of a piece stands between two written rows, but for the rows that later ones may refer to. */
@@ -149,7 +151,7 @@ export class Course {
   }
 
   record(name: string): PieceRecord {
-    return { name, rows: this.made, fabric: this.fabric };
+    return { name, rows: this.made, fabric: this.fabric, openings: this.openings };
   }
 
   /** The env of the row to come: what the piece so far adds. */
@@ -194,6 +196,12 @@ export class Course {
     return null;
   }
 
+  /** The openings that a row may go round: the piece's own, or, where it has not begun, those of the piece before it. */
+  private openingsNow(): readonly Opening[] {
+    if (this.openings.length > 0 || this.fabric !== null) return this.openings;
+    return [...this.others.values()].findLast(({ openings }) => openings.length > 0)?.openings ?? [];
+  }
+
   /** Works one row once. `span` moves its facts, for a row worked again at other words. */
   once(written: Written, only: readonly number[] | null, numbered: boolean, span: Span | null): Worked {
     const earlier = this.earlier(written.row, numbered);
@@ -204,8 +212,10 @@ export class Course {
         : only === null
           ? this.env
           : { ...this.env, only, of: this.env };
-    let own = written.row;
-    let worked = this.worker(own, this.fabric, lean, written.figures);
+    const opening = overOpening(written.row, this.openingsNow());
+    let own = opening?.row ?? written.row;
+    const below = opening?.below ?? this.fabric;
+    let worked = this.worker(own, below, lean, written.figures);
     if (span !== null && isWrong(worked)) {
       // Its names are those of its first working; over other stitches it goes on stitch by stitch.
       const other = this.worker(unnamed(written.row), this.fabric, lean, written.figures);
@@ -215,7 +225,6 @@ export class Course {
         own = unnamed(written.row);
       }
     }
-    const below = this.fabric;
     this.fabric = worked.fabric;
     if (worked.foundation > 0) {
       this.foundation = worked.foundation;

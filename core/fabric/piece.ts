@@ -8,6 +8,7 @@ import { Course, MOST_ROWS, type RowResult, type Written } from './course.ts';
 import { directive } from './directives.ts';
 import { amountOf } from './env.ts';
 import { sameFabric, tally } from './fabric.ts';
+import { roundOpening } from './openings.ts';
 import { numbersOf, variesBySize } from './row-numbers.ts';
 import { checkStated } from './stated.ts';
 import { alongEdge, distinct, parted } from './whole-rows.ts';
@@ -106,7 +107,7 @@ export class PieceWork extends Course {
     // Rounds after rows (a border, a brim) are counted from 1 again, and so are rows after rounds.
     const back = this.fabric?.rest != null && written.row.items.some((item) => item.type === 'attach');
     // A row along the edge begins another part of the piece.
-    const side = this.rows > 0 && alongEdge(written.row);
+    const side = this.rows > 0 && (alongEdge(written.row) || roundOpening(written.row));
     const own = (unlabelled || side || label.part === true) && first === 1;
     const cut = this.fabric?.fastened === true || back || own;
     // A row for other sizes took the number, and here it is given again.

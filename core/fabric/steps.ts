@@ -3,7 +3,7 @@
  * sense together joined. Reads the tree; works nothing.
  */
 import type { Span } from '../finding.ts';
-import type { Amount, Group, Item, Noun, Place, StitchRef, Work } from '../notation/tree.ts';
+import type { Amount, Group, Item, Noun, Place, Skip, StitchRef, Work } from '../notation/tree.ts';
 import { nounId } from './places.ts';
 
 /**
@@ -89,10 +89,16 @@ function spreadShaping(items: readonly Item[]): readonly Item[] {
   const out: Item[] = [];
   for (const item of items) {
     const before = out[out.length - 1];
-    const place = item.type === 'work' ? item.places[0] : undefined;
-    const changes = item.type === 'work' && (item.stitch.form === 'inc' || item.stitch.form === 'dec');
+    const place = item.type === 'work' || item.type === 'skip' ? item.places[0] : undefined;
+    const changes =
+      item.type === 'skip' ||
+      (item.type === 'work' &&
+        (item.stitch.form === 'inc' ||
+          item.stitch.form === 'dec' ||
+          item.amount.kind !== 'one' ||
+          item.amount.value > 1));
     if (
-      item.type === 'work' &&
+      (item.type === 'work' || item.type === 'skip') &&
       changes &&
       place?.kind === 'across' &&
       place.every > 1 &&
@@ -123,7 +129,7 @@ function single(item: Work): Amount {
 /** So many plain stitches and one changed, over and over, and what is left plain. */
 function spread(
   plain: Work,
-  item: Work,
+  item: Work | Skip,
   place: Extract<Place, { kind: 'across' }>,
   nouns: readonly Noun[],
 ): readonly Item[] {
@@ -139,7 +145,7 @@ function spread(
     every: 1,
     implied: false,
   });
-  const taken = item.stitch.form === 'dec' ? 2 : 1;
+  const taken = item.type === 'work' && item.stitch.form === 'dec' ? 2 : 1;
   return [
     {
       ...span,

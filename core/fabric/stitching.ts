@@ -254,7 +254,10 @@ export function evenly(
   const unsaid = change === null && item.amount.from === item.amount.to;
   const counted = p.made.filter((site) => site.kind === 'stitch').length;
   const rest = p.evenTotal === null ? null : Math.max(0, p.evenTotal - counted);
-  if (unsaid && rest === null)
+  // Over stitches alone, with nothing round the corner of a flat piece, one for each is what it can only mean.
+  const plainly =
+    have === to - p.pos && (p.tube || !p.round) && place.nouns.every(({ kind }) => kind === 'stitch');
+  if (unsaid && rest === null && !plainly)
     p.note('number-not-given', item, { stitch: ref.base ?? p.prevailing, taken: have });
   const n = change !== null ? have + change : unsaid ? (rest ?? have) : per;
   if (n < 0)

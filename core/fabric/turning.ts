@@ -6,7 +6,7 @@
  * Usual table: sc 1 no, hdc 2 either, dc 3 yes, tr 4 yes (published; sources differ only on hdc, see
  * resources/trade/stitch-geometry.json). A longer chain is the stitch and a space.
  */
-import type { CountsAs, Definition, Item, Place, StitchRef } from '../notation/tree.ts';
+import type { Amount, CountsAs, Definition, Item, Place, StitchRef, Work } from '../notation/tree.ts';
 import { type BaseStitch, height } from '../trade/stitches.ts';
 import { amountOf, type Env, type Figures } from './env.ts';
 import type { Carried } from './fabric.ts';
@@ -26,6 +26,8 @@ export interface Evidence {
   readonly joinsStitch: boolean;
   /** The first stitch goes into the place that the chain stands on. */
   readonly firstSame: boolean;
+  /** "Dc in same st": beside a chain as tall as a dc it makes two of one, where "in first st" would begin the row. */
+  readonly atBase: boolean;
   /** Several stitches go there, "in same st": with the chain they make half a shell. */
   readonly fan: boolean;
   /** The row passes that place over in words. */
@@ -34,6 +36,8 @@ export interface Evidence {
   readonly firstBegins: boolean;
   /** Places that the first stitch goes into, counted on from the one under the chain; 0 when it goes elsewhere. */
   readonly onward: number;
+  /** What stands before the repeat is a pass of it: with the chain as a part of its first stitch, or without. */
+  readonly firstPass: 'with-chain' | 'without-chain' | null;
   /** A stitch of the row, named by its height in chains, other than the first: what a longer chain may stand for. */
   readonly heights: ReadonlyMap<number, BaseStitch>;
 }
@@ -155,6 +159,60 @@ function heightsOf(items: readonly Item[]): ReadonlyMap<number, BaseStitch> {
   return found;
 }
 
+const MADE: ReadonlySet<Item['type']> = new Set(['work', 'chain', 'skip', 'group']);
+
+function sameAmount(a: Amount, b: Amount, more = 0): boolean {
+  return a.kind === 'one' && b.kind === 'one' && a.value + more === b.value;
+}
+
+/** One stitch, or several, in one next place. */
+function inOne(item: Item | undefined): Work | null {
+  const place = item?.type === 'work' && item.places.length === 1 ? item.places[0]! : null;
+  if (item?.type !== 'work' || place === null) return null;
+  if (place.kind === 'same' || place.kind === 'first') return item;
+  return place.kind === 'next' && place.amount.kind === 'one' && place.amount.value === 1 ? item : null;
+}
+
+/**
+ * "Ch 2, hdc in same st, 2 hdc in next st, *hdc in next st, 2 hdc in next st; rep …": what stands before the repeat is
+ * its first pass, so that the chain is none of its stitches. "Ch 3, 2-dc cl in same st, *3-dc cl in next st; rep …":
+ * there it is a part of the first.
+ */
+function firstPassOf(items: readonly Item[]): Evidence['firstPass'] {
+  const said = items.filter((item) => item.type === 'repeat' || MADE.has(item.type));
+  const [first, ...rest] = said[0]?.type === 'chain' ? said.slice(1) : said;
+  const at = rest.findIndex((item) => item.type === 'repeat');
+  const repeat = rest[at];
+  const lead = inOne(first);
+  if (lead === null || repeat?.type !== 'repeat' || repeat.times.kind !== 'to') return null;
+  if (lead.places[0]!.kind !== 'same' && !isFirstStitch(lead.places[0]!)) return null;
+  const pass = repeat.items.filter((item) => MADE.has(item.type));
+  const other = inOne(pass[0]);
+  if (other === null || pass.length !== at + 1) return null;
+  for (let i = 0; i < at; i++) {
+    const [one, two] = [rest[i]!, pass[i + 1]!];
+    if (one.type === 'chain' && two.type === 'chain' && sameAmount(one.amount, two.amount)) continue;
+    const [a, b] = [inOne(one), inOne(two)];
+    if (a === null || b === null || !sameAmount(a.amount, b.amount) || !alike(a.stitch, b.stitch))
+      return null;
+  }
+  if (alike(lead.stitch, other.stitch) && sameAmount(lead.amount, other.amount)) return 'without-chain';
+  const gathers = (ref: StitchRef) => (GATHERED.has(ref.form) ? (ref.parts ?? 0) : ref.together);
+  const more = gathers(lead.stitch) > 0 && gathers(lead.stitch) + 1 === gathers(other.stitch);
+  return more && lead.stitch.base === other.stitch.base ? 'with-chain' : null;
+}
+
+function alike(a: StitchRef, b: StitchRef): boolean {
+  return (
+    a.base === b.base &&
+    a.form === b.form &&
+    a.together === b.together &&
+    a.parts === b.parts &&
+    a.special === b.special &&
+    a.post === b.post
+  );
+}
+
 /** Reads the evidence out of a row. */
 export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   let joinsChain = false;
@@ -176,18 +234,20 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
   }
   const first = firstPlace(items);
   const at = first?.place.kind;
-  const height = leadOf(items, env);
+  const tallest = leadOf(items, env);
   const lead = items.find((item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat');
   return {
     firstBegins: lead?.type === 'work' && lead.stitch.beginning,
     onward: onwardOf(items),
     heights: heightsOf(items),
-    base: height?.base ?? null,
-    extended: height?.extended === true,
+    firstPass: firstPassOf(items),
+    base: tallest?.base ?? null,
+    extended: tallest?.extended === true,
     joinsChain,
     joinsNth,
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
+    atBase: at === 'same' && tallest !== null && height(tallest.base) >= 3,
     fan:
       (at === 'same' && first?.several === true) ||
       (first !== null && (at === 'same' || isFirstStitch(first.place)) && mirrored(items)),
@@ -300,6 +360,9 @@ export function decide(
     };
   }
   if (evidence.firstBegins && n <= tall) return { counts: false, base, space: 0, assumed: false };
+  // The chain makes a whole of the first gathered stitch, whatever else it counts as.
+  if (evidence.firstPass === 'with-chain' && n <= tall)
+    return { counts: false, base, space: 0, assumed: false, ...kind };
   const convention = conventionFor(n, base, env, figures);
   if (convention !== null) return asSaid(convention, n, base, env, figures, extended);
   const space = n > tall && tall >= 2 ? n - tall : 0;
@@ -316,6 +379,9 @@ export function decide(
     const loop = n >= 3 || (n === 2 && evidence.firstSkipped);
     return { counts: false, base, space: loop ? n : 0, assumed: false, ...kind };
   }
+  // A pass that is whole without the chain has no part in it.
+  if (evidence.firstPass === 'without-chain' && n <= tall && !evidence.joinsChain)
+    return { counts: false, base, space: 0, assumed: true, ...kind };
   if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false, ...kind };
   if (evidence.joinsStitch) {
     // Many say "first dc" of a chain that counts as one.
@@ -330,7 +396,7 @@ export function decide(
   }
   if (n > tall) return { counts: true, base, space, assumed: false, ...kind };
   if (evidence.firstSkipped) return { counts: true, base, space, assumed: false, ...kind };
-  if (evidence.firstSame && !evidence.fan && !round && !env.turningChainWorked)
+  if (evidence.firstSame && !evidence.fan && !evidence.atBase && !round && !env.turningChainWorked)
     return { counts: false, base, space: 0, assumed: true, ...kind };
   return { counts: true, base, space, assumed: tall === 2 || evidence.firstSame, ...kind };
 }

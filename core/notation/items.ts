@@ -34,6 +34,7 @@ import { readCountBehind, readOpenCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
 import { readSkip } from './skips.ts';
+import { readSpelled } from './spelled.ts';
 import { suggestion } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
@@ -204,6 +205,8 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
 }
 
 function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
+  const spelled = readSpelled(c);
+  if (spelled) return spelled;
   if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
     const colour = readColourBehind(c, before);

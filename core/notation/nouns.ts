@@ -32,6 +32,7 @@ const ADJECTIVES = [
   'same',
   'adjacent',
   'existing',
+  'underarm',
 ];
 
 const LOOPS = ['lp', 'lps'];
@@ -249,7 +250,13 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
     ) {
       c.at++;
     }
-    if (c.eatAny(OTHER_SIDE)) return { kind: 'loop-of-chain', ...c.span(start) };
+    if (c.eatAny(OTHER_SIDE)) {
+      // "opposite side of ch-8"
+      c.attempt(() =>
+        c.tokens[c.at - 1]!.word === 'ch' && c.eat('-') && readAmount(c, false) ? true : null,
+      );
+      return { kind: 'loop-of-chain', ...c.span(start) };
+    }
     if (c.eatAny(ROW_ENDS)) {
       eatAlong(c);
       eatWhose(c);

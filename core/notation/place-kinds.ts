@@ -35,13 +35,23 @@ export function readAs(c: Cursor): void {
   });
 }
 
+const BASES = [
+  'base of',
+  'bases of',
+  'bottom of',
+  'underside of',
+  'undersides of',
+  'bottom lps of',
+  'bottom lp of',
+];
+
 const JOINS = ['of join', 'of joining', 'of sl st', 'of beg', 'of last st'];
 
 /** "base of each st", "base of next 2 dc": the chains that the first row was worked into, from the other side. */
 function readBases(c: Cursor): Bare | null {
   return c.attempt(() => {
     const other = c.eatAny(['other side of', 'opposite side of']);
-    if (!other && !c.eatAny(['base of', 'bases of', 'bottom of'])) return null;
+    if (!other && !c.eatAny(BASES)) return null;
     const at = c.at;
     if (other) {
       // "other side of 3 ch", "of each of 3 ch": chains that the row itself has made.
@@ -325,13 +335,9 @@ function readEvery(c: Cursor): number | null {
       c.eatAny(['every other', 'each other', 'alt', 'every alt', 'each alt', 'every second', 'each second'])
     )
       return 2;
-    if (c.eatAny(['every third', 'each third'])) return 3;
     if (c.eatAny(['every', 'each'])) {
-      const nth = c.peek();
-      if (nth?.kind === 'ordinal') {
-        c.at++;
-        return Math.max(1, nth.value);
-      }
+      const nth = readOrdinal(c, false);
+      if (nth !== null) return nth.kind === 'one' ? Math.max(1, nth.value) : null;
       c.eat('and every');
       c.eat('of');
       c.eat('the');
@@ -458,18 +464,24 @@ export function readAcross(c: Cursor, into: Draft | null = null): Bare | null {
 
 export function readSkipped(c: Cursor): Bare | null {
   return c.attempt(() => {
-    c.eatAny(['each of the', 'each of', 'the', 'next']);
+    const each = c.eatAny(['each of the', 'each of', 'each', 'every', 'all', 'the', 'next']);
+    if (each !== 'next') c.eat('next');
+    const all = ['each', 'every', 'all'].includes(each ?? '') ? ({ all: true } as const) : {};
     const nth = readWhichSkipped(c);
     if (nth === null) c.eatAny(['last', 'first']);
+    c.eat('rem');
     const before = nth === null ? readAmount(c) : null;
     if (c.eat('skipped')) {
       const after = before ?? readAmount(c);
       const noun = readNoun(c) ?? anyStitch(c);
+      // "8 skipped sts around": the number says how many; the end adds nothing.
+      c.attempt(() => (readStop(c)?.kind === 'end' ? true : null));
       return {
         kind: 'skipped',
         amount: after ?? one(c),
         noun,
         ...(nth !== null && after === null ? { nth } : {}),
+        ...(after === null ? all : {}),
       };
     }
     if (nth !== null) return null;
@@ -485,7 +497,7 @@ export function readSkipped(c: Cursor): Bare | null {
         'previously skipped',
       ])
     ) {
-      return { kind: 'skipped', amount: before ?? one(c), noun };
+      return { kind: 'skipped', amount: before ?? one(c), noun, ...(before === null ? all : {}) };
     }
     return null;
   });

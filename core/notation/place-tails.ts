@@ -5,7 +5,8 @@
 import type { Cursor } from './cursor.ts';
 import { readTurningChain } from './nouns.ts';
 import { readAmount } from './numbers.ts';
-import type { Into } from './tree.ts';
+import { readAtOpening } from './openings.ts';
+import type { Into, WhichOpening } from './tree.ts';
 
 export interface Draft {
   loop: Into['loop'];
@@ -13,6 +14,7 @@ export interface Draft {
   below: number;
   row?: number;
   part?: string;
+  opening?: WhichOpening;
 }
 
 /** Parts that a toy or a garment has several of, and that one round joins. */
@@ -118,6 +120,11 @@ export function readTail(c: Cursor, draft: Draft): void {
       });
       if (part !== null) {
         draft.part = part;
+        return true;
+      }
+      const opening = readAtOpening(c);
+      if (opening !== null) {
+        draft.opening = opening;
         return true;
       }
       // "skip 2 ch of turning ch": the chains ahead are that one's anyway.

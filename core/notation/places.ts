@@ -7,6 +7,7 @@ import { readBracketCount, readCountParts, readCountsAs, readSaid } from './coun
 import { type Cursor, OPENING } from './cursor.ts';
 import { anyStitch, eatAlong, eatWhose, readNoun, readNouns, readTurningChain } from './nouns.ts';
 import { one, readAmount } from './numbers.ts';
+import { readAtOpening } from './openings.ts';
 import {
   type Bare,
   RINGS,
@@ -25,7 +26,7 @@ import {
 } from './place-kinds.ts';
 import { type Draft, readLoop, readPart, readTail } from './place-tails.ts';
 import { readStop, toTheEnd } from './stops.ts';
-import type { Noun, Place } from './tree.ts';
+import type { Noun, Place, WhichOpening } from './tree.ts';
 import { readStitch } from './words.ts';
 
 /** A place that starts with its own word (next, each, last …) or a bare noun when `bare`. */
@@ -223,11 +224,13 @@ export function readPlace(c: Cursor): Place | null {
       return readPlaceFrom(c, start, true, {});
     }
     const evenly = readEvenly(c);
-    if (evenly) return { ...evenly, loop: null, post: null, below: 0, ...c.span(start) };
+    if (evenly)
+      return { ...evenly, loop: null, post: null, below: 0, ...roundOpening(c, start), ...c.span(start) };
     const part = readAroundPart(c);
     if (part) return { ...part, loop: null, post: null, below: 0, ...c.span(start) } as Place;
     const along = readAlongEdge(c);
-    if (along) return { ...along, loop: null, post: null, below: 0, ...c.span(start) };
+    if (along)
+      return { ...along, loop: null, post: null, below: 0, ...roundOpening(c, start), ...c.span(start) };
     if (c.eatAny(POST)) return readPlaceFrom(c, start, true, { post: 'front' });
     if ((c.is('around') || c.is('rnd')) && c.isAny(AROUND_WHAT, 1)) {
       c.at++;
@@ -262,6 +265,19 @@ export function readPlace(c: Cursor): Place | null {
   });
 }
 
+/** The opening named within the words read since `start`: "evenly around thumb opening". */
+function roundOpening(c: Cursor, start: number): { readonly opening?: WhichOpening } {
+  const behind = readAtOpening(c);
+  const end = c.at;
+  let opening: WhichOpening | null = behind;
+  for (let at = start; at < end && opening === null; at++) {
+    c.at = at;
+    opening = readAtOpening(c);
+  }
+  c.at = end;
+  return opening === null ? {} : { opening };
+}
+
 /** "around second leg", "along the ch", "across other side of ch": all of a part, or of a chain of the row's own. */
 function readAroundPart(c: Cursor): (Bare & { readonly part?: string }) | null {
   return c.attempt(() => {
@@ -280,8 +296,9 @@ function readAroundPart(c: Cursor): (Bare & { readonly part?: string }) | null {
 function ownChain(c: Cursor): readonly Noun[] | null {
   const start = c.at;
   c.eat('the');
-  const other = c.eatAny(['other side of', 'opposite side of']) !== null;
+  const other = c.eatAny(['other side of', 'opposite side of', 'underside of']) !== null;
   c.eat('the');
+  if (other) readAmount(c);
   if (!c.eatAny(['ch', 'chs', 'ch sts'])) return null;
   return [{ kind: other ? 'loop-of-chain' : 'chain', ...c.span(start) }];
 }
@@ -301,7 +318,8 @@ function readAlongEdge(c: Cursor): Bare | null {
 
 function readEvenly(c: Cursor): Bare | null {
   return c.attempt(() => {
-    if (!c.eatAny(['evenly spaced', 'evenly'])) return null;
+    const even = c.attempt(() => (c.eat('even') && (c.done || c.peek()!.kind === 'sign') ? true : null));
+    if (even === null && !c.eatAny(['evenly spaced', 'evenly'])) return null;
     // "evenly across row ends" names what is worked along; "evenly across" only how far.
     const edge = c.attempt(() => {
       if (!c.eatAny(['across', 'along', 'around', 'over', 'in', 'up', 'down'])) return null;
@@ -321,6 +339,23 @@ function readEvenly(c: Cursor): Bare | null {
   });
 }
 
+/** "in 8 skipped sts and 8 chs around": the chains over them are places as well, and not worked here. */
+function chainsBeside(c: Cursor, places: readonly Place[]): Place | null {
+  if (places.at(-1)?.kind !== 'skipped') return null;
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['in each of', 'in', 'each of']);
+    c.eat('the');
+    const amount = readAmount(c);
+    if (amount === null || !c.eatAny(['chs', 'ch sts', 'ch'])) return null;
+    const nouns: Noun[] = [{ kind: 'chain', ...c.span(start) }];
+    c.attempt(() => (readStop(c)?.kind === 'end' ? true : null));
+    const draft: Draft = { loop: null, post: null, below: 0 };
+    readTail(c, draft);
+    return { kind: 'next', amount, nouns, every: 1, implied: false, ...draft, ...c.span(start) };
+  });
+}
+
 /** "in next st and in each st across": all the places of one stitch, or null when there is none. */
 export function readPlaces(c: Cursor): Place[] | null {
   // "all in next st" gathers what stands before it: the reader of items does that.
@@ -333,6 +368,8 @@ export function readPlaces(c: Cursor): Place[] | null {
     const more = c.attempt(() => {
       const comma = c.eat(',');
       const and = c.eatAny(['and then', 'and', '&']) !== null;
+      const chains = and ? chainsBeside(c, places) : null;
+      if (chains) return chains;
       if (!and && !(comma && c.isAny(['in each', 'in next', 'in same', 'in last', 'in top', 'in first'])))
         return null;
       if (comma && !and && c.is('in next') && hasWork(c)) return null;

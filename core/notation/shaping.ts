@@ -57,6 +57,11 @@ function readSchedule(c: Cursor): { every: Amount; times: Amount | null } | null
   });
 }
 
+/** "sc evenly around, increasing 6 sts": how they lie is said before. */
+function spreadBefore(c: Cursor, start: number): boolean {
+  return c.tokens.slice(Math.max(0, start - 5), start).some((token) => token.word === 'evenly');
+}
+
 /** "dec 1 st at each end of every 4th row 5 times, then every 2nd row 3 times", "dec 6 sts evenly around". */
 export function readShaping(c: Cursor): Shaping | null {
   return c.attempt(() => {
@@ -101,6 +106,7 @@ export function readShaping(c: Cursor): Shaping | null {
         'over row',
       ]);
     }
+    if (!ends && spreadBefore(c, start) && (c.done || c.peek()!.kind === 'sign')) ends = 'evenly';
     if (!ends) return null;
     let now = false;
     c.attempt(() => {

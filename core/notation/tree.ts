@@ -104,7 +104,12 @@ export interface Into {
   readonly row?: number;
   /** "next 12 sts of first leg": the part named whose last round is gone into, in lower case and singular. */
   readonly part?: string;
+  /** "each st around thumb opening": the opening gone round. */
+  readonly opening?: WhichOpening;
 }
+
+/** Which of the openings that a piece has: stitches passed over under a chain, for a thumb or a sleeve. */
+export type WhichOpening = 'any' | 'first' | 'second';
 
 export type Place = Span &
   Into &
@@ -143,6 +148,8 @@ export type Place = Span &
         readonly amount: Amount;
         readonly noun: Noun;
         readonly nth?: Amount | 'last';
+        /** "each skipped st": as many as there are. */
+        readonly all?: true;
       }
     | { readonly kind: 'marked' }
     /** "between next 2 dc", "sp between groups": the gap, not a stitch. */
@@ -277,6 +284,8 @@ export interface Attach extends Span {
   readonly type: 'attach';
   readonly stitch: StitchRef | null;
   readonly place: Place | null;
+  /** "join yarn at thumb opening" */
+  readonly opening?: WhichOpening;
 }
 
 export interface Unworked extends Span {

@@ -4,6 +4,7 @@
 import { eatWhen } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readNoun } from './nouns.ts';
+import { readAtOpening } from './openings.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
 import type { Item, StitchRef } from './tree.ts';
@@ -253,7 +254,11 @@ export function readAttach(c: Cursor): Item[] | null {
         const found = c.eat('to') ? readBarePlace(c) : readPlace(c);
         return found && found.kind !== 'evenly' ? found : null;
       }) ?? c.attempt(() => (c.eat('to') ? readBarePlace(c) : null));
-    if (place === null) eatEdge(c);
+    const opening =
+      place === null
+        ? readAtOpening(c)
+        : (place.opening ?? (/\bunderarm\b/iu.test(c.words(place)) ? ('any' as const) : null));
+    if (place === null && opening === null) eatEdge(c);
     // "… in any ch-2 sp with a standing dc"
     const stitch = before ?? readAttachStitch(c);
     const whole = c.span(start);
@@ -262,11 +267,12 @@ export function readAttach(c: Cursor): Item[] | null {
       place !== null && FOUNDATION.test(c.words(place))
         ? [{ type: 'other-side', from: whole.from, to: whole.from }]
         : [];
-    if (!yarn) return [...edge, { type: 'attach', stitch, place, ...whole }];
+    const at = opening === null ? {} : { opening };
+    if (!yarn) return [...edge, { type: 'attach', stitch, place, ...at, ...whole }];
     return [
       ...edge,
       { type: 'colour', name: yarn, from: whole.from, to: colour.to },
-      { type: 'attach', stitch, place, from: colour.to, to: whole.to },
+      { type: 'attach', stitch, place, ...at, from: colour.to, to: whole.to },
     ];
   });
 }

@@ -326,7 +326,8 @@ function workPiece(
   const work = new PieceWork(null, env, undefined, records);
   const entries: Written[] = piece.rows.map((row) => ({ row, figures: [] }));
   const results = work.workAll(entries, (row) => sizesFor(row, size, labels));
-  if (piece.heading !== null) records.set(piece.heading.text.toLowerCase(), work.record(piece.heading.text));
+  const name = piece.heading?.text ?? `#${records.size}`;
+  records.set(name.toLowerCase(), work.record(name));
   return results;
 }
 

@@ -12,9 +12,11 @@ import { everyday } from './cases/everyday.ts';
 import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
 import { garments } from './cases/garments.ts';
+import { gathers } from './cases/gathers.ts';
 import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
+import { hollows } from './cases/hollows.ts';
 import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
 import { mesh } from './cases/mesh.ts';
@@ -59,6 +61,8 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   rounds,
   spirals,
   wheels,
+  hollows,
+  gathers,
   circles,
   ovals,
   granny,
