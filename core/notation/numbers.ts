@@ -186,6 +186,31 @@ export function amountAhead(c: Cursor): boolean {
   return token?.kind === 'number' || token?.kind === 'figure' || numberWord(token?.word ?? '') !== null;
 }
 
+/** "S: 50, M: 60, L: 70": a number for each size behind its name, in the order in which the text tells its sizes. */
+function eachNamed(c: Cursor): (number | null)[] | null {
+  const { from } = c.peek()!;
+  // Sizes called by numbers alone cannot be told from amounts.
+  if (!c.text.startsWith(c.labels[0]!, from) || !/\p{L}/u.test(c.labels[0]!)) return null;
+  return c.attempt(() => {
+    const values: (number | null)[] = [];
+    for (const label of c.labels) {
+      if (values.length > 0) c.eatAny([', and', '; and', ',', ';', '/', '|', 'and']);
+      const at = c.peek()?.from ?? -1;
+      if (at < 0 || !c.text.startsWith(label, at)) return null;
+      while (!c.done && c.peek()!.from < at + label.length) c.at++;
+      if (c.tokens[c.at - 1]!.to !== at + label.length) return null;
+      c.eatAny([':', '=', '-']);
+      const token = c.peek();
+      if (token?.word === '-') values.push(null);
+      else if (token?.kind === 'number' && Number.isInteger(token.value))
+        values.push(clipped(c, token.value, c.at));
+      else return null;
+      c.at++;
+    }
+    return values;
+  });
+}
+
 /**
  * An amount at the position, or null. `lists` false keeps brackets behind a number for the caller;
  * `chains` true: of a chain, whose lone bracket at the end of a row is a second size and no count.
@@ -204,6 +229,8 @@ export function readAmount(c: Cursor, lists = true, chains = false): Amount | nu
     c.at = all.next;
     return { kind: 'sizes', values: all.values, ...c.span(start) };
   }
+  const named = lists && c.labels.length > 1 ? eachNamed(c) : null;
+  if (named) return { kind: 'sizes', values: named, ...c.span(start) };
   const word = numberWord(token.word);
   if (word !== null) {
     c.at++;

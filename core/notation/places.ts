@@ -85,7 +85,7 @@ function readCore(c: Cursor, bare: boolean, draft: Draft): Bare | null {
       const said = space ? null : readAmount(c);
       const amount = said ?? one(c);
       // "sc in 2, inc": the noun left out.
-      const bareEnd = said !== null && (c.done || [',', '*', ')', ']', ';'].includes(c.word()));
+      const bareEnd = said !== null && (c.done || [',', '*', ')', ']', ';', '.'].includes(c.word()));
       const nouns = space ? [space] : (readNouns(c) ?? (bareEnd ? [anyStitch(c)] : null));
       if (!nouns) return null;
       const edge = nouns.every((noun) => ['row-end', 'loop-of-chain', 'seam'].includes(noun.kind));
@@ -183,6 +183,8 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
     };
   }
   readTail(c, draft);
+  // "in next 12 sts only"
+  c.eat('only');
   if (core.kind === 'next' && (core.amount.kind !== 'one' || core.amount.value > 1)) {
     // "each of the 36 sts around": the number says how many; the end adds nothing.
     c.attempt(() => (c.isAny(['around post', 'around the']) || readStop(c)?.kind !== 'end' ? null : true));
@@ -251,9 +253,16 @@ export function readPlace(c: Cursor): Place | null {
       if (c.isAny(['to next st', 'to the next st', 'to foll st'])) return null;
       const found = readStop(c);
       if (!found) return null;
+      // "sc around in each st"
+      const each = c.attempt(() => {
+        const place = c.eat('in') && c.isAny(['each', 'every']) ? readPlaceFrom(c, start, true, {}) : null;
+        return place?.kind === 'across' && found.kind === 'end' ? { ...place, stop: found } : null;
+      });
+      if (each) return each;
       const nouns = [anyStitch(c)];
       return { kind: 'across', nouns, every: 1, stop: found } as const;
     });
+    if (stop && 'loop' in stop) return { ...stop, ...c.span(start) };
     if (stop) return { ...stop, loop: null, post: null, below: 0, ...c.span(start) };
     const preposition = c.eatAny(IN);
     if (preposition) {

@@ -396,6 +396,10 @@ function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
   );
 }
 
+const FROM_BEGINNING = ['from the beg of', 'from beg of', 'from the start of', 'from start of'].flatMap(
+  (from) => ['the row', 'the rnd', 'row', 'rnd'].map((of) => `${from} ${of}`),
+);
+
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
 export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
   // ", x 6" behind a plain list says how often all of it is worked.
@@ -407,6 +411,7 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
     if (!multiplied && !bare) c.at++;
     c.eatAny(['this', 'these', 'all', 'above', 'the']);
     c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
+    c.eatAny(FROM_BEGINNING);
     const at = c.at;
     const stop = readStop(c);
     const often = stop ? null : readTimes(c);

@@ -195,7 +195,7 @@ function readUnworked(c: Cursor): Item[] | null {
     const start = c.at;
     const leave = c.eatAny(['leave', 'leave the', 'leave all']);
     c.eat('the');
-    const rem = c.eatAny(['rem', 'last', 'other', 'next']);
+    const rem = c.eatAny(['rem', 'rest of the', 'rest of', 'rest', 'last', 'other', 'next']);
     if (!leave && !rem) return null;
     const amount: Amount | null = readAmount(c);
     const noun: Noun = readNoun(c) ?? anyStitch(c);

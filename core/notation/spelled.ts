@@ -80,6 +80,19 @@ function drawThrough(c: Cursor): number | null {
   });
 }
 
+/** "(yo, pull through 2 loops) twice": how often two loops are closed here. */
+function closings(c: Cursor): number | null {
+  const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+  if (close < 0 || close >= c.end) return drawThrough(c) === 2 ? 1 : null;
+  return c.attempt(() => {
+    c.at++;
+    if (c.within(close, () => drawThrough(c)) !== 2 || c.at !== close) return null;
+    c.at = close + 1;
+    const often = readTimes(c, true);
+    return often?.amount.kind === 'one' ? Math.min(often.amount.value, 9) : null;
+  });
+}
+
 /** One leg without what closes the stitch. */
 function leg(c: Cursor): Omit<Leg, 'legs' | 'together'> | null {
   return c.attempt(() => {
@@ -99,12 +112,12 @@ function leg(c: Cursor): Omit<Leg, 'legs' | 'together'> | null {
     if (place === null) return null;
     let closed = 0;
     for (let n = 0; n < 6; n++) {
-      const twoLoops = c.attempt(() => {
+      const pairs = c.attempt(() => {
         between(c);
-        return drawThrough(c) === 2 ? true : null;
+        return closings(c);
       });
-      if (!twoLoops) break;
-      closed += 1;
+      if (!pairs) break;
+      closed += pairs;
     }
     return { overs, closed, place };
   });
@@ -145,11 +158,17 @@ function legs(c: Cursor): Leg | null {
   });
 }
 
+/** Two loops closed once more than it has yarn overs: nothing is left on the hook. */
+function isWhole(first: Leg): boolean {
+  return first.legs === 1 && first.overs > 0 && first.closed === first.overs + 1;
+}
+
 /** Height by the yarn overs before the hook goes in; null where the closing does not go with them. */
 function heightOf(first: Leg): BaseStitch | null {
-  if (first.overs === 0) return first.closed === 0 ? 't1' : null;
-  if (first.overs === 1) return first.closed === 0 ? 't2' : first.closed === 1 ? 't3' : null;
-  return first.overs === 2 && first.closed === 2 ? 't4' : null;
+  const pairs = first.closed - (isWhole(first) ? 1 : 0);
+  if (first.overs === 0) return pairs === 0 ? 't1' : null;
+  if (first.overs === 1) return pairs === 0 ? 't2' : pairs === 1 ? 't3' : null;
+  return first.overs === 2 && pairs === 2 ? 't4' : null;
 }
 
 /** A stitch told loop by loop, or null. Nothing is read where the words stop before the last loop is drawn through. */
@@ -162,7 +181,7 @@ export function readSpelled(c: Cursor): Item[] | null {
     const base = heightOf(first);
     if (base === null) return null;
     let { legs: n, together } = first;
-    let closed = false;
+    let closed = isWhole(first);
     for (let k = 0; k < 8 && !closed; k++) {
       between(c);
       const through = drawThrough(c);

@@ -3,7 +3,7 @@
  */
 import type { Cursor } from './cursor.ts';
 import { isMark } from './marks.ts';
-import { readAmount } from './numbers.ts';
+import { one, readAmount } from './numbers.ts';
 import { eatForPattern, ROW, readEndingWith, readRowsAgain, readRowsRef, readUntil } from './rows-again.ts';
 import { readShaping } from './shaping.ts';
 import type { AsPiece, Even, Item, StitchRef } from './tree.ts';
@@ -37,11 +37,14 @@ export function readEven(c: Cursor): Even | null {
   return c.attempt(() => {
     const start = c.at;
     if (!c.eatAny(['work', 'cont', 'cont to work', 'cont working', 'working'])) {
-      if (!c.isAny(['even'])) return null;
+      // "One round sc.": told by its number of rows alone.
+      const told = c.is('even') || ((c.is('one') || c.word() === '1') && c.isAny(ROW, 1));
+      if (!told || (c.at > 0 && ![':', '.', '-'].includes(c.tokens[c.at - 1]!.word))) return null;
     }
     c.eatAny(['a further', 'another', 'next']);
     const rows = c.attempt(() => {
-      const amount = readAmount(c);
+      // "Work a round of sc."
+      const amount = readAmount(c) ?? (c.eatAny(['a', 'one']) ? one(c) : null);
       if (!amount) return null;
       c.eat('more');
       return c.eatAny(ROW) ? amount : null;

@@ -31,6 +31,17 @@ function isChain(noun: Noun): boolean {
   return noun.kind === 'chain' || noun.kind === 'loop-of-chain';
 }
 
+/** How many stitches the places are; null where their number is not told. */
+function placesIn(places: readonly Place[]): number | null {
+  let sum = 0;
+  for (const place of places) {
+    if (place.kind === 'same' || place.kind === 'turning-chain' || place.kind === 'marked') sum += 1;
+    else if (!('amount' in place) || place.amount.kind !== 'one') return null;
+    else sum += place.amount.value;
+  }
+  return sum;
+}
+
 /** One stitch made of several: "cl over next 7 sts", also where the pattern defines "cl" itself. */
 function gathers(stitch: StitchRef): boolean {
   return GATHERED.includes(stitch.form) || /(?:^|[ -])(?:cl|cluster)$/u.test(stitch.special ?? '');
@@ -397,6 +408,11 @@ function finishWork(
     return made([{ kind: 'ring', loop: null, post: null, below: 0, ...c.span(at) }]);
   }
   const places = (stitch.base === 'slip' ? readTravel(c) : null) ?? readPlaces(c);
+  // "Hdc2tog over same st and next st": the places are those of its legs.
+  if (places && places.length > 1 && stitch.together > 1 && placesIn(places) === stitch.together) {
+    amount = behind ?? before;
+    return { ...made(places), legs: true };
+  }
   if (places) loop ??= readLoopBehind(c);
   if (places) {
     const only = places.length === 1 ? places[0]! : null;

@@ -1,6 +1,6 @@
 /**
- * Stitches told loop by loop, changes in every so many stitches, and chains that are a part of the stitch beside them or
- * none of it. Counts are worked out by hand.
+ * Stitches told loop by loop, changes in every so many stitches, chains that are a part of the stitch beside them or none
+ * of it, numbers behind the names of their sizes. Counts are worked out by hand.
  */
 import { lines, type RowCase } from '../types.ts';
 
@@ -85,6 +85,50 @@ export const gathers: readonly RowCase[] = [
     source: practice,
   },
   {
+    name: 'Ch 1, sc in next st, yo, insert hook around post of next st, pull up a',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 1, sc in next st, yo, insert hook around post of next st, pull up a loop, (yo, pull through 2 loops) twice (FPdc made), sc in each st across.',
+    ),
+    final: 20,
+    source: practice,
+  },
+  {
+    name: 'Ch 2 (does not count as a st), hdc in first st, *hdc2tog over same st',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 2 (does not count as a st), hdc in first st, *hdc2tog over same st as last hdc and next st; rep from * across.',
+    ),
+    final: 20,
+    source: practice,
+  },
+  {
+    name: 'Ch 3, dc in next 16 sts, dc3tog over next 2 sts and last st',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 3, dc in next 16 sts, dc3tog over next 2 sts and last st.',
+    ),
+    final: 18,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, sc in next 12 sts only, leave rest unworked',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 1, sc in next 12 sts only, leave rest unworked.',
+    ),
+    final: 12,
+    source: practice,
+  },
+  {
     name: 'Sc evenly around, increasing 6 sts',
     terms: 'us',
     text: lines(
@@ -109,6 +153,50 @@ export const gathers: readonly RowCase[] = [
       'Rnd 1: 6 sc in magic ring. (6)',
       'Rnd 2: 2 sc in each st around. (12)',
       'Rnd 3: Sc evenly around.',
+    ),
+    final: 12,
+    source: practice,
+  },
+  {
+    name: 'Sc in 8, (hdc, 2 dc, hdc) in next st, sc in 3',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: Sc in 8, (hdc, 2 dc, hdc) in next st, sc in 3.',
+    ),
+    final: 15,
+    source: practice,
+  },
+  {
+    name: 'Work a round of sc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: Work a round of sc.',
+    ),
+    final: 12,
+    source: practice,
+  },
+  {
+    name: 'One round sc',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: One round sc.',
+    ),
+    final: 12,
+    source: practice,
+  },
+  {
+    name: 'Single crochet around in each stitch',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in magic ring. (6)',
+      'Rnd 2: 2 sc in each st around. (12)',
+      'Rnd 3: Single crochet around in each stitch.',
     ),
     final: 12,
     source: practice,
@@ -166,6 +254,30 @@ export const gathers: readonly RowCase[] = [
       'Row 2: 3 ch, 1 tr in st at base of ch, 1 tr in each st to end.',
     ),
     final: 22,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, sc in first S: 40, M: 50, L: 60 sts, sc in each st across',
+    terms: 'us',
+    text: lines(
+      'Sizes: S (M, L)',
+      'Ch S: 51, M: 61, L: 71.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (S: 50, M: 60, L: 70 sc)',
+      'Row 2: Ch 1, sc in first S: 40, M: 50, L: 60 sts, sc in each st across.',
+    ),
+    final: [50, 60, 70],
+    source: practice,
+  },
+  {
+    name: 'Ch 1, sc in each st to last S: 5, M: 6, L: 7 sts, turn, leaving rest u',
+    terms: 'us',
+    text: lines(
+      'Sizes: S (M, L)',
+      'Ch S: 51, M: 61, L: 71.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (S: 50, M: 60, L: 70 sc)',
+      'Row 2: Ch 1, sc in each st to last S: 5, M: 6, L: 7 sts, turn, leaving rest unworked.',
+    ),
+    final: [45, 54, 63],
     source: practice,
   },
 ];
