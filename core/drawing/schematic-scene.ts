@@ -191,6 +191,7 @@ function layOut(
   const above = Math.max(depthOf(sides.above, reach.above), ...upEnds);
   const at = ({ x, y }: Point): Point => ({ x: left + MARGIN + x * scale, y: above + MARGIN - y * scale });
   const shapes = [
+    groundShapes(sketch, at),
     ...others.map((other) =>
       nestedShapes(other, (point) => at({ x: point.x + (sketch.width - other.width) / 2, y: point.y })),
     ),
@@ -277,10 +278,17 @@ const isClosed = (points: readonly Point[]) =>
   Math.abs(points[0]!.x - points.at(-1)!.x) < 1e-9 &&
   Math.abs(points[0]!.y - points.at(-1)!.y) < 1e-9;
 
+/** The ground that the piece covers: under all lines, or it would hide the smaller sizes. */
+function groundShapes(sketch: Sketch, at: (point: Point) => Point): Shape {
+  const areas = sketch.areas.map((area) =>
+    path(line(area, at, true), { role: 'ground', stroke: 0, filled: true }),
+  );
+  return group(areas, 0, 0, 0, 'ground');
+}
+
 function outlineShapes(sketch: Sketch, at: (point: Point) => Point): Shape {
   return group(
     [
-      ...sketch.areas.map((area) => path(line(area, at, true), { role: 'ground', stroke: 0, filled: true })),
       ...sketch.joins.map((join) => path(line(join, at), { role: 'guide', stroke: 0.7, dash: [3, 2.5] })),
       ...sketch.openings.map(([from, to]) => openingShape(at(from), at(to))),
       ...sketch.edges.map((edge) => path(line(edge, at, isClosed(edge)), { stroke: 1.1 })),

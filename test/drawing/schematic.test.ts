@@ -373,6 +373,18 @@ describe('where things lie on the sheet', () => {
     }
   });
 
+  test.each(['vest', 'tee', 'hat'])('the %s: no ground covers the line of another size', (name) => {
+    const { pattern, drawings } = examples[name]!;
+    for (const drawing of drawings) {
+      const { scene } = drawSchematic(drawing, options(pattern, { nested: true }))!;
+      const paths = lying(scene).flatMap(({ path }) => (path === undefined ? [] : [path]));
+      const grounds = paths.map(({ role }) => role === 'ground');
+      expect(grounds.lastIndexOf(true), drawing.title).toBeLessThan(
+        paths.findIndex(({ role }) => role === 'other'),
+      );
+    }
+  });
+
   /** Rows of a random piece: shaping of all sorts, parts left, at any width. */
   const shaped = fc.record({
     stitches: fc.integer({ min: 6, max: 120 }),

@@ -41,7 +41,9 @@ export function cautionsPart(reader: Reader, given: readonly GivenCaution[]): Pa
   );
   if (plain.length > 0) blocks.push(caution('Please note', [...new Set(plain)]));
   // It speaks to whoever sells the item; the caution for the maker's own hands needs no laboratory.
-  if (trade.some((one) => one.when.long !== true)) blocks.push(paragraph(ours(deferral)));
+  // It never stands on a page without the last of the cautions that it is said of.
+  if (trade.some((one) => one.when.long !== true))
+    blocks.push(together(blocks.pop()!, paragraph(ours(deferral))));
   return blocks.length === 0 ? null : part('Cautions', blocks);
 
   function ours(text: string): string {
