@@ -192,7 +192,8 @@ function figuresOn(sheet: Sheet): At {
 /** A figure's result as one value that is the same when the result is. */
 function keyOf({ count, value, facts, waitsFor }: FigureResult): unknown {
   if (count !== null) return count;
-  if (value === null) return `${facts.map((fact) => fact.code)}|${waitsFor}`;
+  // The findings tell the numbers that the facts carry.
+  if (value === null) return `${JSON.stringify(facts)}|${waitsFor}`;
   if (value.dimension === 'schedule') return value.schedule;
   if (value.dimension === 'spread') return value.spread;
   return `${value.dimension}:${value.value.toFraction()}`;

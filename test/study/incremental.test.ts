@@ -196,6 +196,16 @@ describe('a study after edits', () => {
     expect(told(study(empty, study(gone)))).toEqual(told(study(empty)));
   });
 
+  test('tells the new number of a figure that stays below zero', () => {
+    // Once failed: the finding went on telling the number of before.
+    const { pieces, ...rest } = smallPattern();
+    const blocks = [row('r-0', 'Ch {panel stitches − 100}.', { form: 'foundation' })];
+    const own = [{ ...pieces[0]!, blocks }, pieces[1]!];
+    const narrow = (width: number): Pattern => ({ ...rest, lines: panelLines(width, 10), pieces: own });
+    expect(told(study(narrow(20), study(narrow(10))))).toEqual(told(study(narrow(20))));
+    expect(told(study(narrow(20)))).not.toEqual(told(study(narrow(10))));
+  });
+
   test('keeps the identity of what the edit did not touch', () => {
     const before = smallPattern();
     const first = study(before);
