@@ -75,6 +75,19 @@ export function fitOpen(
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
+  const asks =
+    stop?.kind === 'before-last' && p.trials === 0 && (item.type === 'work' || item.type === 'group');
+  const limit = asks ? lastIndexes(p, stop) : null;
+  const told = p.facts.length;
+  const ok = fit(p, item, rest, then, top);
+  // "To last 12 sts" of 10: nothing is worked, and what comes after need not miss anything.
+  if (asks && limit !== null && limit.short !== null && p.facts.length === told)
+    missing(p, stop, stop.noun, limit.n, limit.short);
+  return ok;
+}
+
+function fit(p: Progress, item: Open, rest: readonly Step[], then: () => boolean, top: boolean): boolean {
+  const stop = stopOf(item);
   if (item.type === 'work' || item.type === 'group') p.enter(item.places[0]?.part);
   if (item.type === 'choice') reportUnmet(p, item.works);
   const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
@@ -303,6 +316,8 @@ interface Limit {
   /** Of two ends that are right, the one to try first. */
   better(a: Tried, b: Tried): number;
   readonly n: number;
+  /** How many there are, where they are fewer than it asks to leave; else null. */
+  readonly short: number | null;
 }
 
 function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>): Limit {
@@ -325,8 +340,10 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   const firstPlace = places[places.length - n] ?? -1;
   const beforePlace = places[places.length - n - 1] ?? -1;
   const turning = p.below[size - 1]?.turning === true && p.below[size - 1]?.kind === 'stitch';
+  const there = Math.max(indexes.length, places.length);
   return {
     n,
+    short: there + (turning ? 1 : 0) < n ? there : null,
     reached: (now) =>
       now.pos > previous &&
       (!spaces || now.pos > beforePlace) &&
@@ -348,6 +365,7 @@ function beforeTurning(p: Progress, n: number, first: number, last: number): Lim
   const { below } = p;
   return {
     n,
+    short: null,
     reached: (now) => now.pos >= first && now.inner === 0,
     exactly: (at) => {
       if (at.pos > last) return false;

@@ -987,4 +987,44 @@ export const wrong: readonly RowCase[] = [
     counts: [16, 15, 14],
     findings: [{ row: 2, code: 'stitches-left-unworked', severity: 'error', saying: ['1', '15'] }],
   },
+  {
+    name: 'more are to be left than there are',
+    terms: 'us',
+    text: lines(
+      'Ch 11.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across.',
+      'Row 2: Ch 1, sc in each st to last 12 sts.',
+    ),
+    counts: [11, 10, 0],
+    findings: [
+      {
+        row: 2,
+        code: 'place-does-not-exist',
+        words: 'to last 12 sts',
+        severity: 'error',
+        saying: ['12', '10', '2'],
+      },
+    ],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'more are to be left than there are behind the first stitches',
+    terms: 'uk',
+    text: lines(
+      '11 ch.',
+      'Row 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end.',
+      'Row 2: 1 ch, 1 dc in next 4 sts, 1 dc in each st to last 8 sts.',
+    ),
+    counts: [11, 10, 4],
+    findings: [
+      {
+        row: 2,
+        code: 'place-does-not-exist',
+        words: 'to last 8 sts',
+        severity: 'error',
+        saying: ['8', '6', '2'],
+      },
+    ],
+    source: 'common practice, no source',
+  },
 ];
