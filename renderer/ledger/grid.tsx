@@ -17,7 +17,7 @@ import {
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { BlockReport, FindingReport, Report } from '../analysis/report.ts';
 import { useLentCommands } from '../commands/context.ts';
-import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
+import { useDesk, useDeskView, useSettledDeskView, useStudio } from '../shell/hooks.ts';
 import { ledgerWords } from '../words/ledger.ts';
 import { Card } from './card.tsx';
 import { findingsIn } from './cell.ts';
@@ -88,7 +88,7 @@ export function Grid({ places, editor }: GridProps) {
   // Chosen so narrowly that a key which moves nothing here draws nothing here.
   const sizes = useDeskView((view) => view.pattern.sizes);
   const pieceNames = useDeskView((view) => namesOf(view.pattern));
-  const report = useDeskView((view) => view.report);
+  const report = useSettledDeskView((view) => view.report);
   const reading = useDeskView((view) => view.reading);
   const caretRow = useDeskView(({ document, state }) => {
     const rows = rowsOf(document);

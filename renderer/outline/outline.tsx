@@ -5,7 +5,7 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useLentCommands } from '../commands/context.ts';
-import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
+import { useDesk, useSettledDeskView, useStudio } from '../shell/hooks.ts';
 import { outlineWords } from '../words/outline.ts';
 import { insertPiece } from '../write/commands/insert.ts';
 import { pieceOf } from '../write/commands/where.ts';
@@ -16,9 +16,9 @@ import { movePiece } from './pieces.ts';
 export function Outline() {
   const studio = useStudio();
   const desk = useDesk();
-  const pattern = useDeskView((view) => view.pattern);
-  const byNode = useDeskView((view) => view.report.byNode);
-  const selection = useDeskView((view) => view.state.selection);
+  const pattern = useSettledDeskView((view) => view.pattern);
+  const byNode = useSettledDeskView((view) => view.report.byNode);
+  const selection = useSettledDeskView((view) => view.state.selection);
   const tree = useRef<HTMLDivElement>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
   /** The part that the tree's keys stand on; null = where the caret is. */

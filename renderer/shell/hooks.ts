@@ -1,6 +1,7 @@
 /** How components read the studio and the desk: by selectors, drawn again only when what they chose changed. */
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { Desk, DeskView } from '../desk/desk.ts';
+import { settled } from './settled.ts';
 import type { Studio, StudioView } from './studio.ts';
 
 export const StudioContext = createContext<Studio | null>(null);
@@ -29,4 +30,13 @@ export function useDesk(): Desk {
 export function useDeskView<T>(select: (view: DeskView) => T): T {
   const desk = useDesk();
   return useSyncExternalStore(desk.subscribe, () => select(desk.view()));
+}
+
+/**
+ * The same for what stands beside the words and may follow them a frame later, so that no key waits for it. Told
+ * of changes after they were painted; whatever draws it sooner gets what is so by then.
+ */
+export function useSettledDeskView<T>(select: (view: DeskView) => T): T {
+  const desk = useDesk();
+  return useSyncExternalStore(settled(desk), () => select(desk.view()));
 }

@@ -1,7 +1,10 @@
-/** The list of words at the caret, as it is drawn. The editor keeps the focus; the list follows its state. */
+/**
+ * The list of words at the caret, as it is drawn. The editor keeps the focus; the list follows its state a frame
+ * later, so that no letter waits for it. The keys ask the state, not the list.
+ */
 import type { EditorView } from 'prosemirror-view';
 import { type RefObject, useLayoutEffect, useRef } from 'react';
-import { useDeskView } from '../../shell/hooks.ts';
+import { useSettledDeskView } from '../../shell/hooks.ts';
 import { writeWords } from '../../words/write.ts';
 import { accept, LIST, openCompletion, optionId } from './plugin.ts';
 
@@ -13,10 +16,10 @@ export function CompletionList({
   readonly sheet: RefObject<HTMLElement | null>;
 }) {
   const list = useRef<HTMLDivElement>(null);
-  const open = useDeskView((view) => openCompletion(view.state));
-  const report = useDeskView((view) => view.report);
-  const reading = useDeskView((view) => view.reading);
-  const lines = useDeskView((view) => view.pattern.lines);
+  const open = useSettledDeskView((view) => openCompletion(view.state));
+  const report = useSettledDeskView((view) => view.report);
+  const reading = useSettledDeskView((view) => view.reading);
+  const lines = useSettledDeskView((view) => view.pattern.lines);
   const from = open?.from ?? -1;
   useLayoutEffect(() => {
     const [box, ground] = [list.current, sheet.current];
@@ -45,7 +48,8 @@ export function CompletionList({
           aria-selected={at === open.chosen}
           onMouseDown={(event) => {
             event.preventDefault();
-            accept(editor, open, at);
+            // Not what stands in a list that is going.
+            if (openCompletion(editor.state) === open) accept(editor, open, at);
           }}
         >
           <span>{proposal.words}</span>
