@@ -1,7 +1,7 @@
 /**
  * Findings in the manuscript: marks at their exact words, mapped through every edit and replaced when a report of
- * the very document comes. Only texts whose findings say something else are marked anew. Late reports are let go,
- * and while an input method composes nothing is marked.
+ * the very document comes and typing rests. Only texts whose findings say something else are marked anew. Late
+ * reports are let go, and while an input method composes nothing is marked.
  */
 import type { Node } from 'prosemirror-model';
 import { Plugin, PluginKey, type Transaction } from 'prosemirror-state';
@@ -143,16 +143,26 @@ export function findingMarks(desk: () => Desk | null): Plugin {
   });
 }
 
+/**
+ * How long typing rests before words are marked, in milliseconds. A word in the midst of being written is seldom
+ * right, and each mark at the caret makes the browser draw the words and the caret anew.
+ */
+const REST = 200;
+
 /** Hands each current report to the state. */
 class ReportTaker {
   readonly #editor: EditorView;
   readonly #desk: Desk | null;
   readonly #stop: (() => void) | undefined;
+  /** When the last letter was typed, and what waits for it to rest. */
+  #typedAt = Number.NEGATIVE_INFINITY;
+  #rest = 0;
 
   constructor(editor: EditorView, desk: Desk | null) {
     this.#editor = editor;
     this.#desk = desk;
     this.#stop = desk?.subscribe(() => this.#take());
+    editor.dom.addEventListener('beforeinput', this.#typed);
     editor.dom.addEventListener('compositionend', this.#later);
     // The editor is not in charge yet while its plugins are made.
     queueMicrotask(() => this.#take());
@@ -160,8 +170,14 @@ class ReportTaker {
 
   destroy(): void {
     this.#stop?.();
+    window.clearTimeout(this.#rest);
+    this.#editor.dom.removeEventListener('beforeinput', this.#typed);
     this.#editor.dom.removeEventListener('compositionend', this.#later);
   }
+
+  readonly #typed = ({ timeStamp }: Event): void => {
+    this.#typedAt = timeStamp;
+  };
 
   /** The editor takes the composed words in shortly after the event. */
   readonly #later = (): void => {
@@ -170,6 +186,12 @@ class ReportTaker {
 
   #take(): void {
     if (!this.#isToBeTaken()) return;
+    const wait = this.#typedAt + REST - performance.now();
+    if (wait > 0) {
+      window.clearTimeout(this.#rest);
+      this.#rest = window.setTimeout(() => this.#take(), wait);
+      return;
+    }
     if (this.#editor.state !== this.#desk?.view().state) {
       // The editor is in the middle of a change: after it, so that nothing is made of a state that is going.
       queueMicrotask(() => this.#take());
