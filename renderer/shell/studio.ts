@@ -6,7 +6,7 @@
 
 import type { Node } from 'prosemirror-model';
 import type { Plugin } from 'prosemirror-state';
-import type { FileRef, Host, HostEvent, Settings, Start } from '../../app/host/host.ts';
+import type { Answer, FileRef, Host, HostEvent, OpenedFile, Settings, Start } from '../../app/host/host.ts';
 import { compose } from '../../core/document/compose.ts';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
@@ -147,9 +147,10 @@ export class Studio {
     if (file !== null) await this.open(file);
   }
 
-  async open(file: FileRef): Promise<void> {
+  /** `read`: what the host says of the file, where it was asked already. */
+  async open(file: FileRef, read?: Promise<Answer<OpenedFile>>): Promise<void> {
     if (!(await this.leave())) return;
-    const answer = await this.host.read(file.handle);
+    const answer = await (read ?? this.host.read(file.handle));
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
     const { bytes, stamp, readOnly, heldElsewhere, file: ref } = answer.value;
     const unpacked = unpack(bytes);
