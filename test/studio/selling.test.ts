@@ -102,7 +102,9 @@ test('errata against an earlier version: a sheet in each of the terms, with what
   await page.getByRole('dialog').getByRole('button', { name: 'Save here' }).click();
   await saved();
   const before = ((await row.textContent()) ?? '').trim();
-  await row.click();
+  // On the last of its lines, at the end of which the row ends.
+  const { height } = (await row.boundingBox())!;
+  await row.click({ position: { x: 12, y: height - 6 } });
   await atOnce(page, [press('End'), type(' Mark the first st.')]);
   await eventually(() => row.textContent()).toContain('Mark the first st.');
   const after = ((await row.textContent()) ?? '').trim();
