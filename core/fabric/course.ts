@@ -218,11 +218,12 @@ export class Course {
     let worked = this.worker(own, below, lean, written.figures);
     if (span !== null && isWrong(worked)) {
       // Its names are those of its first working; over other stitches it goes on stitch by stitch.
-      const other = this.worker(unnamed(written.row), this.fabric, lean, written.figures);
+      const plain = unnamed(own);
+      const other = this.worker(plain, below, lean, written.figures);
       const note: Fact = { code: 'names-not-followed', from: span.from, to: span.to, data: {} };
       if (!isWrong(other)) {
         worked = { ...other, facts: [...other.facts, note] };
-        own = unnamed(written.row);
+        own = plain;
       }
     }
     this.fabric = worked.fabric;

@@ -23,10 +23,11 @@ export {
   tally,
 } from './fabric.ts';
 export { GATHERED, stitchId } from './kinds.ts';
+export { roundOpening } from './openings.ts';
 export { PieceWork } from './piece.ts';
 export { workRow } from './row.ts';
 export { CHAIN_SITE, ROW_END_SITE, SEAM_SITE, type Site, stitchSite } from './site.ts';
 export { type Making, type Passes, type RowTrace, type Stood, type TracedRow, Tracer } from './trace.ts';
 export { worksTurningChain } from './turning.ts';
-export { parted } from './whole-rows.ts';
+export { parted, rowsNamed } from './whole-rows.ts';
 export { type Worked, workedAgain } from './worked.ts';

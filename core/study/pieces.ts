@@ -9,6 +9,8 @@ import {
   type Fabric,
   type Opening,
   parted,
+  roundOpening,
+  rowsNamed,
   type Tally,
   type Tracer,
   workRow,
@@ -299,8 +301,9 @@ function keptBlocks(now: PieceBasis, then: PieceBasis, size: number): { head: nu
   return { head, tail };
 }
 
-/** Whether a row of the piece speaks of rows before it, so that no row can be worked without them. */
-const speaksOfRows = (tree: RowTree): boolean => parted(tree).whole.length > 0;
+/** Whether a row speaks of rows before the one below it, or goes into them, so that it cannot be worked without them. */
+const speaksOfRows = (tree: RowTree): boolean =>
+  parted(tree).whole.length > 0 || rowsNamed(tree).length > 0 || roundOpening(tree);
 
 function workPiece(
   pattern: Pattern,

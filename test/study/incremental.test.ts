@@ -11,7 +11,7 @@ import { type Study, study } from '../../core/study/study.ts';
 import { panelLines, row, smallPattern, written } from './builder.ts';
 
 /** All that a study says, and the technical edit and the ledger with it, as plain data. */
-function told(of: Study): unknown {
+function told(of: Study) {
   return {
     lines: of.sheet.lines.map((line) => ({
       name: line.line.name,
@@ -204,6 +204,32 @@ describe('a study after edits', () => {
     const narrow = (width: number): Pattern => ({ ...rest, lines: panelLines(width, 10), pieces: own });
     expect(told(study(narrow(20), study(narrow(10))))).toEqual(told(study(narrow(20))));
     expect(told(study(narrow(20)))).not.toEqual(told(study(narrow(10))));
+  });
+
+  test.each([
+    [
+      'an opening',
+      'Join yarn with sl st in first skipped hdc, ch 1, sc in each of 8 skipped hdc and 8 chs around.',
+    ],
+    ['an earlier round', 'Ch 1, sc in next hdc on Rnd 1, sc in each st around.'],
+  ])('works a row that goes into %s anew when that changed and the round between did not', (_, last) => {
+    const { pieces, ...rest } = smallPattern();
+    const round = (id: string, text: string) => row(id, text, { form: 'round' });
+    const shared = [
+      row('r-0', 'Ch 40, join with sl st in first ch.', { form: 'foundation' }),
+      round('r-2', 'Ch 1, sc in next 5 sts, ch 8, sk 8 sts, sc in each st around, join.'),
+      round('r-3', 'Ch 1, sc in each sc and ch around, join. Fasten off.'),
+      round('r-4', last),
+    ] as const;
+    const made = (text: string): Pattern => ({
+      ...rest,
+      pieces: [{ ...pieces[0]!, blocks: [shared[0], round('r-1', text), ...shared.slice(1)] }],
+    });
+    const tall = made('Ch 1, hdc in each ch around, join.');
+    const short = made('Ch 1, sc in each ch around, join.');
+    expect(told(study(short, study(tall)))).toEqual(told(study(short)));
+    expect(told(study(tall, study(short)))).toEqual(told(study(tall)));
+    expect(told(study(short)).findings).not.toEqual(told(study(tall)).findings);
   });
 
   test('keeps the identity of what the edit did not touch', () => {
