@@ -217,7 +217,7 @@ describe('what a chart shows', () => {
         'Ch 3 (counts as dc), dc in same st, dc in next st, *2 dc in next st, dc in next st; rep from * around, join with sl st in top of ch-3. (36 dc)',
       );
     }, null);
-    expect(drawing.notes.join(' ')).toMatch(/^Read from the centre outwards/u);
+    expect(drawing.notes.join(' ')).toMatch(/^Read from the center outward and counterclockwise/u);
     expect(drawing.notes.join(' ')).not.toContain('instead of');
     expect(namesIn(drawing.parts[0]!.shapes)).toContain('ring 4');
     expect(readChart(drawing.parts, 3).map(({ stitches }) => stitches)).toEqual([12, 24, 36]);

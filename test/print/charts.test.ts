@@ -24,6 +24,13 @@ function* corners(shapes: readonly Shape[], x = 0, y = 0): Generator<{ x: number
   }
 }
 
+function* sizesIn(shapes: readonly Shape[]): Generator<number> {
+  for (const shape of shapes) {
+    if (shape.kind === 'group') yield* sizesIn(shape.shapes);
+    else if (shape.kind === 'text') yield shape.size;
+  }
+}
+
 describe('charts in a booklet', () => {
   test('stand after the pieces, with their notes as words and a figure that is described', () => {
     const { charts } = editionCharts(ofVest, { terms: 'us', sizes: 'all' }, styleOf('a4', 'standard'));
@@ -75,6 +82,28 @@ describe('charts in a booklet', () => {
         }
       }
     }
+  });
+
+  test.each([
+    ['us', 'Read from the center outward and counterclockwise', 'Round 1, counterclockwise'],
+    ['uk', 'Read from the centre outwards and anticlockwise', 'Round 1, anticlockwise'],
+  ] as const)('the way of the rounds is told in the English of %s terms', (terms, reading, told) => {
+    const { charts } = editionCharts(ofHat, { terms, sizes: 'all' }, styleOf('a4', 'standard'));
+    expect(charts[0]!.notes.join(' ')).toContain(reading);
+    expect(charts[0]!.figures[0]!.alt).toContain(told);
+  });
+
+  test.each([
+    ['standard', 7.5],
+    ['large-print', 18],
+  ] as const)('no word of a chart or its key is too small to read: %s', (edition, smallest) => {
+    for (const of of [ofVest, ofHat])
+      for (const scene of editionCharts(
+        of,
+        { terms: 'us', sizes: 'all' },
+        styleOf('a4', edition),
+      ).scenes.values())
+        expect(Math.min(...sizesIn(scene.shapes))).toBeGreaterThanOrEqual(smallest);
   });
 
   test('the words are those of the reader, the symbols the same', () => {

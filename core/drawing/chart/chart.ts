@@ -53,8 +53,8 @@ export interface ChartDrawing {
 
 /** Widths of a stitch, in points: the shortest symbol stays above 4.5 mm, in large print above 6 mm. */
 const UNITS = {
-  standard: { usual: 14, least: 12.8, type: 9 },
-  large: { usual: 20, least: 17, type: 18 },
+  standard: { usual: 14, least: 12.8, type: 9, smallest: 7.5 },
+  large: { usual: 20, least: 17, type: 18, smallest: 18 },
 } as const;
 
 /** Parts that a chart is split into at the most. */
@@ -118,7 +118,7 @@ export function drawGraph(
     const part = windows.length > 1 ? `${title}, part ${i + 1} of ${windows.length}` : title;
     return { ...sheet, title: part, alt: i === 0 ? alt : `${part}. Part 1 tells all of the chart in words.` };
   });
-  const sentences = [...readingOf(graph), ...notes];
+  const sentences = [...readingOf(graph, terms), ...notes];
   const key = drawKey(graph, terms, style, width, options.told === 'beside' ? [] : sentences);
   return { title, parts, key, notes: sentences, problem: null };
 }
@@ -156,9 +156,9 @@ function fitted(
 }
 
 function laidOut(graph: Graph, width: number, large: boolean, letters: ReadonlyMap<string, string>): Fitted {
-  const { usual, least, type } = large ? UNITS.large : UNITS.standard;
+  const { usual, least, type, smallest } = large ? UNITS.large : UNITS.standard;
   let unit: number = usual;
-  const style = (): SheetStyle => ({ unit, type, letters });
+  const style = (): SheetStyle => ({ unit, type, smallest, letters });
   const fits = (of: Layout, window: Window | null): boolean => {
     for (unit = usual; unit >= least - 1e-9; unit -= (usual - least) / 4) {
       if (sheetSize(of, style(), window).width <= width) return true;

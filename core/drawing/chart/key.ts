@@ -9,9 +9,9 @@ import { group, path, type Scene, type Shape, words } from '../scene.ts';
 import { wrapped } from '../text-width.ts';
 import { type Graph, heightOf, isPlainRound, type Node } from './graph.ts';
 import type { Point } from './layout.ts';
-import { strandsOf, THICK, THIN } from './sheet.ts';
+import { type SheetStyle, strandsOf, THICK, THIN } from './sheet.ts';
 import { chain, type Ink, oval, type Sign, slip, stack, stitch, triangle } from './symbols.ts';
-import { nameOf } from './words.ts';
+import { leftAbout, nameOf } from './words.ts';
 
 interface Entry {
   /** Draws about the middle of its foot. */
@@ -250,7 +250,7 @@ function tones(graph: Graph): Entry[] {
   const called = graph.rows.every(({ kind }) => kind === 'round') ? 'rounds' : 'rows';
   const says = rounds
     ? [
-        `thicker lines: every other of the ${called}, to tell them apart`,
+        `thicker lines: every other ${called.slice(0, -1)}, to tell them apart`,
         `thinner lines: the ${called} between`,
       ]
     : ['thicker lines: right-side rows (RS)', 'thinner lines: wrong-side rows (WS)'];
@@ -260,19 +260,20 @@ function tones(graph: Graph): Entry[] {
   ];
 }
 
-/** Sentences on how the chart is read. */
-export function readingOf(graph: Graph): readonly string[] {
+/** Sentences on how the chart is read, in the reader's English. */
+export function readingOf(graph: Graph, terms: Terms): readonly string[] {
   const many = graph.rows.some((row) =>
     row.nodes.some(
       (node, i) =>
         node.feet.length === 1 && node.feet[0] === row.nodes[i - 1]?.feet[0] && node.feet[0]!.kind !== 'ring',
     ),
   );
+  const outwards = terms === 'us' ? 'from the center outward' : 'from the centre outwards';
   const way =
     graph.form === 'rounds'
       ? graph.rows.some((row) => row.way === -1)
-        ? 'Read from the centre outwards, by turns anticlockwise and clockwise; each number stands where its round begins.'
-        : 'Read from the centre outwards and anticlockwise; each number stands where its round begins.'
+        ? `Read ${outwards}, by turns ${leftAbout(terms)} and clockwise; each number stands where its round begins.`
+        : `Read ${outwards} and ${leftAbout(terms)}; each number stands where its round begins.`
       : 'Read from the bottom upwards; each row begins at its number and goes the way of its arrow.';
   return [way, ...(many ? ['Symbols that meet at the foot are worked in one place.'] : [])];
 }
@@ -281,7 +282,7 @@ export function readingOf(graph: Graph): readonly string[] {
 export function drawKey(
   graph: Graph,
   terms: Terms,
-  { unit, type, letters }: { unit: number; type: number; letters: ReadonlyMap<string, string> },
+  { unit, type, smallest, letters }: SheetStyle,
   width: number,
   sentences: readonly string[],
 ): Scene {
@@ -290,7 +291,7 @@ export function drawKey(
   const cell = 3.2 * unit;
   const columns = Math.max(1, Math.min(2, Math.floor(width / (cell + type * 18))));
   const column = width / columns;
-  const size = type * 0.95;
+  const size = Math.max(type * 0.95, smallest);
   const lead = size * 1.28;
   const shapes: Shape[] = [words('Key', 0, type * 1.1, { size: type * 1.1, bold: true })];
   let y = type * 1.9;

@@ -17,7 +17,7 @@ export function rowLabel(
   window: Window | null,
   box: Extent,
 ): Shape | null {
-  const { unit: u, type } = style;
+  const { unit: u, type, smallest } = style;
   const start = layout.starts[index]!;
   const shownNodes = (nodes: readonly Node[]): boolean =>
     nodes.some((node) => stateOfNode(node, layout.places, window) !== 'out');
@@ -28,7 +28,7 @@ export function rowLabel(
   const name = `label ${row.number ?? ''} ${row.side ?? ''}`;
   const role: Role = 'outline';
   const at = to(start.at);
-  const size = flat ? type : Math.min(type, u * 0.85);
+  const size = flat ? type : Math.max(Math.min(type, u * 0.85), smallest);
   if (!flat) {
     const text =
       shown === ''
@@ -53,7 +53,7 @@ export function rowLabel(
     const off = shown === '' ? 0 : type * (0.62 * shown.length + 0.3);
     shapes.push(
       words(side, tx - row.way * off, at.y + type * 0.34, {
-        size: type * 0.72,
+        size: Math.max(type * 0.72, smallest),
         anchor,
         role: row.side === 'WS' ? 'other' : role,
       }),
@@ -132,7 +132,7 @@ function taken(row: ChartRow, pass: number): number {
 export function bracket(
   { left, right, stitches }: Bracket,
   box: Extent,
-  { unit: u, type }: SheetStyle,
+  { unit: u, type, smallest }: SheetStyle,
   to: (p: Point) => Point,
 ): Shape {
   const y = to({ x: 0, y: box.low }).y + 0.9 * u;
@@ -151,7 +151,7 @@ export function bracket(
     (a + b) / 2,
     y + type * 1.15,
     {
-      size: type * 0.85,
+      size: Math.max(type * 0.85, smallest),
       anchor: 'middle',
       role: 'measure',
     },
@@ -197,7 +197,7 @@ export function roundRepeat({ graph, places }: Layout, window: Window | null): R
 
 export function roundBracket(
   arc: RoundRepeat,
-  { unit: u, type }: SheetStyle,
+  { unit: u, type, smallest }: SheetStyle,
   to: (p: Point) => Point,
 ): Shape {
   const at = (angle: number, r: number): Point => to({ x: Math.cos(angle) * r, y: Math.sin(angle) * r });
@@ -214,7 +214,7 @@ export function roundBracket(
   const mid = (arc.from + arc.to) / 2;
   const spot = at(mid, arc.radius + 0.9);
   const said = words(`${arc.times} times`, spot.x, spot.y + type * 0.35, {
-    size: type * 0.85,
+    size: Math.max(type * 0.85, smallest),
     anchor: Math.cos(mid) > 0.4 ? 'start' : Math.cos(mid) < -0.4 ? 'end' : 'middle',
     role: 'measure',
   });

@@ -26,6 +26,8 @@ export interface SheetStyle {
   readonly unit: number;
   /** Height of the type, in points. */
   readonly type: number;
+  /** No word is smaller than this, in points. */
+  readonly smallest: number;
   /** Letters of stitches that have no symbol, by id. */
   readonly letters: ReadonlyMap<string, string>;
 }

@@ -141,6 +141,11 @@ function folded(tokens: readonly string[]): string {
   return out.join(', ');
 }
 
+/** The way rounds go, seen from the right side: each side of the Atlantic has its own word. */
+export function leftAbout(terms: Terms): string {
+  return terms === 'us' ? 'counterclockwise' : 'anticlockwise';
+}
+
 /** One row in words. */
 export function rowInWords(row: ChartRow, form: Graph['form'], terms: Terms): string {
   const { trace } = row;
@@ -151,7 +156,7 @@ export function rowInWords(row: ChartRow, form: Graph['form'], terms: Terms): st
   const way =
     form === 'rounds'
       ? row.way === 1
-        ? 'anticlockwise'
+        ? leftAbout(terms)
         : 'clockwise'
       : row.way === 1
         ? 'from left to right'
