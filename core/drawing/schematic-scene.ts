@@ -59,8 +59,10 @@ export function letterOf(index: number): string {
   return index < LETTERS.length ? letter : `${letterOf(Math.floor(index / LETTERS.length) - 1)}${letter}`;
 }
 
-/** Smallest side of a drawing, in points: small pieces are enlarged to it. */
-const SMALLEST = 90;
+/** Longest side that a drawing has at least, in points and in heights of its type: small pieces are enlarged to it. */
+const SMALLEST = { points: 90, types: 9 } as const;
+/** Outlines no farther apart than this, in points, are one line to the eye. */
+const APART = 0.75;
 const MARGIN = 4;
 
 /** The scene of a schematic; null where the size in focus has nothing to draw. */
@@ -85,7 +87,8 @@ export function drawSchematic(schematic: Schematic, options: SceneOptions): Draw
     ),
   }));
   const natural = Math.min(options.scale, options.width / widest, options.height / highest);
-  const enlarged = Math.max(natural, Math.min(SMALLEST / Math.max(widest, highest), options.width / widest));
+  const smallest = Math.max(SMALLEST.points, SMALLEST.types * options.type);
+  const enlarged = Math.max(natural, Math.min(smallest / Math.max(widest, highest), options.width / widest));
   const attempt = (scale: number, letters: boolean) => layOut(sketch, others, told, scale, letters, options);
   let made = attempt(enlarged, false);
   const crowded = made === null;
@@ -96,7 +99,7 @@ export function drawSchematic(schematic: Schematic, options: SceneOptions): Draw
     const scale: number = made.scale * Math.max(0.3, (widest * made.scale - over) / (widest * made.scale));
     made = (crowded ? null : attempt(scale, false)) ?? attempt(scale, true)!;
   }
-  return finish(schematic, sketch, made, nested, options);
+  return finish(schematic, sketch, made, options);
 }
 
 interface Told {
@@ -110,6 +113,8 @@ interface LaidOut {
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly Shape[];
+  /** Other sizes are seen about the one in focus. */
+  readonly nested: boolean;
   readonly lengths: readonly ToldLength[];
 }
 
@@ -190,9 +195,10 @@ function layOut(
   const below = Math.max(depthOf(sides.below, reach.below), ...upEnds.map((y) => -y));
   const above = Math.max(depthOf(sides.above, reach.above), ...upEnds);
   const at = ({ x, y }: Point): Point => ({ x: left + MARGIN + x * scale, y: above + MARGIN - y * scale });
+  const seen = others.filter((other) => apart(sketch, other, scale));
   const shapes = [
     groundShapes(sketch, at),
-    ...others.map((other) =>
+    ...seen.map((other) =>
       nestedShapes(other, (point) => at({ x: point.x + (sketch.width - other.width) / 2, y: point.y })),
     ),
     outlineShapes(sketch, at),
@@ -203,6 +209,7 @@ function layOut(
     width: left + right + 2 * MARGIN,
     height: above + below + 2 * MARGIN,
     shapes,
+    nested: seen.length > 0,
     lengths: entries.map(({ letter, label, words: numbers, measure }) => ({
       letter: measure === null ? null : letter,
       label,
@@ -313,6 +320,14 @@ function nestedShapes(sketch: Sketch, at: (point: Point) => Point): Shape {
   );
 }
 
+/** Is the outline of another size seen beside this one? A broken piece is as long in all sizes. */
+function apart(sketch: Sketch, other: Sketch, scale: number): boolean {
+  const shift = (sketch.width - other.width) / 2;
+  const points = other.edges.flat().map(({ x, y }) => ({ x: x + shift, y }));
+  const own = sketch.edges.flat();
+  return points.some(({ x, y }) => own.every((one) => Math.hypot(one.x - x, one.y - y) * scale > APART));
+}
+
 /** A hole: a slit a little open. */
 function openingShape(from: Point, to: Point): Shape {
   const open = Math.min(6, Math.abs(to.x - from.x) / 6);
@@ -392,18 +407,12 @@ function dimensionShapes(placed: PlacedDimension, left: number, above: number, t
   );
 }
 
-function finish(
-  schematic: Schematic,
-  sketch: Sketch,
-  made: LaidOut,
-  nested: boolean,
-  options: SceneOptions,
-): DrawnSchematic {
+function finish(schematic: Schematic, sketch: Sketch, made: LaidOut, options: SceneOptions): DrawnSchematic {
   const { type } = options;
   const title = options.say(schematic.title);
   const several = options.labels.length > 1;
   const focus = several ? (options.labels[options.focus] ?? null) : null;
-  const own = options.sizes.length === 1 ? null : drawnIn(focus, nested);
+  const own = options.sizes.length === 1 ? null : drawnIn(focus, made.nested);
   const notes = [...(own === null ? [] : [own]), ...sketch.notes.map(noteOf)];
   const alt = altOf(title, made.lengths, notes);
   if (options.key === 'elsewhere') {

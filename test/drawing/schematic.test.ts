@@ -379,9 +379,10 @@ describe('where things lie on the sheet', () => {
       const { scene } = drawSchematic(drawing, options(pattern, { nested: true }))!;
       const paths = lying(scene).flatMap(({ path }) => (path === undefined ? [] : [path]));
       const grounds = paths.map(({ role }) => role === 'ground');
-      expect(grounds.lastIndexOf(true), drawing.title).toBeLessThan(
-        paths.findIndex(({ role }) => role === 'other'),
-      );
+      const others = paths.findIndex(({ role }) => role === 'other');
+      // A neckband, broken because it is long, is the same line in every size.
+      expect(others >= 0, drawing.title).toBe(drawing.title !== 'Neckband');
+      if (others >= 0) expect(grounds.lastIndexOf(true), drawing.title).toBeLessThan(others);
     }
   });
 

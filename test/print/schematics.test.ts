@@ -34,6 +34,14 @@ function* sizesIn(shapes: readonly Shape[]): Generator<number> {
   }
 }
 
+function* groupsIn(shapes: readonly Shape[]): Generator<string | null> {
+  for (const shape of shapes) {
+    if (shape.kind !== 'group') continue;
+    yield shape.name;
+    yield* groupsIn(shape.shapes);
+  }
+}
+
 const CASES = (['vest', 'tee', 'hat'] as const).flatMap((name) =>
   (['a4', 'letter'] as const).flatMap((paper) =>
     (['standard', 'large-print', 'ink-saving'] as const).flatMap((edition) =>
@@ -53,9 +61,14 @@ describe('every edition', () => {
     const { pages } = layOut(booklet, { paper, edition }, resourcesOf(schematics));
     const images = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === 'image'));
     expect(images.length).toBe(schematics.drawings.length);
-    // An edition of all sizes shows the outlines of all of them, and says which is which.
-    for (const { notes = [] } of schematics.drawings)
-      expect(notes.some((words) => words.includes('broken lines are the other sizes'))).toBe(sizes === 'all');
+    // An edition of all sizes shows the outlines of all of them and says which is which; a neckband, broken because it
+    // is long, looks the same in all, and nothing is said of lines that nobody sees.
+    for (const { name: shown, title, notes = [] } of schematics.drawings) {
+      const nested = sizes === 'all' && title !== 'Neckband';
+      const { shapes } = schematics.scenes.get(shown)!;
+      expect(notes.some((words) => words.includes('broken lines are the other sizes'))).toBe(nested);
+      expect([...groupsIn(shapes)].includes('other size')).toBe(nested);
+    }
     // What is said of a drawing is on its page.
     for (const { marks } of pages) {
       const own = marks.flatMap((mark) => (mark.kind === 'image' ? [mark.name] : []));
@@ -71,6 +84,8 @@ describe('every edition', () => {
         edition === 'large-print' ? 18 : style.looks.caption.size,
       );
       expect(image.x + image.width).toBeLessThanOrEqual(style.page.width - style.margin.right + 0.01);
+      // A small piece grows with the type beside it.
+      if (edition === 'large-print') expect(scene.width).toBeGreaterThan(9 * 18);
       // One size alone has its own numbers and nobody else's.
       if (sizes === 'one') expect(scene.alt).not.toMatch(/\d \(\d|\(.*, .*\)/);
     }
