@@ -138,6 +138,8 @@ export interface SizeKey {
 export interface Together {
   readonly kind: 'together';
   readonly blocks: readonly Block[];
+  /** They are read at one glance: rather half a page is left empty. */
+  readonly glance: boolean;
 }
 
 /** A block that is not parted from the block after it. */
@@ -328,7 +330,16 @@ export const caution = (title: string, paragraphs: readonly Text[]): Caution => 
   paragraphs: paragraphs.map(words),
 });
 export const sizeKey = (title: string, text: Text): SizeKey => ({ kind: 'key', title, words: words(text) });
-export const together = (...blocks: readonly Block[]): Together => ({ kind: 'together', blocks });
+export const together = (...blocks: readonly Block[]): Together => ({
+  kind: 'together',
+  blocks,
+  glance: false,
+});
+export const atOneGlance = (...blocks: readonly Block[]): Together => ({
+  kind: 'together',
+  blocks,
+  glance: true,
+});
 export const withNext = (block: Block): WithNext => ({ kind: 'with-next', block });
 export const space = (amount: Space['amount']): Space => ({ kind: 'space', amount });
 export const pageBreak: PageBreak = { kind: 'page-break' };

@@ -18,8 +18,11 @@ import { entrySlices } from './entries.ts';
 import { measureFigure } from './figure.ts';
 import { breakLines, JOIN, naturalWidth } from './lines.ts';
 import { type Tag, tag } from './page.ts';
-import { BREAK, bindAll, bindFirst, heightOf, type Slice, withGap } from './slice.ts';
+import { BREAK, bindAll, bindFirst, heightOf, holdEnds, type Slice, withGap } from './slice.ts';
 import { measureTable } from './table.ts';
+
+/** Part of a page that is too little to turn over for. */
+const END = 0.1;
 
 /** Slices of the parts, and their tags under `root`, one section for each part. */
 export function measureParts(parts: readonly Part[], root: Tag, desk: Desk): Slice[] {
@@ -35,7 +38,7 @@ export function measureParts(parts: readonly Part[], root: Tag, desk: Desk): Sli
     level = composer.level;
     if (section.children.length > 0) root.children.push(section);
     if (part.newPage && desk.style.partPages && own.length > 0) own[0] = { ...own[0]!, opens: true };
-    slices.push(...own);
+    slices.push(...holdEnds(own, END * desk.height));
   }
   return slices;
 }
@@ -64,7 +67,8 @@ class Composer {
     switch (block.kind) {
       case 'together': {
         const slices = block.blocks.flatMap((inner) => this.add(inner));
-        return heightOf(slices) <= this.#desk.height * 0.95 ? bindAll(slices, BREAK.together) : slices;
+        const cost = block.glance ? BREAK.glance : BREAK.together;
+        return heightOf(slices) <= this.#desk.height * 0.95 ? bindAll(slices, cost) : slices;
       }
       case 'with-next': {
         const slices = this.add(block.block);

@@ -15,6 +15,8 @@ export const BREAK = {
   inside: 5,
   /** Inside blocks that should stay together. */
   together: 45,
+  /** Inside what is read at one glance: a chart and what is said of it. */
+  glance: 120,
   /** Leaves one line of a paragraph, one row of a table, one item of a list alone. */
   lone: 160,
   /** Parts a heading from its text, a head from its table, a picture from its caption. */
@@ -70,6 +72,26 @@ export function bindFirst(slices: readonly Slice[], cost: number): Slice[] {
 /** Raises the cost of every break inside. */
 export function bindAll(slices: readonly Slice[], cost: number): Slice[] {
   return slices.map((one, i) => (i === 0 ? one : { ...one, cost: Math.max(one.cost, cost) }));
+}
+
+/**
+ * Holds the end of every section together: its last row and its "Fasten off" are not turned over for alone. A
+ * section is what stands between two headings of level 1 or 2; `most` is the height of an end.
+ */
+export function holdEnds(slices: readonly Slice[], most: number): Slice[] {
+  const held = [...slices];
+  let left = 0;
+  for (let i = slices.length - 1; i > 0; i--) {
+    const one = slices[i]!;
+    if (one.bookmark !== null && one.bookmark.level < 3) {
+      left = 0;
+      continue;
+    }
+    left += one.height;
+    if (left <= most) held[i] = { ...one, cost: Math.max(one.cost, BREAK.together) };
+    left += one.gap;
+  }
+  return held;
 }
 
 /** The space above the first slice. */

@@ -73,13 +73,18 @@ function setTable(table: Table, plan: Plan, parent: Tag, desk: Desk): Slice[] {
   own.children.push(tag('THead', {}, [tag('TR', {}, headTags)]));
   const head = bindAll(row.set(headCells, true, headTags, under), BREAK.strand);
   slices.push(...bindFirst(head, slices.length > 0 ? BREAK.strand : BREAK.free));
-  // Above a page's first row the head comes again, for the eye only.
-  const carry = row.set(
-    headCells,
-    true,
-    headCells.map(() => null),
-    under,
-  );
+  // Above a page's first row caption and head come again, for the eye only: the caption may hold the unit.
+  const again = textSlices(desk, [span(table.caption, looks.tableCaption)], desk.left, desk.width, [null]);
+  const carry = [
+    ...again,
+    ...(again.length > 0 ? [slice(4, [])] : []),
+    ...row.set(
+      headCells,
+      true,
+      headCells.map(() => null),
+      under,
+    ),
+  ];
 
   const body = tag('TBody');
   if (table.rows.length > 0) own.children.push(body);

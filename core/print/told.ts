@@ -56,14 +56,15 @@ export function tellTable(table: Table, parent: Tag, desk: Desk): Slice[] {
       slices.push(...bindFirst(lines, cost));
     }
   }
-  if (table.note) slices.push(...noteSlices(table.note, parent, desk));
+  // Told in lines there is no rule to part it from them: it stands off like a paragraph.
+  if (table.note) slices.push(...noteSlices(table.note, parent, desk, spaces.paragraph));
   return slices;
 }
 
 /** The remark under a table. */
-export function noteSlices(note: Words, parent: Tag, desk: Desk): Slice[] {
+export function noteSlices(note: Words, parent: Tag, desk: Desk, gap = 5): Slice[] {
   const own = tag('Note');
   parent.children.push(own);
   const slices = textSlices(desk, [span(note, desk.style.looks.caption)], desk.left, desk.width, [own]);
-  return bindFirst(withGap(slices, 5), BREAK.strand);
+  return bindFirst(withGap(slices, gap), BREAK.strand);
 }

@@ -26,7 +26,7 @@ import {
 import { breakPages } from '../../core/print/flow.ts';
 import { type Layout, layOut } from '../../core/print/layout.ts';
 import type { Page, Tag, TextMark } from '../../core/print/page.ts';
-import { BREAK, slice } from '../../core/print/slice.ts';
+import { BREAK, holdEnds, slice } from '../../core/print/slice.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import { SIZES, sample } from './sample.ts';
 import { owned, resources, squeeze, textByTag, walk } from './tools.ts';
@@ -414,6 +414,18 @@ describe('page breaks', () => {
     expect(breakPages(opening(1), 100)).toEqual([0, 10]);
   });
 
+  test('do not turn over for the end of a section alone', () => {
+    const heading = { title: 'Sleeve', level: 1 } as const;
+    // Eleven lines and five: the first section would be parted before its last line.
+    const slices = lines(16, 10).map((one, i) => (i === 0 || i === 11 ? { ...one, bookmark: heading } : one));
+    const held = holdEnds(slices, 30);
+    expect(held.map(({ cost }) => cost === BREAK.together)).toEqual(
+      slices.map((_, i) => [8, 9, 10, 13, 14, 15].includes(i)),
+    );
+    expect(breakPages(slices, 100)).toEqual([0, 10]);
+    expect(breakPages(held, 100)).toEqual([0, 7]);
+  });
+
   test('count the repeated head of a table', () => {
     const carry = lines(3, 10);
     const slices = lines(16, 10).map((one) => ({ ...one, carry }));
@@ -444,6 +456,15 @@ describe('tables', () => {
     expect(tablesOf(layout).length).toBe(1);
     for (const mark of body(layout.pages[0]!))
       expect(mark.size).toBeGreaterThanOrEqual(layout.style.tableLimit);
+  });
+
+  test('that goes over a page has its caption above each part of it', () => {
+    const layout = lay(wide(4, 60));
+    expect(layout.pages.length).toBeGreaterThan(1);
+    for (const page of layout.pages)
+      expect(page.marks.some((mark) => mark.kind === 'text' && mark.text === 'Finished measurements')).toBe(
+        true,
+      );
   });
 
   test.each([20, 30, 50])(

@@ -6,7 +6,7 @@
 import { drawChart } from '../../drawing/chart/chart.ts';
 import type { Scene } from '../../drawing/scene.ts';
 import type { Study } from '../../study/index.ts';
-import { type Block, drawing, figure, heading, type Part, paragraph, part, together } from '../content.ts';
+import { atOneGlance, type Block, drawing, figure, heading, type Part, paragraph, part } from '../content.ts';
 import type { Style } from '../style.ts';
 import { type EditionChoice, readerFor } from './reader.ts';
 
@@ -73,7 +73,7 @@ export function chartsPart(charts: readonly EditionChart[]): Part | null {
       );
       const said = notes.map((note) => paragraph(note));
       const [first, ...rest] = placed;
-      return [together(heading(2, title), ...said, ...(first === undefined ? [] : [first])), ...rest];
+      return [atOneGlance(heading(2, title), ...said, ...(first === undefined ? [] : [first])), ...rest];
     }),
   );
 }

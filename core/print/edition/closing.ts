@@ -44,7 +44,8 @@ export function cautionsPart(reader: Reader, given: readonly GivenCaution[]): Pa
   // It never stands on a page without the last of the cautions that it is said of.
   if (trade.some((one) => one.when.long !== true))
     blocks.push(together(blocks.pop()!, paragraph(ours(deferral))));
-  return blocks.length === 0 ? null : part('Cautions', blocks);
+  // They are read at one glance where a page can hold them.
+  return blocks.length === 0 ? null : part('Cautions', [together(...blocks)]);
 
   function ours(text: string): string {
     return hold(inReadersEnglish(text.trim(), reader)).replace(/(?<=\p{L})'(?=\p{L})/gu, '’');
