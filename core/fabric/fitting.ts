@@ -79,14 +79,14 @@ export function fitOpen(
     stop?.kind === 'before-last' && p.trials === 0 && (item.type === 'work' || item.type === 'group');
   const limit = asks ? lastIndexes(p, stop) : null;
   const told = p.facts.length;
-  const ok = fit(p, item, rest, then, top);
+  const ok = fitted(p, item, rest, then, top);
   // "To last 12 sts" of 10: nothing is worked, and what comes after need not miss anything.
   if (asks && limit !== null && limit.short !== null && p.facts.length === told)
     missing(p, stop, stop.noun, limit.n, limit.short);
   return ok;
 }
 
-function fit(p: Progress, item: Open, rest: readonly Step[], then: () => boolean, top: boolean): boolean {
+function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => boolean, top: boolean): boolean {
   const stop = stopOf(item);
   if (item.type === 'work' || item.type === 'group') p.enter(item.places[0]?.part);
   if (item.type === 'choice') reportUnmet(p, item.works);
