@@ -6,6 +6,7 @@
 import type { Rule } from './rule.ts';
 import { abbreviationNotExplained } from './rules/abbreviation-not-explained.ts';
 import { abbreviationNotUsed } from './rules/abbreviation-not-used.ts';
+import { bracketsDiffer } from './rules/brackets-differ.ts';
 import { broughtInUnsure } from './rules/brought-in-unsure.ts';
 import { cautionPrinted } from './rules/caution-printed.ts';
 import { chartWithoutRows } from './rules/chart-without-rows.ts';
@@ -39,6 +40,7 @@ import { pieceNotPutTogether } from './rules/piece-not-put-together.ts';
 import { pieceWithoutRows } from './rules/piece-without-rows.ts';
 import { piecesDoNotMeet } from './rules/pieces-do-not-meet.ts';
 import { punctuationSlip } from './rules/punctuation-slip.ts';
+import { repeatInSizeBrackets } from './rules/repeat-in-size-brackets.ts';
 import { roundsContradicted } from './rules/rounds-contradicted.ts';
 import { rowCountOutOfLine } from './rules/row-count-out-of-line.ts';
 import { rowInWordsNotThere } from './rules/row-in-words-not-there.ts';
@@ -97,6 +99,8 @@ export const RULES: readonly Rule[] = [
   termInDoubt,
   otherTermsInProse,
   wordingDiffers,
+  bracketsDiffer,
+  repeatInSizeBrackets,
   wordRepeated,
   punctuationSlip,
   linkNotPlain,

@@ -700,6 +700,58 @@ export const editing: readonly Planted[] = [
     node: 'finishing:1',
     words: 'sleeves',
   },
+  {
+    name: 'a repeat in the brackets of the sizes',
+    plant: reword('back-2', 'Ch 1, (sc in next st) 72 (80, 88) times, turn.'),
+    code: 'repeat-in-size-brackets',
+    node: 'back-2',
+    words: '(sc in next st)',
+    saying: ['in round brackets', 'square ones'],
+    fix: '[sc in next st]',
+  },
+  {
+    name: 'a repeat in the brackets that a figure is printed in',
+    plant: reword('back-2', 'Ch 1, (sc in next st, sc in next st) 36 times, turn. ({panel stitches} sc)'),
+    code: 'repeat-in-size-brackets',
+    node: 'back-2',
+    words: '(sc in next st, sc in next st)',
+    fix: '[sc in next st, sc in next st]',
+  },
+  {
+    name: 'sizes and a repeat in square brackets, as the house has its sizes',
+    plant: all(
+      reword('back-2', 'Ch 1, [sc in next st] 72[80, 88] times, turn.'),
+      reword('back-0', 'Ch 73[81, 89].'),
+      reword('front-0', 'Ch 73[81, 89].'),
+    ),
+    code: 'repeat-in-size-brackets',
+    node: 'back-2',
+    words: '[sc in next st]',
+    saying: ['in square brackets', 'round ones'],
+    fix: '(sc in next st)',
+  },
+  {
+    name: 'one repeat in round brackets among others in square ones',
+    plant: all(
+      reword('front-1', 'Sc in 2nd ch from hook, [sc in next ch] 5 times, sc in each ch across, turn.'),
+      reword('front-2', 'Ch 1, [sc in next 2 sts] twice, sc in each st across, turn.'),
+      reword('back-2', 'Ch 1, (sc in next 2 sts) twice, sc in each st across, turn.'),
+    ),
+    code: 'brackets-differ',
+    node: 'back-2',
+    words: '(sc in next 2 sts)',
+    saying: ['repeats stand in square brackets', 'here in round ones'],
+    fix: '[sc in next 2 sts]',
+  },
+  {
+    name: 'sizes in square brackets where figures are printed in round ones',
+    plant: note('Leave 20 [22, 24] sts for the neck.'),
+    code: 'brackets-differ',
+    node: 'notes:0',
+    words: '20 [22, 24]',
+    saying: ['numbers for the sizes stand in round brackets'],
+    fix: '20 (22, 24)',
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -862,4 +914,25 @@ export const sound: readonly {
     ),
   },
   { name: 'an apostrophe and inches', plant: note('The maker\'s own swatch was 4" (10 cm) wide.') },
+  {
+    name: 'repeats in square brackets beside sizes in round ones',
+    plant: reword('back-2', 'Ch 1, [sc in next st] {panel stitches} times, turn.'),
+  },
+  {
+    name: 'stitches in one place in round brackets, repeats in square ones',
+    plant: reword('back-2', 'Ch 1, [(sc, ch 1, sc) in next st, sk 1 st] 36 (40, 44) times, turn.'),
+    except: ['count-drifts', 'stitches-passed-over', 'pieces-do-not-meet', 'wording-differs'],
+  },
+  {
+    name: 'a repeat that goes out of the way of the sizes, and one that need not',
+    plant: all(
+      reword('front-1', 'Sc in 2nd ch from hook, (sc in next ch) 5 times, sc in each ch across, turn.'),
+      reword('front-2', 'Ch 1, (sc in next 2 sts) twice, sc in each st across, turn.'),
+      reword('back-2', 'Ch 1, [sc in next st] {panel stitches} times, turn.'),
+    ),
+  },
+  {
+    name: 'sizes in square brackets throughout',
+    plant: all(reword('back-0', 'Ch 73[81, 89].'), reword('front-0', 'Ch 73[81, 89].')),
+  },
 ];

@@ -6,11 +6,13 @@ import { describe, expect, it } from 'vitest';
 import { FIGURE, type FigureText, type Pattern } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
 import { CATALOGUE } from '../../core/findings/index.ts';
+import { bring } from '../../core/intake/bring.ts';
 import { translate } from '../../core/notation/translate.ts';
 import { hatPattern, panelPattern, raglanPattern } from '../../core/outlines/index.ts';
 import { wordsPointedAt } from '../../core/review/accepted.ts';
 import { RULES } from '../../core/review/index.ts';
 import { writtenTexts } from '../../core/study/written.ts';
+import { oldPatterns } from '../intake/old-patterns.ts';
 import { findingsOf } from './builder.ts';
 import { type Example, examples, type Fault, faults } from './faults.ts';
 import { houses } from './houses.ts';
@@ -90,6 +92,15 @@ describe('the clean examples', () => {
 describe('patterns in other houses’ styles', () => {
   it.each(Object.entries(houses))('have nothing to find: %s', (_, pattern) => {
     expect(told(findingsOf(pattern))).toEqual([]);
+  });
+
+  /** Rules of how numbers, repeats, fit and sides are told, which old patterns keep to in their own ways. */
+  const OF_STYLE = new Set(['repeat-in-size-brackets', 'brackets-differ']);
+
+  it.each(oldPatterns.map((old) => [old.style, old] as const))('brought in: %s', (_, { text, terms }) => {
+    const result = bring(text, { terms, title: 'File', date: '2026-01-01' });
+    const found = result.ok ? findingsOf(result.brought.pattern) : null;
+    expect(told(found!.filter(({ code }) => OF_STYLE.has(code)))).toEqual([]);
   });
 
   /** What an outline leaves to the maker, and says so. */

@@ -1167,4 +1167,29 @@ export const faults: readonly Fault[] = [
     code: 'gauge-worked-otherwise',
     at: 'hat',
   },
+  {
+    in: 'vest',
+    name: 'a repeat in round brackets in a row with a list of counts',
+    plant: swap(`*${VEST_V}`, '(sk 2 sts, V-st in next st) to last 2 sts'),
+    code: 'repeat-in-size-brackets',
+    at: { text: '(sk 2 sts, V-st in next st)' },
+    words: '(sk 2 sts, V-st in next st)',
+  },
+  {
+    in: 'hat',
+    name: 'two rounds with their repeats in two kinds of brackets',
+    plant: both(
+      swap(
+        '*1 htr in next st, 2 htr in next st; rep from * around',
+        '[1 htr in next st, 2 htr in next st] 8 times',
+      ),
+      swap(
+        '*1 htr in each of next 2 sts, 2 htr in next st; rep from * around',
+        '(1 htr in each of next 2 sts, 2 htr in next st) 8 times',
+      ),
+    ),
+    code: 'brackets-differ',
+    at: { text: '(1 htr in each of next 2 sts' },
+    words: '(1 htr in each of next 2 sts, 2 htr in next st)',
+  },
 ];
