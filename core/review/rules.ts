@@ -17,6 +17,7 @@ import { coverIncomplete } from './rules/cover-incomplete.ts';
 import { editionNotStated } from './rules/edition-not-stated.ts';
 import { finishedMeasurementOff } from './rules/finished-measurement-off.ts';
 import { finishingNotGiven } from './rules/finishing-not-given.ts';
+import { fitInWordsOff } from './rules/fit-in-words-off.ts';
 import { gaugeInWordsDiffers } from './rules/gauge-in-words-differs.ts';
 import { gaugeNotGiven } from './rules/gauge-not-given.ts';
 import { gaugeWorkedOtherwise } from './rules/gauge-worked-otherwise.ts';
@@ -127,6 +128,7 @@ export const RULES: readonly Rule[] = [
   lengthUntilOff,
   typedMeasurementOff,
   finishedMeasurementOff,
+  fitInWordsOff,
   testerMeasuredOff,
   piecesDoNotMeet,
   meetingWithoutEdge,

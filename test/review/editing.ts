@@ -87,6 +87,30 @@ const piece = (id: string, name: string): Piece => ({
   meets: [],
 });
 
+/** Bodies 10 cm narrower than the panels, 90, 100 and 110 cm all round, or as wide as said. */
+const worn = (...bodies: readonly number[]): Plant =>
+  all(
+    (pattern) => ({
+      ...pattern,
+      lines: [
+        {
+          id: 'bust',
+          name: 'bust',
+          printed: 'To fit bust',
+          note: null,
+          kind: 'body',
+          measure: 'bust',
+          bound: 'upper',
+          overtyped: Object.fromEntries(
+            ['s', 'm', 'l'].map((label, i) => [`size-${label}`, cm(bodies[i] ?? 80 + 10 * i)]),
+          ),
+        },
+        ...pattern.lines,
+      ],
+    }),
+    inLine('around', { note: 'bust' }),
+  );
+
 /** A block left out. */
 const without = (id: string): Plant => inBlock(id, () => []);
 
@@ -752,6 +776,41 @@ export const editing: readonly Planted[] = [
     saying: ['numbers for the sizes stand in round brackets'],
     fix: '20 (22, 24)',
   },
+  {
+    name: 'an oversized vest with 10 cm of ease',
+    plant: all(worn(), about({ description: 'An oversized, plain vest of two panels.' })),
+    code: 'fit-in-words-off',
+    node: 'cover:description',
+    words: 'oversized',
+    saying: ['at least 15 cm (6 in) wider than the body', '"All round" comes out 10 cm (4 in) wider'],
+  },
+  {
+    name: 'advice on fit that begins with another fit',
+    plant: all(worn(), about({ fit: 'Oversized: choose the size 10 cm (4 in) larger than your bust.' })),
+    code: 'fit-in-words-off',
+    node: 'cover:fit',
+    at: [0, 9],
+    fix: 'Standard',
+  },
+  {
+    name: 'a close fit that one size has not',
+    // 100 cm round a bust of 80 cm.
+    plant: all(worn(90, 80, 110), note('The vest has a close fit.')),
+    code: 'fit-in-words-off',
+    node: 'notes:0',
+    words: 'close fit',
+    sizes: [1],
+    saying: ['no more than 5 cm (2 in) wider', 'comes out 20 cm (7¾ in) wider'],
+  },
+  {
+    name: 'a roomy garment that is narrower than its wearer',
+    plant: all(worn(80, 90, 114), note('It is roomy.')),
+    code: 'fit-in-words-off',
+    node: 'notes:0',
+    words: 'roomy',
+    sizes: [2],
+    saying: ['comes out 4 cm (1½ in) narrower'],
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -935,4 +994,23 @@ export const sound: readonly {
     name: 'sizes in square brackets throughout',
     plant: all(reword('back-0', 'Ch 73[81, 89].'), reword('front-0', 'Ch 73[81, 89].')),
   },
+  {
+    name: 'the fit that the ease makes, and others that are denied, offered or of a part',
+    plant: all(
+      worn(),
+      about({ description: 'A vest with a standard fit.', fit: 'Standard: it is not oversized.' }),
+      note('For an oversized fit choose a larger size. Work a snug cuff and fitted sleeve caps.'),
+      note('If you like a close-fitting vest, use a smaller hook. A classic vest for every day.'),
+    ),
+    except: ['hook-not-listed', 'piece-in-words-not-there'],
+  },
+  {
+    name: 'an oversized vest for children',
+    plant: all(
+      (pattern) => ({ ...pattern, sizes: ['S', 'M', 'L'].map((label) => size(label, [8, 10])) }),
+      worn(),
+      about({ description: 'An oversized vest.' }),
+    ),
+  },
+  { name: 'a fit of what has no body to compare', plant: about({ description: 'An oversized vest.' }) },
 ];

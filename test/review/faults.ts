@@ -1192,4 +1192,12 @@ export const faults: readonly Fault[] = [
     at: { text: '(1 htr in each of next 2 sts' },
     words: '(1 htr in each of next 2 sts, 2 htr in next st)',
   },
+  {
+    in: 'vest',
+    name: 'a boxy vest that is called close-fitting',
+    plant: swap('A boxy vest', 'A close-fitting vest'),
+    code: 'fit-in-words-off',
+    at: 'cover:description',
+    words: 'close-fitting',
+  },
 ];
