@@ -24,6 +24,7 @@ import { gaugeWorkedOtherwise } from './rules/gauge-worked-otherwise.ts';
 import { hookNotGiven } from './rules/hook-not-given.ts';
 import { hookNotListed } from './rules/hook-not-listed.ts';
 import { hookNotUsed } from './rules/hook-not-used.ts';
+import { lastSideDiffers } from './rules/last-side-differs.ts';
 import { leftoverText } from './rules/leftover-text.ts';
 import { lengthInOneUnit } from './rules/length-in-one-unit.ts';
 import { lengthInWordsOff } from './rules/length-in-words-off.ts';
@@ -117,6 +118,7 @@ export const RULES: readonly Rule[] = [
   spiralNotSaid,
   yarnNotFastenedOff,
   sideOfWorkOff,
+  lastSideDiffers,
   rowInWordsNotThere,
   countInWordsOff,
   countDrifts,

@@ -111,6 +111,9 @@ const worn = (...bodies: readonly number[]): Plant =>
     inLine('around', { note: 'bust' }),
   );
 
+/** Rows fitted to the nearest, even or odd: 72, 76 and 79 for 40, 42 and 44 cm at 18 rows in 10 cm. */
+const oddRows: Plant = inLine('rows', { cycle: 1, endOn: 1 });
+
 /** A block left out. */
 const without = (id: string): Plant => inBlock(id, () => []);
 
@@ -811,6 +814,14 @@ export const editing: readonly Planted[] = [
     sizes: [2],
     saying: ['comes out 4 cm (1½ in) narrower'],
   },
+  {
+    name: 'a piece that ends on the right side in one size',
+    plant: oddRows,
+    code: 'last-side-differs',
+    node: 'front-3',
+    sizes: [2],
+    saying: ['in size L', 'after a right-side row, in the others after a wrong-side one'],
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -1013,4 +1024,24 @@ export const sound: readonly {
     ),
   },
   { name: 'a fit of what has no body to compare', plant: about({ description: 'An oversized vest.' }) },
+  {
+    name: 'a side that differs and is told',
+    plant: all(
+      oddRows,
+      prose('front-3', 'Sizes S and M end after a WS row, size L after a RS row.'),
+      prose('back-3', 'In size L the last row is on the right side.'),
+    ),
+  },
+  {
+    name: 'a row more that is told to one size alone',
+    plant: all(more('front-3', 'front-2', 1, 'L'), more('back-3', 'back-2', 1, 'L')),
+    except: ['row-count-out-of-line', 'count-drifts'],
+  },
+  {
+    name: 'pieces without sides',
+    plant: all(oddRows, (pattern) => ({
+      ...pattern,
+      pieces: pattern.pieces.map((each) => ({ ...each, firstSide: null })),
+    })),
+  },
 ];

@@ -1200,4 +1200,67 @@ export const faults: readonly Fault[] = [
     at: 'cover:description',
     words: 'close-fitting',
   },
+  {
+    in: 'vest',
+    name: 'a pocket with a row more in one size',
+    plant: (pattern) => ({
+      ...pattern,
+      lines: [
+        ...pattern.lines,
+        {
+          id: 'line-pocket',
+          name: 'pocket rows',
+          printed: null,
+          note: null,
+          kind: 'typed',
+          values: {
+            each: Object.fromEntries(
+              pattern.sizes.map(({ id }) => [
+                id,
+                { value: id === 'size-l' ? 21 : 20, unit: 'none' as const },
+              ]),
+            ),
+          },
+        },
+      ],
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...pattern.pieces[0]!,
+          id: 'pocket',
+          name: 'Pocket',
+          start: { kind: 'chain' },
+          meets: [],
+          blocks: [
+            ...[
+              'Ch 21.',
+              'Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+              'Ch 1, sc in each st across, turn. (20 sc)',
+            ].map(
+              (words, i): Block => ({
+                type: 'row',
+                id: `pocket-${i}`,
+                text: figured(words),
+                sizes: null,
+                form: i === 0 ? 'foundation' : 'row',
+                title: null,
+              }),
+            ),
+            {
+              type: 'repeat',
+              id: 'pocket-rest',
+              first: 'pocket-2',
+              last: 'pocket-2',
+              until: { kind: 'total', rows: 'pocket rows' },
+              sizes: null,
+            },
+            { type: 'prose', id: 'pocket-off', text: figured('Fasten off.'), sizes: null },
+          ],
+        },
+      ],
+    }),
+    code: 'last-side-differs',
+    at: 'pocket-rest',
+    sizes: ['L'],
+  },
 ];

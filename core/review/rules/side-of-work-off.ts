@@ -1,9 +1,10 @@
 /** The words name a side of the work that does not face on that row. */
 import { perSize, text } from '../../findings/phrases.ts';
-import type { BlockInSize, Side } from '../../study/index.ts';
+import type { Side } from '../../study/index.ts';
 import { blockAt, rowsBefore } from '../blocks.ts';
 import { foundIn, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
+import { lastSide } from '../sides.ts';
 
 interface Named {
   /** Of the row itself, or of the last row before the words. */
@@ -25,6 +26,15 @@ const BEFORE = new RegExp(
 
 const sideOf = (words: string): Side => (/^[rR]/u.test(words) ? 'RS' : 'WS');
 
+/** Letters on either side in which a sentence may name sizes: no more are looked at, however long the text. */
+const NEAR = 80;
+
+const namesSizes = (text: string, from: number, to: number): boolean =>
+  /\bsizes?\b/iu.test(
+    /[^.;]*$/u.exec(text.slice(Math.max(0, from - NEAR), from))![0] +
+      /^[^.;]*/u.exec(text.slice(to, to + NEAR))![0],
+  );
+
 const named = looking((text, kind): readonly Named[] => {
   if (!/\b[RWrw](?:S|ight|rong)/u.test(text)) return [];
   const found: Named[] = [];
@@ -37,23 +47,14 @@ const named = looking((text, kind): readonly Named[] => {
       to: own.index + own[0].length,
     });
   if (kind === 'prose')
-    for (const match of text.matchAll(BEFORE))
-      found.push({
-        of: 'before',
-        side: sideOf(match[1] ?? match[2]!),
-        from: match.index,
-        to: match.index + match[0].length,
-      });
+    for (const match of text.matchAll(BEFORE)) {
+      const [from, to] = [match.index, match.index + match[0].length];
+      // "Sizes S and M end after a WS row, size L …": the words part the sizes themselves.
+      if (!namesSizes(text, from, to))
+        found.push({ of: 'before', side: sideOf(match[1] ?? match[2]!), from, to });
+    }
   return found;
 });
-
-const other = (side: Side): Side => (side === 'RS' ? 'WS' : 'RS');
-
-/** The side that faced on the last row of a block in one size. */
-function lastSide({ side, rows }: BlockInSize, flat: boolean): Side | null {
-  if (side === null || rows === 0) return null;
-  return flat && rows % 2 === 0 ? other(side) : side;
-}
 
 export const sideOfWorkOff: Rule = {
   code: 'side-of-work-off',
