@@ -58,8 +58,7 @@ function namesIn(shapes: readonly Shape[]): string[] {
   return shapes.flatMap((shape) => (isGroup(shape) ? [shape.name ?? '', ...namesIn(shape.shapes)] : []));
 }
 
-/** Where the shapes of a group lie on the average. */
-function middleOf(shape: Shape): { x: number; y: number } {
+function pointsOf(shape: Shape): { xs: readonly number[]; ys: readonly number[] } {
   const points: [number, number][] = [];
   const visit = (one: Shape): void => {
     if (isGroup(one)) for (const inner of one.shapes) visit(inner);
@@ -67,12 +66,24 @@ function middleOf(shape: Shape): { x: number; y: number } {
       for (const step of one.steps) if (step.length > 1) points.push(step.slice(-2) as [number, number]);
   };
   visit(shape);
-  const sum = points.reduce(([x, y], [px, py]) => [x + px, y + py], [0, 0]);
-  return { x: sum[0]! / points.length, y: sum[1]! / points.length };
+  return { xs: points.map(([x]) => x), ys: points.map(([, y]) => y) };
 }
 
-const rowGroup = ({ parts }: ChartDrawing, index: number): readonly Shape[] => {
-  const row = parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === `row ${index}`);
+/** Where the shapes of a group lie on the average. */
+function middleOf(shape: Shape): { x: number; y: number } {
+  const { xs, ys } = pointsOf(shape);
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  return { x: mean(xs), y: mean(ys) };
+}
+
+/** From one corner of the box about a group's points to the other. */
+function lengthOf(shape: Shape): number {
+  const { xs, ys } = pointsOf(shape);
+  return Math.hypot(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+}
+
+const rowGroup = ({ parts }: ChartDrawing, index: number, part = 0): readonly Shape[] => {
+  const row = parts[part]!.shapes.find((shape) => isGroup(shape) && shape.name === `row ${index}`);
   return row !== undefined && isGroup(row) ? row.shapes : [];
 };
 
@@ -221,6 +232,19 @@ describe('what a chart shows', () => {
     expect(drawing.notes.join(' ')).not.toContain('instead of');
     expect(namesIn(drawing.parts[0]!.shapes)).toContain('ring 4');
     expect(readChart(drawing.parts, 3).map(({ stitches }) => stitches)).toEqual([12, 24, 36]);
+  });
+
+  test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 12.');
+      work.row('Ch 3, dc in 4th ch from hook and in each ch across, turn. (13 dc)');
+    });
+    const made = named(rowGroup(drawing, 0), 'stitch t3').map(lengthOf);
+    // All upright: none longer than a stitch of its height.
+    expect(made).toHaveLength(12);
+    for (const length of made) expect(length).toBeLessThan(36);
+    const base = drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'foundation')!;
+    expect(isGroup(base) && base.shapes.length).toBe(12);
   });
 
   test('rounds about a foundation chain lie on both sides of it', () => {

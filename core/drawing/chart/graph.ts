@@ -156,7 +156,9 @@ function standingOn(
   if (first.belowForm === 'chain' || first.below.every((site) => site.kind === 'chain')) {
     // Chains skipped at the hook rise as the edge, but for those that lie under its space.
     const edge = first.stood !== null && first.stood.on === null ? first.stood : null;
-    const raised = edge === null ? 0 : edge.upright + edge.space;
+    // Chains made anew at the hook ("ch 3, dc in 4th ch from hook") are not among those below.
+    const skipped = first.below.findIndex((site) => first.makings.some(({ feet }) => feet.includes(site)));
+    const raised = edge === null ? 0 : Math.min(edge.upright + edge.space, Math.max(0, skipped));
     return { base: first.below.slice(raised).map(node), baseKind: 'chain' };
   }
   return { base: (first.turned ? first.below.slice().reverse() : first.below).map(node), baseKind: 'row' };
