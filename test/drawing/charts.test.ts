@@ -234,6 +234,31 @@ describe('what a chart shows', () => {
     expect(readChart(drawing.parts, 3).map(({ stitches }) => stitches)).toEqual([12, 24, 36]);
   });
 
+  test('a motif on a large ring of chains is drawn about it, its stitches no longer than they are', () => {
+    const { drawing } = drawn((work) => {
+      work.round('Ch 40, join with sl st in first ch to form a ring.');
+      work.round('Ch 1, 24 sc in ring, join with sl st in first sc. (24 sc)');
+    }, null);
+    expect(drawing.parts).toHaveLength(1);
+    expect(namesIn(drawing.parts[0]!.shapes)).toContain('ring 40');
+    expect(readChart(drawing.parts, 1).map(({ stitches }) => stitches)).toEqual([24]);
+    // About as high as wide, whatever stands at its beginning.
+    const { width, height } = drawing.parts[0]!;
+    expect(Math.abs(width - height)).toBeLessThan(0.1 * width);
+    const longest = Math.max(...named(rowGroup(drawing, 0), 'stitch t1').map(lengthOf));
+    expect(longest).toBeLessThan(20);
+  });
+
+  test('a ring too large for the sheet lies opened out under its stitches, which stand upright on it', () => {
+    const { drawing } = drawn((work) => {
+      work.round('Ch 150, join with sl st in first ch to form a ring.');
+      work.round('Ch 3 (counts as dc), 159 dc in ring, join with sl st in top of ch-3. (160 dc)');
+    }, null);
+    expect(namesIn(drawing.parts[0]!.shapes)).toContain('ring 150');
+    const stitches = drawing.parts.flatMap((_, part) => named(rowGroup(drawing, 0, part), 'stitch t3'));
+    for (const shape of stitches) expect(lengthOf(shape)).toBeLessThan(36);
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

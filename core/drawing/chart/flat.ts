@@ -141,7 +141,8 @@ function settledPlaces(graph: Graph): Places {
       const rises = r === 0 && hook !== undefined && node.site.turning && node.feet.length === 0;
       if (rises && node.kind !== 'space') return at.get(hook)! - graph.rows[0]!.way * 0.9;
       const own = byFeet(node, graph.rows[r]!.way, at);
-      return own === null || !isRound[r] ? own : across(own, node, r);
+      if (own === null || !isRound[r]) return own;
+      return node.feet.some(({ kind }) => kind === 'ring') ? null : across(own, node, r);
     });
   const fromAbove = (line: readonly Node[]) =>
     line.map((node) => {
@@ -221,9 +222,10 @@ export function layFlat(graph: Graph): Layout {
     const base = raised(filled(levels, level));
     const height = heightsOf(row.nodes);
     const alone = onlyOnes(row);
+    const opened = row.kind === 'round';
     line.forEach((node, i) => {
       if (node.kind === 'space') return;
-      places.set(node, standing(node, at.get(node)!, base[i]!, places, at, height(node), alone));
+      places.set(node, standing(node, at.get(node)!, base[i]!, places, at, height(node), alone, opened));
     });
     arcsOf(line, at, places, (i) => base[i]!);
     layPicots(row, places);
@@ -273,6 +275,7 @@ function standing(
   at: Places,
   height: number,
   alone: ReadonlySet<Node>,
+  opened: boolean,
 ): Placed {
   const feet = node.feet.map((foot) => {
     if (isRaised(node)) return onPost(places.get(foot)!);
@@ -280,8 +283,9 @@ function standing(
     const off = x - (at.get(under) ?? x);
     const lean = under.kind === 'space' && alone.has(under) ? (1.8 * off) / roomOf(under) : off / 2;
     if (Math.abs(off) > FARTHEST) return { x, y: base };
-    const stood = standOn(node, under, places, Math.max(-1, Math.min(1, lean)), RIGHT);
-    return under.kind === 'ring' && at.get(under) === undefined ? { x, y: base } : stood;
+    // A ring that is drawn opened out lies under all that goes into it.
+    if (under.kind === 'ring' && (opened || at.get(under) === undefined)) return { x, y: base };
+    return standOn(node, under, places, Math.max(-1, Math.min(1, lean)), RIGHT);
   });
   return risen(node, feet, { x, y: base }, UP, RIGHT, height);
 }

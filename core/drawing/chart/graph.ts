@@ -55,7 +55,7 @@ const KIND: Readonly<Record<Site['kind'], Node['kind']>> = {
   seam: 'stitch',
 };
 
-/** Largest ring of chains that rounds are drawn around; a longer chain is a tube, drawn opened out. */
+/** Largest ring whose chains are worked into one by one and that is drawn as a ring; a longer one is a tube. */
 const LARGEST_RING = 16;
 
 /** The graph of rows that follow one another. `firstSide`: side that faces on the first of them. */
@@ -63,7 +63,8 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
   const known = new Map<Site, Node>();
   const first = rows[0]!.trace;
   const { base, baseKind } = standingOn(first, known);
-  const inRing = first.ring !== null && first.ring <= LARGEST_RING && first.round;
+  const inHole = first.makings.some(({ feet }) => feet.some(({ kind }) => kind === 'ring'));
+  const inRing = first.ring !== null && (inHole || first.ring <= LARGEST_RING) && first.round;
   const made: ChartRow[] = [];
   // The first row is read from the right, unless its wrong side faces; a round anticlockwise.
   const about = first.round && baseKind === 'chain' && goAbout(base, nodesOf(first, 0, new Map(known)));

@@ -33,13 +33,22 @@ const SEAM = 1.25;
 const NUMBER = 0.8;
 /** Radius of a ring of yarn. */
 const HOLE = 0.5;
+/** Room for each chain of a ring; of a large one, which lies loose in the stitches, the further ones take less. */
+const RING = { few: 16, chain: 0.8, further: 0.45 } as const;
+
+/** Radius of a ring of so many chains. */
+function radiusOfRing(chains: number): number {
+  if (chains === 0) return 0;
+  const few = Math.min(chains, RING.few);
+  return (few * RING.chain + (chains - few) * RING.further) / FULL + 0.15;
+}
 
 const polar = (angle: number, r: number): Point => ({ x: Math.cos(angle) * r, y: Math.sin(angle) * r });
 
 /** Lays out rounds. Total. */
 export function layRounds(graph: Graph): Layout {
   const corners = cornersOf(graph.rows);
-  let hole = Math.max(HOLE, (graph.ring * 0.8) / FULL + (graph.ring > 0 ? 0.15 : 0));
+  let hole = Math.max(HOLE, radiusOfRing(graph.ring));
   let made = attempt(graph, corners, hole);
   // Rounds that are too full for their radius are given a wider hole first.
   for (let k = 0; k < 4 && made.short > 0.02 && hole < 3; k++) {
@@ -47,6 +56,12 @@ export function layRounds(graph: Graph): Layout {
     made = attempt(graph, corners, hole);
   }
   return made.layout;
+}
+
+/** The middle of rounds: from where they are laid, and where the stems of the first begin. */
+interface Middle {
+  readonly hole: number;
+  readonly ring: number;
 }
 
 interface Attempt {
@@ -59,13 +74,18 @@ function attempt(graph: Graph, corners: Corners | null, hole: number): Attempt {
   const places = new Map<Node, Placed>();
   const starts: RowStart[] = [];
   const centre: Point = { x: 0, y: 0 };
+  // The stems of a full round reach further in, to a ring that stays small, but not into its chains.
+  const small = Math.min(hole, Math.max(HOLE + 0.1 * hole, hole * 0.6));
+  const ring = Math.max(small, radiusOfRing(graph.ring));
   for (const node of graph.base)
     places.set(node, { node, top: centre, feet: [centre], up: { x: 0, y: 1 }, arc: null });
   let short = 0;
   let begin = BEGIN;
   graph.rows.forEach((row, index) => {
     const turn =
-      corners === null ? layCircle(row, places, hole, begin) : laySides(row, index, corners, places, hole);
+      corners === null
+        ? layCircle(row, places, { hole, ring }, begin)
+        : laySides(row, index, corners, places, hole);
     short = Math.max(short, turn.short);
     begin = turn.begin;
     layPicots(row, places);
@@ -107,7 +127,8 @@ function stance(node: Node, places: ReadonlyMap<Node, Placed>, hole: number, rig
   return { angle: long(at) < 1e-6 ? null : angleOf(at), radius };
 }
 
-function layCircle(row: ChartRow, places: Map<Node, Placed>, hole: number, begin: number): Turn {
+function layCircle(row: ChartRow, places: Map<Node, Placed>, at: Middle, begin: number): Turn {
+  const { hole } = at;
   const line = row.nodes.filter((node) => node.kind !== 'picot');
   const stances = line.map((node) => stance(node, places, hole, { x: 1, y: 0 }));
   const radii = filledRadii(
@@ -165,24 +186,24 @@ function layCircle(row: ChartRow, places: Map<Node, Placed>, hole: number, begin
   const angles = spreadRound(wanted, FULL).map((angle) => origin + sign * angle);
   line.forEach((node, i) => {
     if (node.kind === 'space') return;
-    place(node, angles[i]!, radii[i]! + short, places, hole, height(node));
+    place(node, angles[i]!, radii[i]! + short, places, at, height(node));
   });
   spaces(line, row, places, (i) => polar(angles[i]!, radii[i]! + short + 0.8));
   const first = angles[0] ?? begin;
   const low = (radii[0] ?? hole) + short;
   const high = low + (line[0] === undefined ? 1 : Math.min(height(line[0]), 2.4));
-  const at = first - sign * ((0.55 + (unseen ? 1.35 : 0) + SEAM * 0.42) / Math.max(0.8, high - 0.3));
+  const number = first - sign * ((0.55 + (unseen ? 1.35 : 0) + SEAM * 0.42) / Math.max(0.8, high - 0.3));
   return {
     short,
     begin: first,
     start: {
       at: polar(
-        at,
+        number,
         line[line.length - 1]?.kind === 'space'
           ? low + 0.3 * (high - low)
           : Math.max((low + high) / 2, high - 0.62),
       ),
-      toward: { x: -Math.sin(at) * sign, y: Math.cos(at) * sign },
+      toward: { x: -Math.sin(number) * sign, y: Math.cos(number) * sign },
     },
   };
 }
@@ -207,12 +228,12 @@ function place(
   angle: number,
   base: number,
   places: Map<Node, Placed>,
-  hole: number,
+  inner: Middle,
   height: number,
 ): void {
   const out = polar(angle, 1);
   const right = { x: out.y, y: -out.x };
-  const feet = node.feet.map((foot) => footOf(node, foot, out, right, places, hole, base));
+  const feet = node.feet.map((foot) => footOf(node, foot, out, right, places, inner, base));
   places.set(node, risen(node, feet, polar(angle, base), out, right, height));
 }
 
@@ -222,16 +243,12 @@ function footOf(
   out: Point,
   right: Point,
   places: ReadonlyMap<Node, Placed>,
-  hole: number,
+  { hole, ring }: Middle,
   base: number,
 ): Point {
   const placed = places.get(foot);
   if (placed === undefined) return { x: out.x * base, y: out.y * base };
-  if (foot.kind === 'ring') {
-    // The stems of a full round reach further in, to a ring that stays small.
-    const ring = Math.min(hole, Math.max(HOLE + 0.1 * hole, hole * 0.6));
-    return { x: out.x * ring, y: out.y * ring };
-  }
+  if (foot.kind === 'ring') return { x: out.x * ring, y: out.y * ring };
   if (isRaised(node)) return onPost(placed);
   const under = underOf(node, foot);
   if (under.kind === 'ring') return { x: out.x * hole, y: out.y * hole };

@@ -171,6 +171,8 @@ function baseShapes(
         }
       } else
         shapes.push(oval(to({ x: 0, y: 0 }), { x: 1, y: 0 }, (radius - 0.08) * u, (radius - 0.08) * u, ink));
+    } else if (graph.rows[0]!.kind === 'round') {
+      shapes.push(...openedRing(layout, ink, to, window));
     } else {
       const placed = places.get(graph.base[0]!);
       const at = to(placed?.top ?? { x: 0, y: 0 });
@@ -217,6 +219,40 @@ function baseShapes(
     }
   }
   return group(shapes, 0, 0, 0, graph.baseKind === 'chain' ? 'foundation' : 'row below');
+}
+
+/** A ring opened out under its round: its chains in a line, or a line for one of yarn. */
+function openedRing(
+  { graph, places }: Layout,
+  ink: Ink,
+  to: (p: Point) => Point,
+  window: Window | null,
+): Shape[] {
+  const feet = graph.rows[0]!.nodes.flatMap((node) => places.get(node)?.feet ?? []);
+  const shown = feet.filter((foot) => window === null || window.state(foot) !== 'out');
+  const level = Math.min(...feet.map(({ y }) => y)) - (graph.ring === 0 ? 0.12 : 0.26);
+  const ends = (points: readonly Point[]): readonly [number, number] => [
+    Math.min(...points.map(({ x }) => x)) - 0.4,
+    Math.max(...points.map(({ x }) => x)) + 0.4,
+  ];
+  if (shown.length === 0) return [];
+  const [from, till] = ends(graph.ring === 0 ? shown : feet);
+  if (graph.ring === 0) {
+    const [a, b] = [to({ x: from, y: level }), to({ x: till, y: level })];
+    return [
+      path(
+        [
+          ['M', a.x, a.y],
+          ['L', b.x, b.y],
+        ],
+        { role: ink.role, stroke: ink.stroke },
+      ),
+    ];
+  }
+  const step = (till - from) / graph.ring;
+  return Array.from({ length: graph.ring }, (_, i) => ({ x: from + (i + 0.5) * step, y: level }))
+    .filter((at) => window === null || window.state(at) !== 'out')
+    .map((at) => chain(to(at), { x: 1, y: 0 }, Math.min(0.86, step * 0.95) * ink.unit, ink));
 }
 
 /** Radius of the hole that rounds are laid about. */
