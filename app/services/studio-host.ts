@@ -86,6 +86,8 @@ export class StudioHost implements Host {
   /** Handles of the files that are open here, by real path. */
   readonly #open = new Map<string, Set<string>>();
   #toOpen: string | null;
+  /** What is still being put into the recent files. */
+  #remembering: Promise<void> = Promise.resolve();
 
   constructor({ services, shell, window, open = null, lookMs = 1000 }: StudioHostOptions) {
     this.#services = services;
@@ -138,10 +140,12 @@ export class StudioHost implements Host {
     const { bytes, stamp, readOnly } = outcome;
     const heldElsewhere = !(await this.#claims.take(fileThing(real)));
     this.#begin(real, handle, stamp);
-    const read = readContainer(bytes);
-    if (read.ok) {
-      await this.#remember(path, titleOf(read.document));
-    }
+    // The page that waits for its file does not wait for the list of files.
+    void this.#remember(path, async () => {
+      await new Promise((resolve) => setImmediate(resolve));
+      const read = readContainer(bytes);
+      return read.ok ? titleOf(read.document) : null;
+    });
     return { ok: true, value: { file: this.#refer(path), bytes, stamp, readOnly, heldElsewhere } };
   }
 
@@ -162,7 +166,7 @@ export class StudioHost implements Host {
       return saved;
     });
     if (!outcome.ok) return refused(outcome.error);
-    await this.#remember(path, title);
+    await this.#remember(path, async () => title);
     const notKept = outcome.notKept?.message ?? null;
     return { ok: true, value: { file: this.#refer(path), stamp: outcome.stamp, notKept } };
   }
@@ -276,6 +280,7 @@ export class StudioHost implements Host {
 
   async recent(): Promise<readonly RecentFile[]> {
     const { recent } = this.#services;
+    await this.#remembering;
     return Promise.all(
       (await recent.list()).map(async ({ path, title, time }) => ({
         file: this.#refer(path),
@@ -288,6 +293,7 @@ export class StudioHost implements Host {
 
   async forgetRecent(handle: string): Promise<void> {
     const path = this.#services.handles.path(handle);
+    await this.#remembering;
     if (path !== null) await this.#services.recent.remove(path);
   }
 
@@ -330,15 +336,23 @@ export class StudioHost implements Host {
     for (const real of this.#open.keys()) this.#watching.end(real);
     this.#open.clear();
     await this.#claims.giveUpAll();
+    await this.#remembering;
   }
 
   #refer(path: string): FileRef {
     return this.#services.handles.refer(path);
   }
 
-  async #remember(path: string, title: string): Promise<void> {
-    this.#shell.remember?.(path);
-    await this.#services.recent.add({ path, title, time: isoTime(this.#services.now()) });
+  /** Puts a file on top of the recent ones, in the order of the calls; not when it has no title after all. */
+  #remember(path: string, titled: () => Promise<string | null>): Promise<void> {
+    const time = isoTime(this.#services.now());
+    this.#remembering = this.#remembering.then(async () => {
+      const title = await titled();
+      if (title === null) return;
+      this.#shell.remember?.(path);
+      await this.#services.recent.add({ path, title, time });
+    });
+    return this.#remembering;
   }
 
   #chosen(path: string | null, kind: HandleKind): FileRef | null {

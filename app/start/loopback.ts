@@ -67,6 +67,8 @@ export async function runLoopback(start: LoopbackStart): Promise<void> {
       address();
     });
   }
+  // Read while the window is still opening, which is when there is time: its first call asks for them.
+  void services.examples();
   if (stop.aborted) over();
   await ended;
   opened?.end();
