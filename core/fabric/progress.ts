@@ -31,6 +31,7 @@ const MOST_STEPS = 400_000;
 /** Everything that a trial may have to put back. */
 export interface Moment {
   readonly below: Site[];
+  readonly outside: readonly Site[];
   readonly top: readonly Site[] | null;
   readonly part: string | null;
   readonly tube: boolean;
@@ -63,6 +64,8 @@ export const NOWHERE = -1;
 export class Progress {
   /** Sites below in working order. */
   below: Site[];
+  /** What lies behind the stitches that the row says it is worked over. */
+  outside: readonly Site[] = [];
   /** Next site to be met, and chains of it already used when it is a space. */
   pos = 0;
   inner = 0;
@@ -177,6 +180,7 @@ export class Progress {
   moment(): Moment {
     return {
       below: this.below,
+      outside: this.outside,
       top: this.top,
       part: this.part,
       tube: this.tube,
@@ -207,6 +211,7 @@ export class Progress {
   /** Back to an earlier moment. Only moments still on the way here can be returned to. */
   restore(to: Moment): void {
     this.below = to.below;
+    this.outside = to.outside;
     this.top = to.top;
     this.part = to.part;
     this.tube = to.tube;
@@ -232,6 +237,16 @@ export class Progress {
     this.usedSpace = to.usedSpace;
     this.waiting = to.waiting;
     this.ended = to.ended;
+  }
+
+  /** The row is worked over the next `n` stitches: what lies behind them waits. */
+  confine(n: number): void {
+    let to = this.pos;
+    for (let left = n; to < this.below.length; to++) {
+      if (this.owed(this.below[to]!) && left-- === 0) break;
+    }
+    this.outside = [...this.below.slice(to), ...this.outside];
+    this.below = this.below.slice(0, to);
   }
 
   /** One more step; false when the row has taken more work than any real row does. */

@@ -152,6 +152,10 @@ export function one(p: Progress, item: Step): boolean {
     case 'unworked': {
       p.leaves = true;
       const n = item.amount === null ? null : p.amount(item.amount);
+      if (item.confines) {
+        if (n !== null) p.confine(n);
+        return true;
+      }
       const left = leftOver(p).stitches;
       if (n !== null && n !== left && item.noun.kind !== 'space') {
         return p.problem('stitches-left-unworked', item, { left, said: n, have: p.stitchesAhead(0) });

@@ -183,8 +183,6 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
     };
   }
   readTail(c, draft);
-  // "in next 12 sts only"
-  c.eat('only');
   if (core.kind === 'next' && (core.amount.kind !== 'one' || core.amount.value > 1)) {
     // "each of the 36 sts around": the number says how many; the end adds nothing.
     c.attempt(() => (c.isAny(['around post', 'around the']) || readStop(c)?.kind !== 'end' ? null : true));

@@ -229,6 +229,9 @@ function beginsWork(c: Cursor): boolean {
       'around',
       'along',
       'across',
+      'without',
+      'any',
+      'or',
     ].includes(before)
   )
     return false;

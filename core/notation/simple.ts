@@ -8,7 +8,8 @@ import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount, readOrdinal } from './numbers.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import type { Amount, Item, Noun, Place, StitchRef } from './tree.ts';
+import type { Amount, Item, Place, StitchRef } from './tree.ts';
+import { readUnworked } from './unworked.ts';
 import { readStitch } from './words.ts';
 import { readAttach, readColour, readColourPrefix, readFastenOff } from './yarn.ts';
 
@@ -186,44 +187,6 @@ function readJoin(c: Cursor): Item[] | null {
       return [{ type: 'work', stitch, amount: one, places: [place], over: null, ...span }];
     }
     return [{ type: 'join', not: false, ...how, ...c.span(start) }];
-  });
-}
-
-/** "leave rem sts unworked", "leaving last 4 sts unworked", "rem sts unworked". */
-function readUnworked(c: Cursor): Item[] | null {
-  return c.attempt(() => {
-    const start = c.at;
-    const leave = c.eatAny(['leave', 'leave the', 'leave all']);
-    c.eat('the');
-    const rem = c.eatAny(['rem', 'rest of the', 'rest of', 'rest', 'last', 'other', 'next']);
-    if (!leave && !rem) return null;
-    const amount: Amount | null = readAmount(c);
-    const noun: Noun = readNoun(c) ?? anyStitch(c);
-    c.eatAny(['of row', 'of rnd', 'of the row', 'on row', 'rem', 'are', 'is']);
-    const waits = c.attempt(() => {
-      // "leaving remaining 25 sts for second side", "leave rem sts."
-      if (leave && (c.done || c.peek()!.kind === 'sign')) return true;
-      if (!c.eat('for')) return null;
-      while (c.peek()?.kind === 'word' && !c.isAny(['turn', 'and', 'then'])) c.at++;
-      return true;
-    });
-    if (
-      !waits &&
-      !c.eatAny([
-        'unworked',
-        'unused',
-        'free',
-        'un - worked',
-        'not worked',
-        'for now',
-        'for neck',
-        'for sleeve',
-        'for sleeves',
-        'for armhole',
-      ])
-    )
-      return null;
-    return [{ type: 'unworked', amount, noun, ...c.span(start) }];
   });
 }
 

@@ -293,6 +293,8 @@ export interface Unworked extends Span {
   /** "leave rem sts unworked" (null) or "leaving last 4 sts unworked". */
   readonly amount: Amount | null;
   readonly noun: Noun;
+  /** "working over first 12 sts only": the amount is what is worked over, not what is left. */
+  readonly confines?: true;
 }
 
 export interface Marker extends Span {

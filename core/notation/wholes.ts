@@ -57,6 +57,8 @@ export function readEven(c: Cursor): Even | null {
     }
     if (!c.eatAny(EVEN)) return null;
     c.eatAny(['in patt', 'as established', 'in established patt', 'as set']);
+    const inStitch = readInStitch(c);
+    c.eatAny(['across all sts', 'over all sts', 'on all sts', 'across row', 'across', 'around', 'to end of row', 'to end']);
     c.eat(',');
     const after = c.attempt(() => {
       c.eatAny(['for', 'over', 'a further']);
@@ -67,7 +69,7 @@ export function readEven(c: Cursor): Even | null {
       return c.eatAny(ROW) ? amount : null;
     });
     const until = after ? null : readUntil(c);
-    const stitch = readInStitch(c);
+    const stitch = inStitch ?? readInStitch(c);
     if (!after && !until && !(c.done || c.peek()!.kind === 'sign')) return null;
     readEndingWith(c);
     return { type: 'even', rows: after, stitch, until, ...c.span(start) };
