@@ -499,6 +499,15 @@ interface Shortfall {
   readonly upper: number;
 }
 
+/** What the last pass of a repeat works, where it stops early or leaves something out. */
+function cutShort(item: Repeat): readonly Item[] {
+  if (item.last?.kind === 'stop-at') return item.items.slice(0, item.last.index);
+  if (item.last?.kind !== 'omitting') return [];
+  return without(item.items, item.last.items).flatMap((step): readonly Item[] =>
+    step.type === 'choice' ? step.works : [step],
+  );
+}
+
 /** The arithmetic of a repeat that does not come out: what it works on and what there is. */
 function shortfall(
   p: Progress,
@@ -526,10 +535,7 @@ function shortfall(
   if (multiple <= 1) return null;
   const total = unit === 'st' ? p.stitchesAhead(0) : p.spacesAhead(0);
   const tail = Math.max(limit?.n ?? 0, demand(restItems, unit, p.bare, amount));
-  const cut =
-    item.type === 'repeat' && item.last?.kind === 'stop-at'
-      ? demand(item.items.slice(0, item.last.index), unit, p.bare, amount)
-      : 0;
+  const cut = item.type === 'repeat' ? demand(cutShort(item), unit, p.bare, amount) : 0;
   const plus = total - before[unit] + cut + tail;
   const free = total - plus;
   const passes = Math.max(0, Math.floor(free / multiple));

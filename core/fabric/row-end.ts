@@ -166,7 +166,8 @@ export function finish(
   } else p.closeSpace();
   const joined = join !== undefined;
   const tookRest = p.rest === null && below.rest !== null && !p.round && !wentBack && !below.fastened;
-  const rest = p.leaves && !p.unowed && !p.round && !p.misfit ? [...p.below.slice(p.pos), ...p.outside] : null;
+  const rest =
+    p.leaves && !p.unowed && !p.round && !p.misfit ? [...p.below.slice(p.pos), ...p.outside] : null;
   // Of two short rows that go the same way, what the first left lies behind what the second leaves.
   const ahead = turnedBefore ? !below.restAhead : below.restAhead;
   const left = rest?.some((site) => p.owed(site)) === true;

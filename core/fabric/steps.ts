@@ -4,6 +4,7 @@
  */
 import type { Span } from '../finding.ts';
 import type { Amount, Group, Item, Noun, Place, Skip, StitchRef, Work } from '../notation/tree.ts';
+import { endsInOrder } from './ends.ts';
 import { nounId } from './places.ts';
 
 /**
@@ -49,7 +50,7 @@ export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
   if (known !== undefined) return known;
   const apart: Item[] = [];
-  for (const item of items) {
+  for (const item of endsInOrder(items)) {
     if (item.type === 'work' && item.legs) apart.push(item);
     else if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
       for (const place of chainsAmong(item.places)) apart.push({ ...item, places: [place] });
@@ -208,6 +209,25 @@ function alike(a: Item, b: Item): boolean {
   return amount && a.stitch.base === b.stitch.base && a.stitch.form === b.stitch.form;
 }
 
+/** "5 dc" less the "2 dc" that are omitted; null when nothing is left, or when they do not name the same stitch. */
+function lessBy(work: Work, omitted: Work): Work | null {
+  const [to, from] = [omitted.places[0], work.places[0]];
+  const { stitch } = work;
+  if (stitch.base !== omitted.stitch.base || stitch.form !== 'plain' || omitted.stitch.form !== 'plain')
+    return null;
+  if (to?.kind !== 'next' || to.amount.kind !== 'one' || work.places.length > 1 || stitch.together > 1)
+    return null;
+  const { amount } = work;
+  if (amount.kind === 'one' && amount.value > to.amount.value)
+    return { ...work, amount: { ...amount, value: amount.value - to.amount.value } };
+  if (from?.kind !== 'next' || from.amount.kind !== 'one' || from.amount.value <= to.amount.value)
+    return null;
+  return {
+    ...work,
+    places: [{ ...from, amount: { ...from.amount, value: from.amount.value - to.amount.value } }],
+  };
+}
+
 /**
  * A pass without what its last one omits: as many steps from its end, or, where it ends in a group and the
  * words name what the group ends with ("omitting 1 ch and last tr"), those from inside the group.
@@ -220,7 +240,11 @@ export function without(body: readonly Step[], omitted: readonly Item[]): readon
     const word = omitted[k];
     if (last?.type === 'group' && inner !== undefined && word !== undefined && alike(inner, word)) {
       out[out.length - 1] = { ...last, items: last.items.slice(0, -1) };
-    } else out.pop();
+      continue;
+    }
+    out.pop();
+    const fewer = last?.type === 'work' && word?.type === 'work' ? lessBy(last, word) : null;
+    if (fewer !== null) out.push(fewer);
   }
   return out;
 }

@@ -3,6 +3,7 @@
  */
 import { atRowEnd } from './closing.ts';
 import type { Cursor } from './cursor.ts';
+import { readStitch } from './words.ts';
 
 const ASIDES = [
   'instead',
@@ -242,5 +243,18 @@ export function isAside(c: Cursor): boolean {
   if (c.isAny(['for # rnds', 'for # rows', 'for a total of', 'for the next # rnds'])) return true;
   if (c.isAny(['for #', 'across', 'rem']) && !c.isAny(['for # mm']) && !atRowEnd(c))
     return c.isAny(['for # mm']);
+  if (bringsStitch(c)) return false;
   return c.isAny(ASIDES) || isRotation(c);
+}
+
+/** "with 2 sc in last st", "with a dec in first st": stitches, where "with 2 strands" and "with a 5 mm hook" are none. */
+function bringsStitch(c: Cursor): boolean {
+  if (!c.isAny(['with #', 'with a'])) return false;
+  const { at } = c;
+  const facts = c.facts.length;
+  c.at += 2;
+  const stitch = readStitch(c) !== null && c.isAny(['in', 'at', 'over', 'on']);
+  c.at = at;
+  c.facts.length = facts;
+  return stitch;
 }

@@ -10,6 +10,7 @@ import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import type { Token } from './lexer.ts';
 import { type Lexicon, lexiconOf, normaliseName, singular } from './lexicon.ts';
+import { ROW } from './rows-again.ts';
 import type { Convention, Item, SizeFilter, StitchRef } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { readStitch } from './words.ts';
@@ -505,7 +506,10 @@ export class Sorter {
   /** True where an instruction for whole rows begins: "Rep Rows 2 and 3 …", "Work 8 rows even". */
   private wholeAt(range: Range): boolean {
     const first = this.tokens[range.from]!.word;
+    const counted =
+      this.tokens[range.from]!.kind === 'number' && ROW.includes(this.tokens[range.from + 1]?.word ?? '');
     if (
+      !counted &&
       !['rep', 'work', 'cont', 'dec', 'inc', 'alternate', 'alt', 'complete', 'make', 'as', 'same'].includes(
         first,
       )

@@ -345,7 +345,18 @@ function readEvery(c: Cursor): number | null {
       return 1;
     }
     if (
-      c.eatAny(['each of the rem', 'each of rem', 'all of the', 'all the', 'all', 'the rem', 'rem', 'both'])
+      c.eatAny([
+        'each of the rem',
+        'each of rem',
+        'all of the',
+        'all the other',
+        'all other',
+        'all the',
+        'all',
+        'the rem',
+        'rem',
+        'both',
+      ])
     )
       return 1;
     return null;
@@ -450,6 +461,10 @@ export function readAcross(c: Cursor, into: Draft | null = null): Bare | null {
     const draft: Draft = { loop: null, post: null, below: 0 };
     readTail(c, draft);
     c.eatAny(['unworked', 'left']);
+    // "2 sc in first st, sc in each st between": as far as the next phrase goes on.
+    c.attempt(() =>
+      c.eatAny(['in between', 'between']) && (c.done || c.peek()!.kind === 'sign') ? true : null,
+    );
     const stop = readStop(c) ?? toTheEnd(c);
     if (into !== null) {
       into.loop ??= draft.loop;

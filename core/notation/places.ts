@@ -25,6 +25,7 @@ import {
   readTopOf,
 } from './place-kinds.ts';
 import { type Draft, readLoop, readPart, readTail } from './place-tails.ts';
+import { readInBetween, readRowEndsSaid } from './row-ends-said.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Noun, Place, WhichOpening } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -367,6 +368,8 @@ function chainsBeside(c: Cursor, places: readonly Place[]): Place | null {
 export function readPlaces(c: Cursor): Place[] | null {
   // "all in next st" gathers what stands before it: the reader of items does that.
   if (c.isAny(['all in', 'all at', 'both in'])) return null;
+  const ends = readRowEndsSaid(c) ?? readInBetween(c);
+  if (ends) return ends;
   const first = readPlace(c);
   if (!first) return null;
   const places = apart(c, first);

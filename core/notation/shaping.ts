@@ -66,9 +66,15 @@ function spreadBefore(c: Cursor, start: number): boolean {
 export function readShaping(c: Cursor): Shaping | null {
   return c.attempt(() => {
     const start = c.at;
-    const word = c.eatAny(['inc', 'dec']);
+    c.attempt(() => {
+      // "sc across, making a decrease at each end"
+      if (!c.eatAny(['making', 'working', 'with', 'make', 'work'])) return null;
+      c.eatAny(['a', 'an', 'one']);
+      return c.isAny(['inc', 'dec']) ? true : null;
+    });
+    const word = c.eatAny(['inc', 'dec', 'adding']);
     if (!word) return null;
-    const change = word === 'inc' ? 'inc' : 'dec';
+    const change = word === 'dec' ? 'dec' : 'inc';
     const amount = readAmount(c) ?? one(c);
     c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
     c.eatAny(['at', 'on', ',']);
@@ -143,7 +149,7 @@ export function readShaping(c: Cursor): Shaping | null {
     });
     if (schedule.length === 0 && !now) {
       now = true;
-      c.attempt(() => (c.eat('of') && c.eatAny(ROW) ? true : null));
+      c.attempt(() => (c.eat('of') && c.pass('the') && c.eatAny(ROW) ? true : null));
     }
     return { type: 'shaping', change, amount, ends, now, schedule, until, ...c.span(start) };
   });

@@ -60,7 +60,15 @@ const UNWORKED = [
   'alone',
 ];
 
-const AT_END = ['at end of row', 'at end of rnd', 'at end', 'at the end of row', 'at the end', 'at this end', 'for now'];
+const AT_END = [
+  'at end of row',
+  'at end of rnd',
+  'at end',
+  'at the end of row',
+  'at the end',
+  'at this end',
+  'for now',
+];
 
 const ends = (c: Cursor): boolean => c.done || c.peek()!.kind === 'sign';
 
@@ -77,7 +85,8 @@ function readLeft(c: Cursor): Unworked | null {
     const noun = readNoun(c);
     if (!leave && amount && !which) {
       // "12 sts remain unworked", "(12 sts left unworked)"
-      if (!noun || !c.eatAny(['rem unworked', 'left unworked', 'are left unworked', 'rem', 'unworked'])) return null;
+      if (!noun || !c.eatAny(['rem unworked', 'left unworked', 'are left unworked', 'rem', 'unworked']))
+        return null;
       c.eatAny(AT_END);
       return ends(c) ? { type: 'unworked', amount, noun, ...c.span(start) } : null;
     }
@@ -131,7 +140,9 @@ function readStopHere(c: Cursor): Unworked | null {
       return null;
     const before = c.tokens[start - 1]?.word;
     if (c.tokens[start]!.word !== 'stop' && before !== 'turn') return null;
-    return ends(c) || c.is('leave') ? { type: 'unworked', amount: null, noun: anyStitch(c), ...c.span(start) } : null;
+    return ends(c) || c.is('leave')
+      ? { type: 'unworked', amount: null, noun: anyStitch(c), ...c.span(start) }
+      : null;
   });
 }
 

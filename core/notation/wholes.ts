@@ -32,14 +32,27 @@ function readInStitch(c: Cursor): StitchRef | null {
   });
 }
 
+/** "In dc.", "in sc across": all that the row says. */
+function readAloneInStitch(c: Cursor): StitchRef | null {
+  return c.attempt(() => {
+    if (!c.eat('in')) return null;
+    const stitch = readStitch(c);
+    c.eatAny(['across row', 'across', 'around', 'throughout', 'to end of row', 'to end']);
+    return c.done || c.is('.') ? stitch : null;
+  });
+}
+
 /** "Work 10 rows even", "work even for 8 rows", "work straight until piece measures 30 cm". */
 export function readEven(c: Cursor): Even | null {
   return c.attempt(() => {
     const start = c.at;
+    const begins = c.at === 0 || [':', '.', '-'].includes(c.tokens[c.at - 1]!.word);
+    const alone = begins ? readAloneInStitch(c) : null;
+    if (alone) return { type: 'even', rows: null, stitch: alone, until: null, ...c.span(start) };
     if (!c.eatAny(['work', 'cont', 'cont to work', 'cont working', 'working'])) {
-      // "One round sc.": told by its number of rows alone.
-      const told = c.is('even') || ((c.is('one') || c.word() === '1') && c.isAny(ROW, 1));
-      if (!told || (c.at > 0 && ![':', '.', '-'].includes(c.tokens[c.at - 1]!.word))) return null;
+      // "One round sc.", "8 rows of sc": told by its number of rows alone.
+      const told = c.is('even') || ((c.is('one') || c.peek()?.kind === 'number') && c.isAny(ROW, 1));
+      if (!told || !begins) return null;
     }
     c.eatAny(['a further', 'another', 'next']);
     const rows = c.attempt(() => {
@@ -58,7 +71,16 @@ export function readEven(c: Cursor): Even | null {
     if (!c.eatAny(EVEN)) return null;
     c.eatAny(['in patt', 'as established', 'in established patt', 'as set']);
     const inStitch = readInStitch(c);
-    c.eatAny(['across all sts', 'over all sts', 'on all sts', 'across row', 'across', 'around', 'to end of row', 'to end']);
+    c.eatAny([
+      'across all sts',
+      'over all sts',
+      'on all sts',
+      'across row',
+      'across',
+      'around',
+      'to end of row',
+      'to end',
+    ]);
     c.eat(',');
     const after = c.attempt(() => {
       c.eatAny(['for', 'over', 'a further']);

@@ -1,0 +1,87 @@
+/**
+ * "sc across, working 2 sc in first and last st": a row told in two phrases, one for what goes all the way and one
+ * for its ends, put in the order in which it is worked. Reads the tree; works nothing.
+ */
+import type { Amount, Item, Place, Stop, Work } from '../notation/tree.ts';
+
+/** How many stitches of the row below one making takes up, or null where its words fit no end. */
+function takes(work: Work): number | null {
+  if (work.stitch.form === 'dec') return Math.max(2, work.stitch.together);
+  return work.stitch.together > 1 ? work.stitch.together : 1;
+}
+
+/** The phrase for what goes all the way across. */
+function wholeWay(item: Item | undefined): item is Work {
+  if (item?.type !== 'work' || item.places.length !== 1) return false;
+  const place = item.places[0]!;
+  if (place.kind !== 'across' || place.every > 1 || place.stop.kind !== 'end' || place.below > 0)
+    return false;
+  return item.stitch.form === 'plain' && item.stitch.together < 2 && place.nouns[0]?.kind !== 'space';
+}
+
+/** The phrase for the ends: in the first, or in the first and the last. */
+function atEnds(item: Item | undefined): item is Work {
+  if (item?.type !== 'work' || item.places.length > 2) return false;
+  const [first, last] = item.places;
+  if (first?.kind !== 'first' || (last !== undefined && last.kind !== 'last')) return false;
+  if (first.noun.kind === 'space' || first.noun.kind === 'chain') return false;
+  if (item.stitch.base === 'slip') return false;
+  return first.amount.kind === 'one' && (last === undefined || last.amount.kind === 'one');
+}
+
+/** Does it change the count, so that it cannot be one more of what goes across? */
+function changes(item: Work): boolean {
+  const { form, together } = item.stitch;
+  return (
+    form === 'inc' || form === 'dec' || together > 1 || item.amount.kind !== 'one' || item.amount.value > 1
+  );
+}
+
+/** The ends of the row in their order about what goes between them. */
+function about(whole: Work, ends: Work): readonly Item[] {
+  const span = { from: ends.from, to: ends.to };
+  const per = takes(ends)!;
+  const number = (value: number): Amount => ({ kind: 'one', value, ...span });
+  const into = { loop: null, post: null, below: 0, ...span };
+  const [first, last] = ends.places as readonly Extract<Place, { kind: 'first' | 'last' }>[];
+  const bare: Work = { ...ends, over: null };
+  delete (bare as { legs?: unknown }).legs;
+  /** The work of one end: decreases one after the other, anything else in the very place. */
+  const end = (place: Extract<Place, { kind: 'first' | 'last' }>): { items: Item[]; of: number } => {
+    const said = place.amount.kind === 'one' ? place.amount.value : 1;
+    if (per === 1) return { items: [{ ...bare, places: [place] }], of: said };
+    const times = Math.max(1, Math.floor(said / per));
+    const next: Place = {
+      kind: 'next',
+      amount: number(1),
+      nouns: [place.noun],
+      every: 1,
+      implied: true,
+      ...into,
+    };
+    return { items: Array.from({ length: times }, () => ({ ...bare, places: [next] })), of: times * per };
+  };
+  const across = whole.places[0] as Extract<Place, { kind: 'across' }>;
+  const opening = end(first!);
+  if (last === undefined) return [...opening.items, whole];
+  const closing = end(last);
+  const stop: Stop = { kind: 'before-last', amount: number(closing.of), noun: last.noun, ...span };
+  return [...opening.items, { ...whole, places: [{ ...across, stop }] }, ...closing.items];
+}
+
+/** The items with such pairs of phrases in working order. */
+export function endsInOrder(items: readonly Item[]): readonly Item[] {
+  const out: Item[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i]!;
+    const next = items[i + 1];
+    if (wholeWay(item) && atEnds(next) && changes(next)) {
+      out.push(...about(item, next));
+      i++;
+    } else if (atEnds(item) && item.places.length === 2 && wholeWay(next)) {
+      out.push(...about(next, item));
+      i++;
+    } else out.push(item);
+  }
+  return out;
+}
