@@ -201,7 +201,8 @@ function shape(
   let stitches = tally(work.fabric).stitches;
   let rows = 0;
   if (item.now || item.schedule.length === 0) {
-    stitches += sign * per;
+    const there = item.schedule.length === 0 && item.until !== null ? value(item.until) : null;
+    stitches = there ?? stitches + sign * per;
     if (!within) rows += 1;
   }
   const until = item.until === null ? null : value(item.until);

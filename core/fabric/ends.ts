@@ -2,12 +2,13 @@
  * "sc across, working 2 sc in first and last st": a row told in two phrases, one for what goes all the way and one
  * for its ends, put in the order in which it is worked. Reads the tree; works nothing.
  */
-import type { Amount, Item, Place, Stop, Work } from '../notation/tree.ts';
+import type { Amount, Item, Place, Skip, Stop, Work } from '../notation/tree.ts';
 
-/** How many stitches of the row below one making takes up, or null where its words fit no end. */
-function takes(work: Work): number | null {
-  if (work.stitch.form === 'dec') return Math.max(2, work.stitch.together);
-  return work.stitch.together > 1 ? work.stitch.together : 1;
+/** How many stitches of the row below one making takes up. */
+function takes(ends: Work | Skip): number {
+  if (ends.type === 'skip') return 1;
+  const { stitch } = ends;
+  return Math.max(stitch.form === 'dec' ? 2 : 1, stitch.together);
 }
 
 /** The phrase for what goes all the way across. */
@@ -19,18 +20,22 @@ function wholeWay(item: Item | undefined): item is Work {
   return item.stitch.form === 'plain' && item.stitch.together < 2 && place.nouns[0]?.kind !== 'space';
 }
 
-/** The phrase for the ends: in the first, or in the first and the last. */
-function atEnds(item: Item | undefined): item is Work {
-  if (item?.type !== 'work' || item.places.length > 2) return false;
+/** The phrase for the ends: in the first, in the first and the last, or gathered at the last. */
+function atEnds(item: Item | undefined): item is Work | Skip {
+  if ((item?.type !== 'work' && item?.type !== 'skip') || item.places.length > 2) return false;
   const [first, last] = item.places;
+  // "2 sc in last st" alone is met as it stands; what gathers has to be stopped for.
+  if (first?.kind === 'last' && last === undefined && first.amount.kind === 'one')
+    return takes(item) > first.amount.value && first.noun.kind === 'stitch';
   if (first?.kind !== 'first' || (last !== undefined && last.kind !== 'last')) return false;
   if (first.noun.kind === 'space' || first.noun.kind === 'chain') return false;
-  if (item.stitch.base === 'slip') return false;
+  if (item.type === 'skip' ? item.behind : item.stitch.base === 'slip') return false;
   return first.amount.kind === 'one' && (last === undefined || last.amount.kind === 'one');
 }
 
 /** Does it change the count, so that it cannot be one more of what goes across? */
-function changes(item: Work): boolean {
+function changes(item: Work | Skip): boolean {
+  if (item.type === 'skip') return true;
   const { form, together } = item.stitch;
   return (
     form === 'inc' || form === 'dec' || together > 1 || item.amount.kind !== 'one' || item.amount.value > 1
@@ -38,14 +43,14 @@ function changes(item: Work): boolean {
 }
 
 /** The ends of the row in their order about what goes between them. */
-function about(whole: Work, ends: Work): readonly Item[] {
+function about(whole: Work, ends: Work | Skip): readonly Item[] {
   const span = { from: ends.from, to: ends.to };
-  const per = takes(ends)!;
+  const per = takes(ends);
   const number = (value: number): Amount => ({ kind: 'one', value, ...span });
   const into = { loop: null, post: null, below: 0, ...span };
   const [first, last] = ends.places as readonly Extract<Place, { kind: 'first' | 'last' }>[];
-  const bare: Work = { ...ends, over: null };
-  delete (bare as { legs?: unknown }).legs;
+  const bare: Work | Skip = ends.type === 'skip' ? ends : { ...ends, over: null };
+  if (bare.type === 'work') delete (bare as { legs?: unknown }).legs;
   /** The work of one end: decreases one after the other, anything else in the very place. */
   const end = (place: Extract<Place, { kind: 'first' | 'last' }>): { items: Item[]; of: number } => {
     const said = place.amount.kind === 'one' ? place.amount.value : 1;
@@ -62,11 +67,12 @@ function about(whole: Work, ends: Work): readonly Item[] {
     return { items: Array.from({ length: times }, () => ({ ...bare, places: [next] })), of: times * per };
   };
   const across = whole.places[0] as Extract<Place, { kind: 'across' }>;
-  const opening = end(first!);
-  if (last === undefined) return [...opening.items, whole];
-  const closing = end(last);
-  const stop: Stop = { kind: 'before-last', amount: number(closing.of), noun: last.noun, ...span };
-  return [...opening.items, { ...whole, places: [{ ...across, stop }] }, ...closing.items];
+  const opening = first!.kind === 'first' ? end(first!).items : [];
+  const closes = first!.kind === 'last' ? first! : last;
+  if (closes === undefined) return [...opening, whole];
+  const closing = end(closes);
+  const stop: Stop = { kind: 'before-last', amount: number(closing.of), noun: closes.noun, ...span };
+  return [...opening, { ...whole, places: [{ ...across, stop }] }, ...closing.items];
 }
 
 /** The items with such pairs of phrases in working order. */

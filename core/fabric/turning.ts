@@ -38,6 +38,11 @@ export interface Evidence {
   readonly onward: number;
   /** What stands before the repeat is a pass of it: with the chain as a part of its first stitch, or without. */
   readonly firstPass: 'with-chain' | 'without-chain' | null;
+  /**
+   * Every place gets the same: "hdc in first st, hdc in each st around" from the one under the chain on, which a chain
+   * that counted would give one more; "2 hdc in each st around", where it would give that place one less.
+   */
+  readonly alike: 'from-first' | 'each' | null;
   /** A stitch of the row, named by its height in chains, other than the first: what a longer chain may stand for. */
   readonly heights: ReadonlyMap<number, BaseStitch>;
 }
@@ -202,6 +207,27 @@ function firstPassOf(items: readonly Item[]): Evidence['firstPass'] {
   return more && lead.stitch.base === other.stitch.base ? 'with-chain' : null;
 }
 
+/** Does every place of the row get the same, and from where on? */
+function alikeOf(items: readonly Item[]): Evidence['alike'] {
+  const works = items.filter((item) => item.type === 'repeat' || MADE.has(item.type));
+  const [first, second, ...more] = works[0]?.type === 'chain' ? works.slice(1) : works;
+  if (first?.type !== 'work' || more.length > 0) return null;
+  const goesOn = (place: Place | undefined) =>
+    place?.kind === 'across' &&
+    place.every === 1 &&
+    place.stop.kind === 'end' &&
+    place.nouns[0]?.kind !== 'space';
+  const [place, then] = first.places;
+  const begins = place !== undefined && (place.kind === 'same' || isFirstStitch(place));
+  if (begins && second === undefined) return goesOn(then) ? 'from-first' : null;
+  if (begins && second?.type === 'work') {
+    const same = alike(first.stitch, second.stitch) && sameAmount(first.amount, second.amount);
+    return same && then === undefined && goesOn(second.places[0]) ? 'from-first' : null;
+  }
+  const several = first.amount.kind === 'one' && first.amount.value > 1;
+  return second === undefined && several && goesOn(place) && place?.kind === 'across' ? 'each' : null;
+}
+
 function alike(a: StitchRef, b: StitchRef): boolean {
   return (
     a.base === b.base &&
@@ -241,6 +267,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     onward: onwardOf(items),
     heights: heightsOf(items),
     firstPass: firstPassOf(items),
+    alike: alikeOf(items),
     base: tallest?.base ?? null,
     extended: tallest?.extended === true,
     joinsChain,
@@ -381,6 +408,9 @@ export function decide(
   }
   // A pass that is whole without the chain has no part in it.
   if (evidence.firstPass === 'without-chain' && n <= tall && !evidence.joinsChain)
+    return { counts: false, base, space: 0, assumed: true, ...kind };
+  const same = evidence.alike === 'from-first' || (evidence.alike === 'each' && tall === 2);
+  if (round && same && n <= tall && !evidence.joinsChain)
     return { counts: false, base, space: 0, assumed: true, ...kind };
   if (evidence.joinsChain) return { counts: n >= Math.min(tall, 2), base, space, assumed: false, ...kind };
   if (evidence.joinsStitch) {

@@ -14,9 +14,10 @@ function readBetweenChain(c: Cursor): Chain | null {
   return c.attempt(() => {
     c.eat(',');
     const start = c.at;
-    if (!c.eatAny(['with', 'having', 'and'])) return null;
+    const led = c.eatAny(['with', 'having', 'and']) !== null;
     const at = c.at;
-    const chained = c.eatAny(['ch', 'a ch of']) !== null;
+    const chained = c.eatAny(['ch', 'a ch of', 'chaining', 'making ch', 'working ch']) !== null;
+    if (!led && !chained) return null;
     c.eat('-');
     const amount = readAmount(c, false);
     if (!amount) return null;
@@ -63,7 +64,8 @@ function begun(before: readonly Item[], work: Work): boolean {
 export function withChainsBetween(c: Cursor, work: Work, before: readonly Item[]): Item[] | null {
   const place = work.places[0]!;
   if (work.places.length !== 1 || work.amount.kind !== 'one') return null;
-  if (!c.isAny(['with', ', with', 'having', ', having'])) return null;
+  const leads = [', with', 'with', ', having', 'having', ', ch # between', ', ch # in between'];
+  if (!c.isAny([...leads, ', chaining', 'chaining', ', making ch', ', working ch'])) return null;
   const n = work.amount.value;
   return c.attempt(() => {
     const chain = readBetweenChain(c);

@@ -33,7 +33,7 @@ import { readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
 import { readCountBehind, readOpenCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
-import { readSkip } from './skips.ts';
+import { readExcept, readSkip } from './skips.ts';
 import { readSpelled } from './spelled.ts';
 import { suggestion } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
@@ -246,6 +246,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readOtherSide(c) ??
     readSentenceOfProse(c, before) ??
     readTimesBefore(c) ??
+    readExcept(c, before) ??
     readAlternately(c, before) ??
     readBareNumber(c, before) ??
     readOpenCount(c, before) ??
@@ -300,6 +301,13 @@ function onOwnChain(work: Work, place: Place, nth: Amount | null): Work {
   return { ...work, places: [{ kind: 'own-chain', nth, loop, post: null, below: 0, from, to }] };
 }
 
+const isMore = (token: Token): boolean => ['more', 'extra', 'additional'].includes(token.word);
+
+function isAcross(item: Item | undefined): boolean {
+  const place = item?.type === 'work' ? item.places[0] : undefined;
+  return place?.kind === 'across' && place.stop.kind === 'end';
+}
+
 const JUST_MADE = /\b(?:just|last [a-z]+) (?:made|worked)$|\btop of (?:last|previous|same) [a-z]+$/iu;
 
 /** Stitches with places; a slip stitch that closes the round; a stitch into the work's own chain. */
@@ -310,6 +318,11 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   if (Array.isArray(work)) return work;
   const last = before.at(-1);
   const place = work.places[0]!;
+  if (place.kind === 'last' && isAcross(last) && c.tokens.slice(start, start + 2).some(isMore)) {
+    // "sc in each st across, 1 more sc in last st": the last has one already.
+    const { loop, post, below, from, to } = place;
+    return [{ ...work, places: [{ kind: 'same', loop, post, below, from, to }] }];
+  }
   if (last?.type === 'chain' && work.places.length === 1) {
     // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
     if (place.kind === 'first' && place.noun.kind === 'chain' && !(c.round && closes(c)))

@@ -337,7 +337,15 @@ function readEvery(c: Cursor): number | null {
       return 2;
     if (c.eatAny(['every', 'each'])) {
       const nth = readOrdinal(c, false);
-      if (nth !== null) return nth.kind === 'one' ? Math.max(1, nth.value) : null;
+      if (nth !== null) {
+        // "dec every 3rd and 4th st": the two that go together end so many apart.
+        const next = c.attempt(() => {
+          if (!c.eatAny(['and', '&'])) return null;
+          const other = readOrdinal(c, false);
+          return other?.kind === 'one' && nth.kind === 'one' && other.value === nth.value + 1 ? other : null;
+        });
+        return nth.kind === 'one' ? Math.max(1, next?.value ?? nth.value) : null;
+      }
       c.eat('and every');
       c.eat('of');
       c.eat('the');

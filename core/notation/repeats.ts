@@ -387,7 +387,7 @@ export function tooDeep(c: Cursor, start: number, end: number): Item[] {
 
 /** "sc 5, dec, around", "sc in next 2 sts, inc in next st around": behind a plain list, how far all of it is worked. */
 function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
-  if (!c.isAny(['around', 'across', 'to end'])) return false;
+  if (!c.isAny(['around', 'across', 'to end', 'all the way around', 'all the way across'])) return false;
   const works = before.filter((item) => item.type === 'work' || item.type === 'skip');
   return (
     works.length >= 2 &&

@@ -41,7 +41,7 @@ export function readRowEndsSaid(c: Cursor): Place[] | null {
       return c.eatAny(ROW);
     });
     // "at each end of every 4th row" is a schedule; "at end" alone may be said of anything.
-    if (of === null && (which !== 'each' || !(c.done || c.peek()!.kind === 'sign'))) return null;
+    if (of === null && !(c.done || c.peek()!.kind === 'sign')) return null;
     // "10 fsc at end of row" are new stitches; only what gathers needs a place there.
     if (which !== 'each' && !/(?:tog|dec)$/u.test(c.tokens[start - 1]?.word ?? '')) return null;
     const place = (kind: 'first' | 'last'): Place => ({

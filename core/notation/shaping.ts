@@ -57,6 +57,29 @@ function readSchedule(c: Cursor): { every: Amount; times: Amount | null } | null
   });
 }
 
+/** "dec 1 st in centre of row": one place that the words name no better; "in centre st" is a place of its own. */
+function atCentre(c: Cursor): true | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['in the center', 'in center', 'the center', 'center'])) return null;
+    c.attempt(() => (c.eat('of') && c.pass('the') && c.eatAny(ROW) ? true : null));
+    return c.done || c.peek()!.kind === 'sign' ? true : null;
+  });
+}
+
+function eatEdge(c: Cursor): true | null {
+  c.eatAny(['each', 'both', 'the']);
+  return c.eatAny(['edge', 'edges', 'end', 'ends', 'side', 'sides']) ? true : null;
+}
+
+/** "2 sts in from each edge": where in from the edge the shaping lies changes no count. */
+function readInFrom(c: Cursor): true | null {
+  return c.attempt(() => {
+    if (!readAmount(c) || !c.eatAny(['sts', 'st'])) return null;
+    if (!c.eatAny(['in', 'inside']) || !c.pass('from', 'the')) return null;
+    return c.isAny(['each', 'both', 'edge', 'the edge', 'neck', 'armhole', 'end']) ? true : null;
+  });
+}
+
 /** "sc evenly around, increasing 6 sts": how they lie is said before. */
 function spreadBefore(c: Cursor, start: number): boolean {
   return c.tokens.slice(Math.max(0, start - 5), start).some((token) => token.word === 'evenly');
@@ -66,6 +89,7 @@ function spreadBefore(c: Cursor, start: number): boolean {
 export function readShaping(c: Cursor): Shaping | null {
   return c.attempt(() => {
     const start = c.at;
+    const spread = c.eat('evenly');
     c.attempt(() => {
       // "sc across, making a decrease at each end"
       if (!c.eatAny(['making', 'working', 'with', 'make', 'work'])) return null;
@@ -75,9 +99,30 @@ export function readShaping(c: Cursor): Shaping | null {
     const word = c.eatAny(['inc', 'dec', 'adding']);
     if (!word) return null;
     const change = word === 'dec' ? 'dec' : 'inc';
+    const target = c.attempt(() => {
+      // "dec to 20 sts", "inc evenly to 30 sts", "dec as needed to have 20 sts"
+      c.eatAny(['evenly', 'as needed', 'as required', 'as necessary']);
+      if (!c.eatAny(['to have', 'to get', 'to make', 'until there are', 'until you have', 'to'])) return null;
+      const there = readAmount(c);
+      if (!there || !c.eatAny(['sts', 'sc', 'dc', 'tr', 'hdc', 'htr'])) return null;
+      c.eatAny(['in all', 'in total', 'evenly', 'altogether']);
+      return c.done || c.peek()!.kind === 'sign' ? there : null;
+    });
+    if (target)
+      return {
+        type: 'shaping',
+        change,
+        amount: one(c),
+        ends: 'evenly',
+        now: true,
+        schedule: [],
+        until: target,
+        ...c.span(start),
+      };
     const amount = readAmount(c) ?? one(c);
     c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
     c.eatAny(['at', 'on', ',']);
+    readInFrom(c);
     let ends: Shaping['ends'] | null = null;
     if (
       c.eatAny([
@@ -98,7 +143,7 @@ export function readShaping(c: Cursor): Shaping | null {
       ends = 'each';
     else if (c.eatAny(['beg', 'start', 'the beg', 'the start', 'neck edge', 'armhole edge', 'side edge']))
       ends = 'start';
-    else if (c.eatAny(['end', 'the end'])) ends = 'finish';
+    else if (c.eatAny(['end', 'the end']) || atCentre(c)) ends = 'finish';
     else if (c.eatAny(['evenly spaced', 'evenly'])) {
       ends = 'evenly';
       c.eatAny([
@@ -112,7 +157,8 @@ export function readShaping(c: Cursor): Shaping | null {
         'over row',
       ]);
     }
-    if (!ends && spreadBefore(c, start) && (c.done || c.peek()!.kind === 'sign')) ends = 'evenly';
+    c.attempt(() => (c.eat(',') && readInFrom(c) && eatEdge(c) ? true : null));
+    if (!ends && (spread || spreadBefore(c, start)) && (c.done || c.peek()!.kind === 'sign')) ends = 'evenly';
     if (!ends) return null;
     let now = false;
     c.attempt(() => {

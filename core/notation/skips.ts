@@ -4,7 +4,7 @@
 import type { Cursor } from './cursor.ts';
 import { one, readAmount } from './numbers.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import type { Place, Skip } from './tree.ts';
+import type { Item, Place, Skip } from './tree.ts';
 import { readStitch } from './words.ts';
 import { impliedPlace } from './work.ts';
 
@@ -71,6 +71,24 @@ export function readSkip(c: Cursor): Skip | null {
     }
     if (!(c.done || c.peek()!.kind === 'sign')) return null;
     return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
+  });
+}
+
+/** "sc in every st except first and last": what stays out of the way across that stands before it. */
+export function readExcept(c: Cursor, before: readonly Item[]): Item[] | null {
+  const across = before.at(-1);
+  if (across?.type !== 'work' || across.places[0]?.kind !== 'across') return null;
+  return c.attempt(() => {
+    const start = c.at;
+    c.eat(',');
+    if (!c.eatAny(['except for', 'except in', 'except', 'excluding', 'but not in', 'but not', 'but']))
+      return null;
+    const place = readPlace(c) ?? readBarePlace(c);
+    if (place?.kind !== 'first') return null;
+    const places = [place, ...readMore(c)];
+    // "except first and last st in both loops" says how those two are worked.
+    if (places.some((one) => one.loop !== null) || !(c.done || c.peek()!.kind === 'sign')) return null;
+    return [{ type: 'skip', places, behind: false, counts: null, ...c.span(start) }];
   });
 }
 

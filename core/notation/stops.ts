@@ -62,6 +62,7 @@ const ACROSS = [
   'along',
 ];
 const AROUND = [
+  'all the way around',
   'around all four sides',
   'around all 4 sides',
   'around all sides',
@@ -132,6 +133,8 @@ const END = [
 const TO = [
   'except for',
   'except',
+  'excluding',
+  'but',
   'up to and including',
   'up to within',
   'to within',

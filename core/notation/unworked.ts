@@ -174,7 +174,7 @@ function readConfined(c: Cursor): Unworked | null {
     const amount = readAmount(c);
     if (!amount) return null;
     const noun = readNoun(c);
-    if (!noun || noun.kind !== 'stitch') return null;
+    if (noun?.kind !== 'stitch') return null;
     c.eatAny(['of row', 'of the row']);
     if (!c.eat('only') && !(first && c.is(','))) return null;
     if (!ends(c)) return null;

@@ -127,7 +127,7 @@ export function readWork(c: Cursor): Work | Item[] | null {
       before = readAmount(c);
       if (!before) return null;
       if (c.word() === 'x' && !c.lexicon.names.has('x')) c.at++;
-      c.eatAny(['more', 'rows of']);
+      c.eatAny(['more', 'extra', 'additional', 'rows of']);
       loop ??= c.attempt(() => readLoop(c));
       stitch = readStitch(c);
       if (!stitch) return null;
