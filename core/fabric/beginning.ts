@@ -8,7 +8,7 @@ import { chainFabric, type Fabric, fabric, ringFabric } from './fabric.ts';
 import { take, takeFirst, takeGap, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { spaceSite, turningStitch } from './site.ts';
-import { steps } from './steps.ts';
+import { climbs, steps } from './steps.ts';
 import { standRecorded } from './stitching.ts';
 import { edgeChains, leadBase, standsFor } from './turning.ts';
 import { run } from './work.ts';
@@ -218,7 +218,8 @@ export function travels(items: readonly Item[], i: number): boolean {
   if (boundOff) return true;
   for (let at = i + 1; at < items.length; at++) {
     const next = items[at]!;
-    if (next.type === 'chain' || (next.type === 'group' && next.items[0]?.type === 'chain')) return true;
+    if (next.type === 'chain' || (next.type === 'group' && (next.items[0]?.type === 'chain' || climbs(next))))
+      return true;
     if (BESIDES.has(next.type) || next.type === 'turn') continue;
     if (next.type === 'work' && next.stitch.base === 'slip' && next.stitch.form === 'plain') continue;
     return intoLoop(item, next);

@@ -434,11 +434,22 @@ function endings(p: Progress, item: Repeat, body: readonly Step[]): readonly End
   const shorter = besideTurningChain(p, body, extra);
   if (shorter !== null)
     ways.push({ way: () => shorter.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
+  const like = body.flatMap((step, i) => (sameStitch(step, extra[0]) ? [i] : []));
   for (let j = body.length; j > 0; j--) {
+    // "*sk 3, sc in next, sk 3, 5 dc in next; …, ending with 3 dc in last st": they stand for the 5 dc, for no sc.
+    if (j < body.length && like.length > 0 && !like.includes(j) && body[j]!.type === 'work') continue;
     for (const head of headsTo(p, body, j))
       ways.push({ way: () => head.every((part) => one(p, part)) && run(p, extra, 0, false), partial: 1 });
   }
   return ways;
+}
+
+/** Is the ending made of the stitch of that step? */
+function sameStitch(step: Step, end: Step | undefined): boolean {
+  if (step.type !== 'work' || end?.type !== 'work') return false;
+  return (
+    step.stitch.base !== null && step.stitch.base === end.stitch.base && step.stitch.form === end.stitch.form
+  );
 }
 
 /**

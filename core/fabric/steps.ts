@@ -4,6 +4,7 @@
  */
 import type { Span } from '../finding.ts';
 import type { Amount, Group, Item, Noun, Place, Skip, StitchRef, Work } from '../notation/tree.ts';
+import { height } from '../trade/stitches.ts';
 import { endsInOrder } from './ends.ts';
 import { nounId } from './places.ts';
 
@@ -247,4 +248,19 @@ export function without(body: readonly Step[], omitted: readonly Item[]): readon
     if (fewer !== null) out.push(fewer);
   }
   return out;
+}
+
+/**
+ * "(sl st, ch 3, 2 dc, ch 2, 3 dc) in next ch-2 sp" at the start of a row: the slip stitch only brings the hook into
+ * the space, and the chain stands for the first stitch. A petal begins so too, but it also ends in a slip stitch.
+ */
+export function climbs(item: Group): boolean {
+  const [slip, chain] = item.items;
+  const end = item.items.at(-1);
+  if (item.places[0]?.kind === 'across' || slip?.type !== 'work' || slip.stitch.base !== 'slip') return false;
+  if (chain?.type !== 'chain' || chain.amount.kind !== 'one') return false;
+  if (end?.type === 'work' && end.stitch.base === 'slip') return false;
+  const first = item.items.find((inner) => inner.type === 'work' && inner.stitch.base !== 'slip');
+  const base = first?.type === 'work' ? first.stitch.base : null;
+  return base !== null && height(base) >= 2 && chain.amount.value >= height(base);
 }

@@ -21,7 +21,7 @@ import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { overBridge, reachEach } from './reach.ts';
 import type { Site } from './site.ts';
 import { stand } from './standing.ts';
-import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
+import { type Choice, climbs, repeatedSteps, type Step, steps, without } from './steps.ts';
 import {
   alongOwnChain,
   evenly,
@@ -406,7 +406,9 @@ export function groupIn(p: Progress, item: Group, index: number): boolean {
   const open = p.pending;
   p.here = index;
   const inner = steps(item.items);
-  const begun = beginsHere(p, inner, index);
+  const slips = p.made.length === 0 && p.pending === 0 && climbs(item) ? 1 : 0;
+  p.travelled += slips;
+  const begun = slips + beginsHere(p, inner.slice(slips), index);
   const ok = run(p, inner, begun, false);
   p.here = here;
   if (!ok) return false;

@@ -243,7 +243,9 @@ export function isAside(c: Cursor): boolean {
   if (c.isAny(['for # rnds', 'for # rows', 'for a total of', 'for the next # rnds'])) return true;
   if (c.isAny(['for #', 'across', 'rem']) && !c.isAny(['for # mm']) && !atRowEnd(c))
     return c.isAny(['for # mm']);
-  if (bringsStitch(c)) return false;
+  // "corner in next ch-2 sp" is work that somebody has to define.
+  if (bringsStitch(c) || c.isAny(['corner in next', 'corner in each', 'corner in last', 'corner in first']))
+    return false;
   return c.isAny(ASIDES) || isRotation(c);
 }
 

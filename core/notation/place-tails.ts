@@ -91,6 +91,12 @@ export function readLoop(c: Cursor): NonNullable<Into['loop']> | null {
   });
 }
 
+/** "skip all dc of sleeve", "in each st of the cuff": whose stitches they are, where that is no other row's. */
+const OF_PIECE =
+  'cuff body band sleeve sleeves yoke brim crown neckband collar hem rib ribbing heel foot gusset palm hood strap'
+    .split(' ')
+    .flatMap((piece) => [`of ${piece}`, `of the ${piece}`]);
+
 const BLOCKS = ['blocks', 'block', 'tiles', 'tile'];
 
 /** "of next", "of each", "of previous": which block it is adds nothing to which space is next. */
@@ -193,9 +199,7 @@ export function readTail(c: Cursor, draft: Draft): void {
           'of working row',
           'on this row',
           'of this row',
-          'of cuff',
-          'of body',
-          'of band',
+          ...OF_PIECE,
           'as indicated',
           'indicated',
           'specified',
