@@ -75,6 +75,8 @@ export function fitOpen(
   top: boolean,
 ): boolean {
   const stop = stopOf(item);
+  const open = asGaps(p, item);
+  if (open !== item) return fitOpen(p, open, rest, then, top);
   const asks =
     stop?.kind === 'before-last' && p.trials === 0 && (item.type === 'work' || item.type === 'group');
   const limit = asks ? lastIndexes(p, stop) : null;
@@ -84,6 +86,16 @@ export function fitOpen(
   if (asks && limit !== null && limit.short !== null && p.facts.length === told)
     missing(p, stop, stop.noun, limit.n, limit.short);
   return ok;
+}
+
+/** "1 tr in sp between next 2 tr, 1 tr in each sp to end": where the row below has no other, such spaces are meant. */
+function asGaps(p: Progress, item: Open): Open {
+  if ((item.type !== 'work' && item.type !== 'group') || p.gap < 0 || !p.meeting.spaceless) return item;
+  const place = item.places[0];
+  const noun = place?.kind === 'across' ? place.nouns[0] : undefined;
+  if (place?.kind !== 'across' || noun?.kind !== 'space' || noun.chains !== null) return item;
+  const { from, to } = noun;
+  return { ...item, places: [{ ...place, nouns: [{ kind: 'between', from, to }] }] };
 }
 
 function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => boolean, top: boolean): boolean {
@@ -203,6 +215,8 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   for (const from of candidates) {
     if (last === null) {
       if (from.passes === 0 && body !== null && candidates.length > 1) continue;
+      // "dc in each sp across, dc in last st" over a row without spaces has not come out with the last dc alone.
+      if (from.passes === 0 && body === null && top && notThere(p, item)) continue;
       if (attempt(from, null, 0)) return accept(from.passes);
       continue;
     }
@@ -275,7 +289,8 @@ function overPassed(p: Progress, item: Open, start: Moment, then: () => boolean)
 }
 
 /** "(…) in each ch-2 sp around" where the row below has none at all. */
-function notThere(p: Progress, item: Work | Group): boolean {
+function notThere(p: Progress, item: Open): boolean {
+  if (item.type !== 'work' && item.type !== 'group') return false;
   const place = item.places[0]!;
   if (place.kind !== 'across' || place.below > 0 || p.below.length === 0) return false;
   const looked = place.nouns.every((noun) => ['named', 'space', 'chain'].includes(noun.kind));

@@ -7,6 +7,7 @@ import { readBracket, readRepBracket } from './brackets.ts';
 import { withChainsBetween } from './chain-between.ts';
 import { readChain, readRingClose, readYarnRing } from './chains.ts';
 import { asJoin, closes } from './closing.ts';
+import { gatheredBehind, readHeldBack } from './gathered.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readElsewhere } from './elsewhere.ts';
 import type { Token } from './lexer.ts';
@@ -209,7 +210,7 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
 }
 
 function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
-  const spelled = readSpelled(c);
+  const spelled = readSpelled(c) ?? readHeldBack(c);
   if (spelled) return spelled;
   if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
@@ -316,6 +317,8 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const work = readWork(c);
   if (!work) return null;
   if (Array.isArray(work)) return work;
+  const gathered = gatheredBehind(c, work, start);
+  if (gathered) return [gathered];
   const last = before.at(-1);
   const place = work.places[0]!;
   if (place.kind === 'last' && isAcross(last) && c.tokens.slice(start, start + 2).some(isMore)) {

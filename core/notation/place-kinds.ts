@@ -589,7 +589,9 @@ export function readBetween(c: Cursor): Bare | null {
       return null;
     }
     c.eatAny(['the', 'each of the', 'any']);
-    const which = c.eatAny(['next', 'foll', 'each', 'last', 'first']);
+    // "between 1st and 2nd tr"
+    const nth = c.attempt(() => (readOrdinal(c)?.kind === 'one' && c.isAny(['and', '&']) ? 'first' : null));
+    const which = nth ?? c.eatAny(['next', 'foll', 'each', 'last', 'first']);
     // The number of "next 3-dc group" is the group's own.
     const group = partsNoun(c);
     const amount = group === null ? readAmount(c) : null;

@@ -60,7 +60,7 @@ function drawUp(c: Cursor): boolean {
 }
 
 /** "yo, pull through 2 loops": how many loops; 0 = all that there are; null = nothing of the kind. */
-function drawThrough(c: Cursor): number | null {
+export function drawThrough(c: Cursor): number | null {
   return c.attempt(() => {
     const over = yarnOver(c) > 0;
     between(c);
@@ -149,10 +149,23 @@ function legs(c: Cursor): Leg | null {
       const shared = c.attempt(() => (c.isAny(['in', 'into']) ? readPlace(c) : null));
       const times = often.amount.value + (starred || often.said === 'more' ? 1 : 0);
       const here = made.place.kind === 'same' || shared !== null;
-      return { ...made, place: shared ?? made.place, legs: times, together: here };
+      // "in next st …) 4 times in same st": the same as the first leg's.
+      const place = shared === null || shared.kind === 'same' ? made.place : shared;
+      return { ...made, place, legs: times, together: here };
     }
     const made = leg(c);
     if (made === null) return null;
+    const again = c.attempt(() => {
+      // "…, rep 4 more times in same st"
+      between(c);
+      if (!c.eatAny(['rep this', 'rep', 'do this'])) return null;
+      const often = readTimes(c, true);
+      if (often?.amount.kind !== 'one') return null;
+      const shared = c.attempt(() => (c.isAny(['in', 'into']) ? readPlace(c) : null));
+      if (shared !== null && shared.kind !== 'same') return null;
+      return { times: often.amount.value + (often.said === 'more' ? 1 : 0), together: shared !== null };
+    });
+    if (again) return { ...made, legs: again.times, together: again.together };
     const n = placesIn(made.place);
     return n === null || n < 1 ? null : { ...made, legs: n, together: false };
   });
