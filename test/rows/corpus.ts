@@ -2,6 +2,8 @@
  * The corpus of written rows by group. Adding a file of cases means adding it here.
  */
 import { accessories } from './cases/accessories.ts';
+import { afterthoughts } from './cases/afterthoughts.ts';
+import { bundles } from './cases/bundles.ts';
 import { circles } from './cases/circles.ts';
 import { counts } from './cases/counts.ts';
 import { dictionary } from './cases/dictionary.ts';
@@ -26,6 +28,7 @@ import { ovals } from './cases/ovals.ts';
 import { phrases } from './cases/phrases.ts';
 import { posts } from './cases/posts.ts';
 import { proofs } from './cases/proofs.ts';
+import { remainders } from './cases/remainders.ts';
 import { repeats } from './cases/repeats.ts';
 import { ripples } from './cases/ripples.ts';
 import { rounds } from './cases/rounds.ts';
@@ -63,6 +66,9 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   wheels,
   hollows,
   gathers,
+  bundles,
+  afterthoughts,
+  remainders,
   circles,
   ovals,
   granny,
