@@ -7,6 +7,7 @@ import type { Amount, Group, Item, Noun, Place, Skip, StitchRef, Work } from '..
 import { height } from '../trade/stitches.ts';
 import { endsInOrder } from './ends.ts';
 import { nounId } from './places.ts';
+import { inSequence } from './sequence.ts';
 
 /**
  * "2 sc in each sp, sc in each dc across": each thing met on the way across is worked as the phrase that names
@@ -51,7 +52,7 @@ export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
   if (known !== undefined) return known;
   const apart: Item[] = [];
-  for (const item of endsInOrder(items)) {
+  for (const item of endsInOrder(inSequence(items))) {
     if (item.type === 'work' && item.legs) apart.push(item);
     else if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
       for (const place of chainsAmong(item.places)) apart.push({ ...item, places: [place] });

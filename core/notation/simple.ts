@@ -31,7 +31,13 @@ function readTurn(c: Cursor): Item[] | null {
     eatWhen(c);
     return [{ type: 'turn', not: true, ...c.span(start) }];
   }
-  if (c.isAny(['turning ch', 'turn ch', 'turn each', 'turn back']) || isRotation(c)) return null;
+  if (c.word() === 't' && c.peek()!.kind === 'word' && (!c.peek(1) || c.peek(1)!.kind === 'sign')) {
+    // "ch 1, t"
+    c.at++;
+    return [{ type: 'turn', not: false, ...c.span(start) }];
+  }
+  const chained = c.is('turn ch') && !c.is('turn ch #');
+  if (chained || c.isAny(['turning ch', 'turn each', 'turn back']) || isRotation(c)) return null;
   if (c.eatAny(['turn the work', 'turn your work', 'turn work', 'turned', 'turning', 'turn'])) {
     c.eatAny([
       'around',
