@@ -128,7 +128,9 @@ function beforeFirst(
         continue;
       }
       const next = items.slice(i + 1).find((after) => !BESIDES.has(after.type) && after.type !== 'turn');
-      const fromHook = next?.type === 'work' && next.places[0]?.kind === 'from-hook';
+      const hook = next?.type === 'work' ? next.places[0] : undefined;
+      // "Ch 1, sc in 3rd ch from hook": the row has made no such chain, which is told where that is worked.
+      const fromHook = hook?.kind === 'from-hook' && (p.amount(hook.nth) ?? 0) <= n + 1;
       if (round && leavesSpiral(below, item, next, p, base)) break;
       if (fromHook && n > 0) {
         if (n > MOST_STITCHES) {

@@ -9,6 +9,12 @@ import { MOST_STITCHES } from './progress.ts';
 import { checkStated } from './stated.ts';
 import type { Worked } from './worked.ts';
 
+/** "Row 6:": a row by its number, with no word of what is worked in it. */
+function saysNothing(row: RowTree, below: Fabric, items: readonly Item[]): boolean {
+  const numbered = row.label !== null && row.label.numbers !== null;
+  return numbered && below.form !== 'chain' && items.length === 0;
+}
+
 /** A row that works nothing: "Turn.", "Fasten off.", "Ch 3, turn.". */
 export function idle(
   row: RowTree,
@@ -47,11 +53,14 @@ export function idle(
     made.fastened !== below.fastened ||
     made.carried !== below.carried;
   const of = tally(below);
+  const facts = [...checkStated(row.counts, of, env, figures)];
+  if (saysNothing(row, below, items))
+    facts.push({ code: 'row-works-nothing', from: row.from, to: row.to, data: {} });
   return {
     fabric: changed ? made : below,
     tally: of,
     repeats: null,
-    facts: checkStated(row.counts, of, env, figures),
+    facts,
     openings: [],
     trace: null,
     idle: true,

@@ -4,7 +4,15 @@
  */
 import type { Item, Place, Work } from '../notation/tree.ts';
 
-const BESIDE: ReadonlySet<Item['type']> = new Set(['chain', 'aside', 'turn', 'colour', 'marker', 'loops', 'mark']);
+const BESIDE: ReadonlySet<Item['type']> = new Set([
+  'chain',
+  'aside',
+  'turn',
+  'colour',
+  'marker',
+  'loops',
+  'mark',
+]);
 
 /** Places of the row below that an item takes up, or null where its words do not tell. */
 function takenBy(item: Item, before: number): number | null {
@@ -19,7 +27,9 @@ function takenBy(item: Item, before: number): number | null {
       if (place.amount.kind !== 'one' || place.every > 1 || place.nouns[0]?.kind === 'space') return null;
       return place.amount.value * Math.max(1, per);
     case 'first':
-      return place.amount.kind === 'one' && before === 0 && place.noun.kind !== 'space' ? place.amount.value : null;
+      return place.amount.kind === 'one' && before === 0 && place.noun.kind !== 'space'
+        ? place.amount.value
+        : null;
     case 'nth':
       return place.nth.kind === 'one' && place.nth.value > before ? place.nth.value - before : null;
     default:
@@ -46,6 +56,17 @@ function asNext(item: Item, before: number): Work | null {
   if (place.nth.kind !== 'one' || place.nth.value !== before + 1 || place.noun.kind === 'chain') return null;
   const { from, to, loop, post, below } = place;
   const amount = { kind: 'one', value: 1, from: place.nth.from, to: place.nth.to } as const;
-  const next: Place = { kind: 'next', amount, nouns: [place.noun], every: 1, implied: false, loop, post, below, from, to };
+  const next: Place = {
+    kind: 'next',
+    amount,
+    nouns: [place.noun],
+    every: 1,
+    implied: false,
+    loop,
+    post,
+    below,
+    from,
+    to,
+  };
   return { ...item, places: [next] };
 }

@@ -47,12 +47,26 @@ function chainsAmong(places: readonly Place[]): readonly Place[] {
   return [{ ...across, nouns: [...across.nouns, ...next.nouns], to: next.to }];
 }
 
+/** "dc2tog over next 3 sts, skipping centre st": the skip says what the decrease passes over, and no more than that. */
+function passing(items: readonly Item[]): readonly Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const before = out.at(-1);
+    const between =
+      item.type === 'skip' && item.places[0]?.kind === 'of-unit' && item.places[0].nth === 'centre';
+    if (between && before?.type === 'work' && before.over !== null && before.stitch.together > 1)
+      out[out.length - 1] = { ...before, passing: true };
+    else out.push(item);
+  }
+  return out.length === items.length ? items : out;
+}
+
 /** The items with work in several places taken apart into work in one place each. Memoised. */
 export function steps(items: readonly Item[]): readonly Step[] {
   const known = flattened.get(items);
   if (known !== undefined) return known;
   const apart: Item[] = [];
-  for (const item of endsInOrder(inSequence(items))) {
+  for (const item of endsInOrder(inSequence(passing(items)))) {
     if (item.type === 'work' && item.legs) apart.push(item);
     else if ((item.type === 'work' || item.type === 'group') && item.places.length > 1) {
       for (const place of chainsAmong(item.places)) apart.push({ ...item, places: [place] });

@@ -3,7 +3,7 @@
  * ("across", "to last 3 sts") are fitted in `fitting`; the start and the end of a row are `row`'s concern.
  * Every function answers whether the work could go on; outside trials it always can, and says what is wrong.
  */
-import type { Again, Group, Item, Marker, Place, Repeat, Skip, Work } from '../notation/tree.ts';
+import type { Again, Amount, Group, Item, Marker, Place, Repeat, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
@@ -418,10 +418,23 @@ export function groupIn(p: Progress, item: Group, index: number): boolean {
   return true;
 }
 
+/** "sc2tog over next 4 sts" is two of them; one where the words name their number apart. */
+function decreasesOver(p: Progress, item: Work): number {
+  const { together, form } = item.stitch;
+  const place = item.places[0];
+  if (item.over === null || form !== 'plain' || together < 2 || place?.kind !== 'next') return 1;
+  if (place.amount.kind === 'one' && place.amount.value > 1) return 1;
+  const n = p.amount(item.over) ?? 0;
+  return n % together === 0 ? Math.max(1, n / together) : 1;
+}
+
 /** How many sites one making of the stitch takes. */
 function span(p: Progress, item: Work, place: Place): number {
-  if (item.over !== null) return Math.max(1, p.amount(item.over) ?? 1);
   const ref = item.stitch;
+  if (item.over !== null) {
+    const n = Math.max(1, p.amount(item.over) ?? 1);
+    return ref.form === 'plain' && ref.together > 1 && n % ref.together === 0 ? ref.together : n;
+  }
   if (ref.form === 'dec' && ref.together === 1) return 2;
   if (ref.form === 'crossed') return 2;
   if (ref.together === 1) return 1;
@@ -487,8 +500,9 @@ function work(p: Progress, item: Work): boolean {
     return true;
   }
   const crowded = p.here !== null && place.kind === 'next' && place.implied;
-  const copies = per * (crowded ? (p.amount(place.amount) ?? 1) : 1);
+  const copies = per * decreasesOver(p, item) * (crowded ? (p.amount(place.amount) ?? 1) : 1);
   const each = crowded ? 1 : span(p, item, place);
+  if (item.over !== null && !item.passing) checkTogether(p, item, item.over);
   const collapse = each > 1 && place.kind === 'next' && !place.implied;
   const target: Place = collapse
     ? {
@@ -507,6 +521,14 @@ function work(p: Progress, item: Work): boolean {
     return true;
   }
   return reachEach(p, target, each, (index) => makeIn(p, item, target, index, copies));
+}
+
+/** "sc3tog over next 2 sts": the stitch and the words for its place must name the same number. */
+function checkTogether(p: Progress, item: Work, over: Amount): void {
+  const { together, form } = item.stitch;
+  const said = p.amount(over);
+  if (form !== 'plain' || together < 2 || said === null || said % together === 0) return;
+  p.note('together-differs', item, { together, said });
 }
 
 /** "around, through both layers" joins two pieces; only what goes across folds the tube. */

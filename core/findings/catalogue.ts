@@ -81,6 +81,7 @@ import { repeatStartNotSaid } from './repeat-start-not-said.ts';
 import { rowForUnknownSize } from './row-for-unknown-size.ts';
 import { rowNotKnown } from './row-not-known.ts';
 import { rowNumberOutOfOrder } from './row-number-out-of-order.ts';
+import { rowWorksNothing } from './row-works-nothing.ts';
 import { sameTakenAsNext } from './same-taken-as-next.ts';
 import { sampleSizeMissing } from './sample-size-missing.ts';
 import { shapingInvalid } from './shaping-invalid.ts';
@@ -104,6 +105,7 @@ import { stitchesLeftUnworked } from './stitches-left-unworked.ts';
 import { stitchesPassedOver } from './stitches-passed-over.ts';
 import { termInDoubt } from './term-in-doubt.ts';
 import { timesMissing } from './times-missing.ts';
+import { togetherDiffers } from './together-differs.ts';
 import { tooDeep } from './too-deep.ts';
 import { tooManyRows } from './too-many-rows.ts';
 import { tooManyStitches } from './too-many-stitches.ts';
@@ -188,6 +190,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   repeatStartNotSaid,
   rowNotKnown,
   rowNumberOutOfOrder,
+  rowWorksNothing,
   sameTakenAsNext,
   sampleSizeMissing,
   shapingInvalid,
@@ -212,6 +215,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   stitchesPassedOver,
   termInDoubt,
   timesMissing,
+  togetherDiffers,
   tooDeep,
   tooManyRows,
   tooManyStitches,

@@ -204,6 +204,8 @@ export interface Work extends Span {
   readonly legs?: true;
   /** "through both layers": each stitch takes one of either layer. */
   readonly layers?: true;
+  /** "dc2tog over next 3 sts, skipping centre st": what lies between its legs is passed over in words. */
+  readonly passing?: true;
 }
 
 /** "(2 dc, ch 2, 2 dc) in next ch-2 sp": the items are all made in one place, once for each place named. */
