@@ -99,6 +99,9 @@ function beforeFirst(
     }
     if (travels(items, i)) {
       travel(p, item as Work);
+      // "Ch 1, turn, sl st in first 4 sts, ch 1, sc …": the row begins with the chain behind them.
+      const after = items.slice(i + 1).find((next) => !BESIDES.has(next.type) && next.type !== 'turn');
+      if (after?.type === 'chain') stood = false;
       continue;
     }
     if (
