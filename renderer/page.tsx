@@ -3,6 +3,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Answer, OpenedFile, Start } from '../app/host/host.ts';
 import type { FoundHost } from './host/find.tsx';
+import { loadLaterPartsAtRest } from './shell/later.ts';
 import { Studio } from './shell/studio.ts';
 import { Window } from './shell/window.tsx';
 import { manuscriptPlugins } from './write/plugins.ts';
@@ -28,4 +29,5 @@ export async function drawStudio(
     </StrictMode>,
   );
   if (start.open !== null && read !== null) await studio.open(start.open, read);
+  loadLaterPartsAtRest();
 }

@@ -7,6 +7,7 @@ import { Modal } from '../parts/modal.tsx';
 import { useStudio } from '../shell/hooks.ts';
 import { versionWords } from '../words/dialogs.ts';
 import { shellWords } from '../words/shell.ts';
+import { timeShown } from '../words/time.ts';
 
 /** One text of a version. */
 interface Said {
@@ -41,8 +42,6 @@ export function textsOf(document: Node, now: Node): readonly Said[] {
   });
   return said;
 }
-
-const time = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 
 export function Versions() {
   const studio = useStudio();
@@ -135,7 +134,7 @@ export function Versions() {
                 aria-pressed={shown?.id === version.id}
                 onClick={() => void look(version.id)}
               >
-                {time.format(new Date(version.time))}
+                {timeShown(version.time)}
                 <small className="quiet">{versionWords.size(version.bytes)}</small>
               </button>
             </li>

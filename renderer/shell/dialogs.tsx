@@ -1,26 +1,10 @@
 /** Whatever stands over the window just now: questions about files, and the lists that commands open. */
-import type { ReactNode } from 'react';
-import { BringIn } from '../bring/dialog.tsx';
-import { CommandSearch } from '../dialogs/commands.tsx';
-import { KeyList } from '../dialogs/keys.tsx';
-import { NewPattern } from '../dialogs/new-pattern.tsx';
-import { About, ThemeChoice } from '../dialogs/small.tsx';
-import { Versions } from '../dialogs/versions.tsx';
 import { Modal } from '../parts/modal.tsx';
 import { shellWords } from '../words/shell.ts';
 import { useStudio, useStudioView } from './hooks.ts';
-import type { Dialog, Studio } from './studio.ts';
-
-/** Dialogs that stand in modules of their own, by kind. */
-const OTHERS: Partial<Record<Dialog['kind'], () => ReactNode>> = {
-  new: NewPattern,
-  bring: BringIn,
-  versions: Versions,
-  commands: CommandSearch,
-  keys: KeyList,
-  about: About,
-  theme: ThemeChoice,
-};
+import { useLaterParts } from './later.ts';
+import type { LaterDialogKind } from './later-parts.ts';
+import type { Studio } from './studio.ts';
 
 export function Dialogs() {
   const studio = useStudio();
@@ -49,11 +33,17 @@ export function Dialogs() {
           <p className="dialog-text">{dialog.message}</p>
         </Modal>
       );
-    default: {
-      const Other = OTHERS[dialog.kind];
-      return Other === undefined ? null : <Other />;
-    }
+    default:
+      return <LaterDialog kind={dialog.kind} />;
   }
+}
+
+/** A dialog that stands in a module of its own. */
+function LaterDialog({ kind }: { readonly kind: LaterDialogKind }) {
+  const parts = useLaterParts();
+  if (parts === null) return null;
+  const Shown = parts.DIALOGS[kind];
+  return <Shown />;
 }
 
 function nameOf(studio: Studio): string {

@@ -7,31 +7,16 @@ import { COMMANDS, type CommandName } from '../../app/host/commands.ts';
 import { Commands } from '../commands/commands.ts';
 import { CommandsContext } from '../commands/context.ts';
 import { commandOf } from '../commands/keys.ts';
-import { DrawingsPlace } from '../drawings/place.tsx';
-import { MaterialsPlace } from '../materials/place.tsx';
 import { Outline } from '../outline/outline.tsx';
-import { PrintPlace } from '../print/place.tsx';
-import { ReviewPlace } from '../review/place.tsx';
-import { SizesPlace } from '../sizes/place.tsx';
 import { StartScreen } from '../start/screen.tsx';
 import { shellWords } from '../words/shell.ts';
-import { WorkbookPlace } from '../workbook/place.tsx';
 import { WritePlace } from '../write/place.tsx';
 import { Bar } from './bar.tsx';
 import { Dialogs } from './dialogs.tsx';
 import { DeskContext, StudioContext, useStudio, useStudioView } from './hooks.ts';
+import { useLaterParts } from './later.ts';
 import { Strips } from './strips.tsx';
 import type { Place, Studio } from './studio.ts';
-
-const PLACES: Readonly<Record<Place, () => React.ReactNode>> = {
-  write: WritePlace,
-  sizes: SizesPlace,
-  materials: MaterialsPlace,
-  drawings: DrawingsPlace,
-  workbook: WorkbookPlace,
-  review: ReviewPlace,
-  print: PrintPlace,
-};
 
 const isCommand = (name: string): name is CommandName => COMMANDS.some((entry) => entry.name === name);
 
@@ -100,7 +85,6 @@ function Settled() {
     if (document.activeElement === document.body) document.querySelector<HTMLElement>('main')?.focus();
   }, [shown]);
   if (desk === null) return <StartScreen />;
-  const InFront = PLACES[place];
   return (
     <DeskContext value={desk} key={desk.id}>
       <div className="window">
@@ -113,7 +97,7 @@ function Settled() {
         </nav>
         <main className="place" id="place" tabIndex={-1}>
           <Strips />
-          <InFront />
+          <InFront place={place} />
         </main>
         <p className="unseen" role="status">
           {notice}
@@ -121,4 +105,16 @@ function Settled() {
       </div>
     </DeskContext>
   );
+}
+
+/** A place. One that is still being loaded shows nothing until it is there. */
+function InFront({ place }: { readonly place: Place }) {
+  return place === 'write' ? <WritePlace /> : <LaterPlace key={place} place={place} />;
+}
+
+function LaterPlace({ place }: { readonly place: Exclude<Place, 'write'> }) {
+  const parts = useLaterParts();
+  if (parts === null) return null;
+  const Shown = parts.PLACES[place];
+  return <Shown />;
 }

@@ -6,8 +6,7 @@ import { Modal } from '../parts/modal.tsx';
 import { useStudio, useStudioView } from '../shell/hooks.ts';
 import { startWords } from '../words/dialogs.ts';
 import { shellWords } from '../words/shell.ts';
-
-const time = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+import { timeShown } from '../words/time.ts';
 
 export function StartScreen() {
   const commands = useCommands();
@@ -62,7 +61,7 @@ function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
             <div>
               <strong>{work.title || shellWords.untitled}</strong>
               <p className="quiet">
-                {time.format(new Date(work.time))} · {about(work)}
+                {timeShown(work.time)} · {about(work)}
               </p>
             </div>
             <button type="button" className="chief" onClick={() => void studio.recover(work.desk)}>
@@ -117,7 +116,7 @@ function RecentFiles() {
               <button type="button" className="bare" disabled={!there} onClick={() => void studio.open(file)}>
                 <span>{title || file.name}</span>
                 <small className="quiet">
-                  {file.name} · {file.folder} · {there ? time.format(new Date(at)) : startWords.notThere}
+                  {file.name} · {file.folder} · {there ? timeShown(at) : startWords.notThere}
                 </small>
               </button>
               <button

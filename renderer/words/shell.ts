@@ -40,6 +40,10 @@ export const shellWords = {
   save: 'Save',
   dontSave: 'Don’t save',
   openFailed: 'The pattern could not be opened',
+  notLoaded: {
+    title: 'This part of the studio could not be loaded',
+    text: 'Turnchain’s part outside this page does not answer: it was ended. Keep this page open, start Turnchain again and save there; what you wrote is still in this page.',
+  },
   saveBefore: {
     title: (name: string) => `Save the changes to “${name}”?`,
     text: 'Without saving, the changes since the last save are lost.',
