@@ -97,11 +97,23 @@ function placeSaidSame(items: readonly Item[]): Span {
 function skipsWithChain(items: readonly Item[]): boolean {
   if (!skipsBehindChain(items)) return false;
   const [, skip, work, ...rest] = items.filter((item) => !BESIDES.has(item.type));
-  if (skip?.type !== 'skip' || work?.type !== 'work' || rest.some(isWork)) return false;
+  if (skip?.type !== 'skip' || work?.type !== 'work') return false;
+  const [last, ...more] = rest.filter(isWork);
+  if (more.length > 0 || (last !== undefined && !endsRow(last))) return false;
   const from = skip.places[0];
   const to = work.places[0];
   const counted = from?.kind === 'next' && from.amount.from < from.amount.to;
-  return counted && to?.kind === 'across' && to.every === 1 && to.stop.kind === 'end';
+  if (!counted || to?.kind !== 'across' || to.every > 1) return false;
+  return to.stop.kind === 'end' || (last !== undefined && to.stop.kind === 'before-last');
+}
+
+/** "… 1 tr into top of 3 ch": one stitch in the row's last place. */
+function endsRow(item: Item): boolean {
+  if (item.type !== 'work' || item.places.length > 1) return false;
+  const [amount, place] = [item.amount, item.places[0]!];
+  return (
+    amount.kind === 'one' && amount.value === 1 && (place.kind === 'turning-chain' || place.kind === 'last')
+  );
 }
 
 /** "3 ch, miss 1 dc": in some houses the stitch that the chain stands on. */

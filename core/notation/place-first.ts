@@ -6,11 +6,12 @@ import { readBracket } from './brackets.ts';
 import { readChain } from './chains.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { attachSaid, readItem } from './items.ts';
-import { readNoun } from './nouns.ts';
+import { anyStitch, readNoun } from './nouns.ts';
 import { bracketValues, one } from './numbers.ts';
 import { RINGS } from './place-kinds.ts';
 import { readLoop } from './place-tails.ts';
 import { readBarePlace, readPlaces } from './places.ts';
+import { toTheEnd } from './stops.ts';
 import type { Item, Place } from './tree.ts';
 import { readStitch } from './words.ts';
 import { impliedPlace, insideGroup, readWork } from './work.ts';
@@ -76,6 +77,29 @@ export function readStartingIn(c: Cursor): Item[] | null {
 export function readWorkIn(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
+    const all = c.attempt(() => {
+      // "Work across in sc"
+      if (!c.eatAny(['work', 'working', 'cont'])) return null;
+      const at = c.at;
+      const stop = c.eatAny(['across', 'around', 'to end', 'to the end']) ? toTheEnd(c) : null;
+      const span = c.span(at);
+      const stitch = stop && c.eat('in') ? readStitch(c) : null;
+      if (!stop || !stitch || !(c.done || c.peek()!.kind === 'sign')) return null;
+      const across = { kind: 'across', nouns: [anyStitch(c)], every: 1, stop } as const;
+      const place: Place = { ...across, loop: null, post: null, below: 0, ...span };
+      return { stitch, place };
+    });
+    if (all)
+      return [
+        {
+          type: 'work',
+          stitch: all.stitch,
+          amount: one(c),
+          places: [all.place],
+          over: null,
+          ...c.span(start),
+        },
+      ];
     if (!c.eatAny(['work in', 'working in', 'cont in', 'cont working in', 'cont to work in'])) return null;
     const stitch = readStitch(c);
     if (!stitch) return null;

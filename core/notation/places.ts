@@ -263,6 +263,15 @@ export function readPlace(c: Cursor): Place | null {
     });
     if (stop && 'loop' in stop) return { ...stop, ...c.span(start) };
     if (stop) return { ...stop, loop: null, post: null, below: 0, ...c.span(start) };
+    const told = c.attempt(() => {
+      // "sc for 10 sts"
+      if (!c.eat('for')) return null;
+      const amount = readAmount(c);
+      const noun = amount ? readNoun(c) : null;
+      if (!amount || noun?.kind !== 'stitch' || !(c.done || c.peek()!.kind === 'sign')) return null;
+      return { kind: 'next', amount, nouns: [noun], every: 1, implied: false } as const;
+    });
+    if (told) return { ...told, loop: null, post: null, below: 0, ...c.span(start) };
     const preposition = c.eatAny(IN);
     if (preposition) {
       // "to" begins a place only for a slip stitch that travels: "sl st to next ch-sp".

@@ -4,6 +4,7 @@
 import type { Cursor } from './cursor.ts';
 import { one, readAmount } from './numbers.ts';
 import { readBarePlace, readPlace } from './places.ts';
+import { readRowEndsSaid } from './row-ends-said.ts';
 import type { Item, Place, Skip } from './tree.ts';
 import { readStitch } from './words.ts';
 import { impliedPlace } from './work.ts';
@@ -56,6 +57,8 @@ export function readSkip(c: Cursor): Skip | null {
       if (!found || found.kind === 'evenly' || found.from !== c.tokens[at]!.from) return null;
       return found;
     });
+    const ends = place ? atEnds(c, place, start) : null;
+    if (ends) return ends;
     if (place) {
       const places: Place[] = [place, ...readMore(c)];
       const behindIt = c.eat('behind');
@@ -63,6 +66,8 @@ export function readSkip(c: Cursor): Skip | null {
       return { type: 'skip', places, behind: behindIt, counts: null, ...c.span(start) };
     }
     const bare = readBarePlace(c);
+    const bareEnds = bare ? atEnds(c, bare, start) : null;
+    if (bareEnds) return bareEnds;
     if (bare) {
       const behindIt = c.eat('behind');
       if (behindIt) eatBehind(c);
@@ -72,6 +77,14 @@ export function readSkip(c: Cursor): Skip | null {
     if (!(c.done || c.peek()!.kind === 'sign')) return null;
     return { type: 'skip', places: [impliedPlace(c, one(c))], behind: false, counts: null, ...c.span(start) };
   });
+}
+
+/** "missing 1 st at each end": so many in the first places and in the last. */
+function atEnds(c: Cursor, place: Place, start: number): Skip | null {
+  const ends = place.kind === 'next' ? readRowEndsSaid(c) : null;
+  if (place.kind !== 'next' || ends === null) return null;
+  const places = ends.map((one) => ('amount' in one ? { ...one, amount: place.amount } : one));
+  return { type: 'skip', places, behind: false, counts: null, ...c.span(start) };
 }
 
 /** "sc in every st except first and last": what stays out of the way across that stands before it. */

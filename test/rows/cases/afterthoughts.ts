@@ -1295,4 +1295,59 @@ export const afterthoughts: readonly RowCase[] = [
     final: 24,
     source: practice,
   },
+  {
+    name: 'Ch 1, turn, work across in sc',
+    terms: 'us',
+    text: lines(
+      'Ch 25.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (24 sc)',
+      'Row 2: Ch 1, turn, work across in sc.',
+    ),
+    final: 24,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, work across in sc, inc 1 st in last st',
+    terms: 'us',
+    text: lines(
+      'Ch 25.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (24 sc)',
+      'Row 2: Ch 1, turn, work across in sc, inc 1 st in last st.',
+    ),
+    final: 25,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc for 10 sts, dc for 4 sts, sc for 10 sts',
+    terms: 'us',
+    text: lines(
+      'Ch 25.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (24 sc)',
+      'Row 2: Ch 1, turn, sc for 10 sts, dc for 4 sts, sc for 10 sts.',
+    ),
+    final: 24,
+    source: practice,
+  },
+  {
+    name: '1st row: 3 ch (counts as 1 tr), miss 1 tr, 1 tr into each tr, 1 tr int',
+    terms: 'uk',
+    text: lines(
+      'Make 30 ch.',
+      'Foundation row (RS): 1 tr into 4th ch from hook, 1 tr into each ch to end, turn. 28 tr',
+      '1st row: 3 ch (counts as 1 tr), miss 1 tr, 1 tr into each tr, 1 tr into top of 3 ch, turn.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: '1st row: 1 ch, 1 dc in each st, missing 1 st at each end',
+    terms: 'uk',
+    text: lines(
+      'Make 30 ch.',
+      'Foundation row (RS): 1 tr into 4th ch from hook, 1 tr into each ch to end, turn. 28 tr',
+      '1st row: 1 ch, 1 dc in each st, missing 1 st at each end.',
+    ),
+    final: 26,
+    source: practice,
+  },
 ];
