@@ -31,7 +31,13 @@ export class Recent {
     this.#disk = disk;
   }
 
+  /** The entries, once the changes asked for before are made. */
   async list(): Promise<readonly RecentEntry[]> {
+    await this.#last;
+    return this.#read();
+  }
+
+  async #read(): Promise<readonly RecentEntry[]> {
     const kept = await readKept(this.#path, this.#disk);
     if (!Array.isArray(kept)) return [];
     return kept.flatMap((value) => {
@@ -40,12 +46,17 @@ export class Recent {
     });
   }
 
-  add(entry: RecentEntry): Promise<void> {
-    return this.#change((list) => [entry, ...list.filter(({ path }) => path !== entry.path)].slice(0, MOST));
+  /** Puts an entry on top. `made` gives it when its turn comes; null when there is nothing to remember after all. */
+  add(made: () => Promise<RecentEntry | null>): Promise<void> {
+    return this.#change(async (list) => {
+      const entry = await made();
+      if (entry === null) return list;
+      return [entry, ...list.filter(({ path }) => path !== entry.path)].slice(0, MOST);
+    });
   }
 
   remove(path: string): Promise<void> {
-    return this.#change((list) => list.filter((entry) => entry.path !== path));
+    return this.#change(async (list) => list.filter((entry) => entry.path !== path));
   }
 
   /** Whether there is a file at the place; one that cannot be asked in time counts as away. */
@@ -61,10 +72,17 @@ export class Recent {
     return Promise.race([asked, late]).finally(() => clearTimeout(timer));
   }
 
+  /** Waits until all that was asked for is written. */
+  async settled(): Promise<void> {
+    await this.#last;
+  }
+
   /** The list is a comfort: where it cannot be written, work goes on without it. */
-  #change(change: (list: readonly RecentEntry[]) => readonly RecentEntry[]): Promise<void> {
+  #change(change: (list: readonly RecentEntry[]) => Promise<readonly RecentEntry[]>): Promise<void> {
     const done = this.#last.then(async () => {
-      await writeKept(this.#path, change(await this.list()), this.#disk);
+      const before = await this.#read();
+      const after = await change(before);
+      if (after !== before) await writeKept(this.#path, after, this.#disk);
     });
     this.#last = done.catch(() => undefined);
     return this.#last as Promise<void>;

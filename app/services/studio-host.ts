@@ -86,8 +86,6 @@ export class StudioHost implements Host {
   /** Handles of the files that are open here, by real path. */
   readonly #open = new Map<string, Set<string>>();
   #toOpen: string | null;
-  /** What is still being put into the recent files. */
-  #remembering: Promise<void> = Promise.resolve();
 
   constructor({ services, shell, window, open = null, lookMs = 1000 }: StudioHostOptions) {
     this.#services = services;
@@ -280,7 +278,6 @@ export class StudioHost implements Host {
 
   async recent(): Promise<readonly RecentFile[]> {
     const { recent } = this.#services;
-    await this.#remembering;
     return Promise.all(
       (await recent.list()).map(async ({ path, title, time }) => ({
         file: this.#refer(path),
@@ -293,7 +290,6 @@ export class StudioHost implements Host {
 
   async forgetRecent(handle: string): Promise<void> {
     const path = this.#services.handles.path(handle);
-    await this.#remembering;
     if (path !== null) await this.#services.recent.remove(path);
   }
 
@@ -336,23 +332,22 @@ export class StudioHost implements Host {
     for (const real of this.#open.keys()) this.#watching.end(real);
     this.#open.clear();
     await this.#claims.giveUpAll();
-    await this.#remembering;
+    await this.#services.recent.settled();
   }
 
   #refer(path: string): FileRef {
     return this.#services.handles.refer(path);
   }
 
-  /** Puts a file on top of the recent ones, in the order of the calls; not when it has no title after all. */
+  /** Puts a file on top of the recent ones; not when it has no title after all. */
   #remember(path: string, titled: () => Promise<string | null>): Promise<void> {
     const time = isoTime(this.#services.now());
-    this.#remembering = this.#remembering.then(async () => {
+    return this.#services.recent.add(async () => {
       const title = await titled();
-      if (title === null) return;
+      if (title === null) return null;
       this.#shell.remember?.(path);
-      await this.#services.recent.add({ path, title, time });
+      return { path, title, time };
     });
-    return this.#remembering;
   }
 
   #chosen(path: string | null, kind: HandleKind): FileRef | null {
