@@ -42,6 +42,11 @@ function changes(item: Work | Skip): boolean {
   );
 }
 
+/** The work without the number of stitches and the legs that were said of both ends at once. */
+function alone({ legs: _, ...work }: Work): Work {
+  return { ...work, over: null };
+}
+
 /** The ends of the row in their order about what goes between them. */
 function about(whole: Work, ends: Work | Skip): readonly Item[] {
   const span = { from: ends.from, to: ends.to };
@@ -49,8 +54,7 @@ function about(whole: Work, ends: Work | Skip): readonly Item[] {
   const number = (value: number): Amount => ({ kind: 'one', value, ...span });
   const into = { loop: null, post: null, below: 0, ...span };
   const [first, last] = ends.places as readonly Extract<Place, { kind: 'first' | 'last' }>[];
-  const bare: Work | Skip = ends.type === 'skip' ? ends : { ...ends, over: null };
-  if (bare.type === 'work') delete (bare as { legs?: unknown }).legs;
+  const bare = ends.type === 'skip' ? ends : alone(ends);
   /** The work of one end: decreases one after the other, anything else in the very place. */
   const end = (place: Extract<Place, { kind: 'first' | 'last' }>): { items: Item[]; of: number } => {
     const said = place.amount.kind === 'one' ? place.amount.value : 1;

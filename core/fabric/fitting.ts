@@ -69,14 +69,13 @@ interface Tried {
  */
 export function fitOpen(
   p: Progress,
-  item: Open,
+  written: Open,
   rest: readonly Step[],
   then: () => boolean,
   top: boolean,
 ): boolean {
+  const item = asGaps(p, written);
   const stop = stopOf(item);
-  const open = asGaps(p, item);
-  if (open !== item) return fitOpen(p, open, rest, then, top);
   const asks =
     stop?.kind === 'before-last' && p.trials === 0 && (item.type === 'work' || item.type === 'group');
   const limit = asks ? lastIndexes(p, stop) : null;

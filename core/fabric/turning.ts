@@ -225,7 +225,7 @@ function alikeOf(items: readonly Item[]): Evidence['alike'] {
     return same && then === undefined && goesOn(second.places[0]) ? 'from-first' : null;
   }
   const several = first.amount.kind === 'one' && first.amount.value > 1;
-  return second === undefined && several && goesOn(place) && place?.kind === 'across' ? 'each' : null;
+  return second === undefined && several && goesOn(place) ? 'each' : null;
 }
 
 function alike(a: StitchRef, b: StitchRef): boolean {

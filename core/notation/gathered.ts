@@ -6,7 +6,7 @@
 import type { Cursor } from './cursor.ts';
 import { anyStitch } from './nouns.ts';
 import { one } from './numbers.ts';
-import { drawThrough } from './spelled.ts';
+import { drawThrough, HOOK, LOOP } from './spelled.ts';
 import type { Item, Place, StitchRef, Work } from './tree.ts';
 import { readStitch } from './words.ts';
 import { readWork } from './work.ts';
@@ -26,8 +26,6 @@ const HOLD = [
   'retaining last',
   'retaining the last',
 ];
-const LOOP = ['loops', 'loop', 'lps', 'lp'];
-const HOOK = ['on the hook', 'on your hook', 'on hook'];
 
 /** "leaving last loop of each dc on hook". */
 function heldBack(c: Cursor): true | null {

@@ -2,6 +2,8 @@
  * Reads where the hook goes: "in next 2 sts", "in each st across", "in top of turning ch", "in 3rd dc of
  * next shell". It yields places in the order written and judges none of them.
  */
+
+import { readBothEnds, readInBetween } from './both-ends.ts';
 import { atRowEnd } from './closing.ts';
 import { readBracketCount, readCountParts, readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
@@ -25,7 +27,6 @@ import {
   readTopOf,
 } from './place-kinds.ts';
 import { type Draft, readLoop, readPart, readTail } from './place-tails.ts';
-import { readInBetween, readRowEndsSaid } from './row-ends-said.ts';
 import { readStop, toTheEnd } from './stops.ts';
 import type { Noun, Place, WhichOpening } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -377,7 +378,7 @@ function chainsBeside(c: Cursor, places: readonly Place[]): Place | null {
 export function readPlaces(c: Cursor): Place[] | null {
   // "all in next st" gathers what stands before it: the reader of items does that.
   if (c.isAny(['all in', 'all at', 'both in'])) return null;
-  const ends = readRowEndsSaid(c) ?? readInBetween(c);
+  const ends = readBothEnds(c) ?? readInBetween(c);
   if (ends) return ends;
   const first = readPlace(c);
   if (!first) return null;

@@ -1,6 +1,7 @@
 /**
  * Reads shaping told in words: "dec 1 st at each end of every 4th row 5 times, then every 2nd row".
  */
+import { EACH_END } from './both-ends.ts';
 import type { Cursor } from './cursor.ts';
 import { one, readAmount, readOrdinal } from './numbers.ts';
 import { ROW } from './rows-again.ts';
@@ -124,23 +125,7 @@ export function readShaping(c: Cursor): Shaping | null {
     c.eatAny(['at', 'on', ',']);
     readInFrom(c);
     let ends: Shaping['ends'] | null = null;
-    if (
-      c.eatAny([
-        'each end',
-        'both ends',
-        'each side',
-        'both sides',
-        'each edge',
-        'both edges',
-        'beg and end',
-        'beg and the end',
-        'the beg and end',
-        'either end',
-        'each end of row',
-        'start and end',
-      ])
-    )
-      ends = 'each';
+    if (c.eatAny(EACH_END)) ends = 'each';
     else if (c.eatAny(['beg', 'start', 'the beg', 'the start', 'neck edge', 'armhole edge', 'side edge']))
       ends = 'start';
     else if (c.eatAny(['end', 'the end']) || atCentre(c)) ends = 'finish';

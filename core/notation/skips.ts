@@ -1,10 +1,11 @@
 /**
  * Reads what is passed over: "sk 2 sts", "miss next ch-2 sp", "skip the st behind".
  */
+
+import { readBothEnds } from './both-ends.ts';
 import type { Cursor } from './cursor.ts';
 import { one, readAmount } from './numbers.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import { readRowEndsSaid } from './row-ends-said.ts';
 import type { Item, Place, Skip } from './tree.ts';
 import { readStitch } from './words.ts';
 import { impliedPlace } from './work.ts';
@@ -81,7 +82,7 @@ export function readSkip(c: Cursor): Skip | null {
 
 /** "missing 1 st at each end": so many in the first places and in the last. */
 function atEnds(c: Cursor, place: Place, start: number): Skip | null {
-  const ends = place.kind === 'next' ? readRowEndsSaid(c) : null;
+  const ends = place.kind === 'next' ? readBothEnds(c) : null;
   if (place.kind !== 'next' || ends === null) return null;
   const places = ends.map((one) => ('amount' in one ? { ...one, amount: place.amount } : one));
   return { type: 'skip', places, behind: false, counts: null, ...c.span(start) };

@@ -20,8 +20,8 @@ const YARN_OVER = [
   'yarn round hook',
   'wrap yarn',
 ];
-const LOOP = ['loops', 'loop', 'lps', 'lp'];
-const HOOK = ['on the hook', 'on your hook', 'on hook'];
+export const LOOP = ['loops', 'loop', 'lps', 'lp'];
+export const HOOK = ['on the hook', 'on your hook', 'on hook'];
 
 /** One leg, or several alike: what has been drawn up and where. */
 interface Leg {

@@ -50,7 +50,6 @@ const UNWORKED = [
   'free',
   'un - worked',
   'not worked',
-  'unworked for now',
   'for now',
   'for neck',
   'for sleeve',
@@ -131,9 +130,9 @@ function readStopHere(c: Cursor): Unworked | null {
         'before end of row',
         'before the end of the row',
         'before the end of row',
-        'before end',
-        'before the end',
         'before reaching the end',
+        'before the end',
+        'before end',
         'at this point',
       ])
     )

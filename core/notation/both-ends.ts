@@ -9,7 +9,8 @@ import { ROW } from './rows-again.ts';
 import { toTheEnd } from './stops.ts';
 import type { Place } from './tree.ts';
 
-const EACH = [
+/** Words for both ends of a row. */
+export const EACH_END = [
   'each end',
   'both ends',
   'either end',
@@ -23,24 +24,23 @@ const EACH = [
   'beg and end',
   'the start and end',
   'start and end',
-  'first and last',
 ];
 const FIRST = ['the beg', 'beg', 'the start', 'start', 'the start edge'];
 const LAST = ['the end', 'end'];
 
 /** The first place, the last one, or both; null where the words name no end of the row. */
-export function readRowEndsSaid(c: Cursor): Place[] | null {
+export function readBothEnds(c: Cursor): Place[] | null {
   return c.attempt(() => {
     const start = c.at;
     if (!c.eatAny(['at', 'on'])) return null;
-    const which = c.eatAny(EACH) ? 'each' : c.eatAny(FIRST) ? 'first' : c.eatAny(LAST) ? 'last' : null;
+    const which = c.eatAny(EACH_END) ? 'each' : c.eatAny(FIRST) ? 'first' : c.eatAny(LAST) ? 'last' : null;
     if (which === null) return null;
     const of = c.attempt(() => {
       if (!c.eatAny(['of', 'on', 'in'])) return null;
       c.eatAny(['the', 'this', 'next']);
       return c.eatAny(ROW);
     });
-    // "at each end of every 4th row" is a schedule; "at end" alone may be said of anything.
+    // "at each end of every 4th row" is a schedule.
     if (of === null && !(c.done || c.peek()!.kind === 'sign')) return null;
     // "10 fsc at end of row" are new stitches; only what gathers needs a place there.
     if (which !== 'each' && !/(?:tog|dec)$/u.test(c.tokens[start - 1]?.word ?? '')) return null;
