@@ -6,6 +6,7 @@ import type { Noun, Place } from '../notation/tree.ts';
 import { edgeCorner } from './corners.ts';
 import {
   missing,
+  passOver,
   take,
   takeFirst,
   takeGap,
@@ -98,7 +99,13 @@ export function reachEach(
       const starts = p.made.every((site) => site.turning) && place.noun.kind !== 'chain' && n > 1;
       if (starts) return only(takeFirst(p, place.noun, n - 1, place));
       let index: number | null = null;
-      for (let k = 0; k < n; k++) index = take(p, [place.noun], place);
+      // "Ch 3 (counts as dc), dc in next 2 sts, 2 dc in 4th st": the row's fourth, which is the next.
+      const goesOn = n > 1 && place.noun.kind !== 'chain' && usedUp(p) === n - 1;
+      const from = p.pos;
+      for (let k = goesOn ? n - 1 : 0; k < n; k++) index = take(p, [place.noun], place);
+      // Only a chain leads over stitches as a matter of course.
+      const silent = !goesOn && p.pending === 0 && place.noun.kind !== 'chain' && index !== null;
+      if (silent && !passOver(p, from, index!, place.noun, place)) return false;
       if (index === null && p.trials === 0) missing(p, place, place.noun, n, 0);
       return only(index);
     }
@@ -232,4 +239,11 @@ function passEvery(p: Progress, nouns: readonly Noun[], every: number, place: Pl
     if (p.seek(nouns) < 0) return;
     take(p, nouns, place);
   }
+}
+
+/** Stitches of the row below that lie behind the hook. */
+function usedUp(p: Progress): number {
+  let used = 0;
+  for (let i = 0; i < p.pos; i++) if (p.owed(p.below[i]!)) used += 1;
+  return used;
 }
