@@ -451,10 +451,17 @@ export class Progress {
   beginOtherSide(): void {
     if (this.env.foundation === 0) return;
     this.beyond = this.below;
-    this.below = new Array<Site>(Math.min(this.env.foundation, MOST_STITCHES)).fill(CHAIN_SITE);
+    this.below = this.otherSide();
+    if (this.recording !== null) this.recording.otherSide = this.below;
     this.bare = true;
     this.meeting.spaceless = true;
     this.meeting.blocks = false;
+  }
+
+  /** The chains of the foundation from their other side; where stitches are recorded, each a place of its own. */
+  private otherSide(): Site[] {
+    const length = Math.min(this.env.foundation, MOST_STITCHES);
+    return Array.from({ length }, () => (this.recording === null ? CHAIN_SITE : { ...CHAIN_SITE }));
   }
 
   /** The other side of the foundation, met when a border goes on past the side of the piece. */
@@ -463,8 +470,7 @@ export class Progress {
     // Only a border that has gone along a side gets there.
     if (!this.below.some((site) => site.kind === 'row-end')) return;
     if (this.below.slice(this.pos).some((site) => this.owed(site))) return;
-    const chains = new Array<Site>(Math.min(this.env.foundation, MOST_STITCHES)).fill(CHAIN_SITE);
-    this.below = [...this.below, ...chains];
+    this.below = [...this.below, ...this.otherSide()];
   }
 
   /**

@@ -201,6 +201,7 @@ export function finish(
           makings: p.recording.makings,
           below: below.sites,
           belowForm: below.form,
+          otherSide: p.recording.otherSide,
           ring: !inRing ? null : below.sites[0]?.kind === 'ring' ? 0 : below.sites.length,
           round: p.round,
           turned: turnedBefore,

@@ -53,6 +53,8 @@ export interface RowTrace {
   /** Sites of the row below, in the order made. */
   readonly below: readonly Site[];
   readonly belowForm: Fabric['form'];
+  /** Chains of the foundation, where the row goes along their other side and not into the row below. */
+  readonly otherSide: readonly Site[] | null;
   /** It is worked into a ring, of as many chains; 0 = a ring of yarn, null = into no ring. */
   readonly ring: number | null;
   readonly round: boolean;
@@ -136,6 +138,7 @@ export class Recording {
   readonly travelled: Making[] = [];
   readonly passes: Passes[] = [];
   stood: Stood | null = null;
+  otherSide: readonly Site[] | null = null;
   /** Loop that the row's words name for all that follows. */
   loop: Into['loop'] = null;
   private said = NOTHING_SAID;

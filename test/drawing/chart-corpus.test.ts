@@ -109,6 +109,19 @@ describe('charts of the written rows', () => {
     expect(() => readChart([renamed], 2)).toThrow('not drawn as such');
   });
 
+  test('a row along the other side of a foundation stands on its chains, one under each stitch', () => {
+    const charts = chartsOf(
+      'Ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nLower edge: Join yarn in any ch on opposite side of foundation, ch 1, sc in each ch across. (12 sc)',
+      'us',
+    );
+    const { base, baseKind, rows } = graphOf(charts.at(-1)!.rows, ['RS']);
+    const feet = rows[0]!.nodes.flatMap((node) => node.feet);
+    expect(baseKind).toBe('chain');
+    expect(feet).toHaveLength(12);
+    expect(feet).toEqual(base);
+    expect(new Set(feet).size).toBe(12);
+  });
+
   test('the same rows give the same sheet', () => {
     const text = cases[0]!.text;
     const drawn = () => chartsOf(text, 'us').map(({ drawing }) => drawing);

@@ -154,6 +154,7 @@ function standingOn(
     for (const site of first.below) if (site.kind === 'ring') holes.add(site);
     return { base: [...holes].map(node), baseKind: 'ring' };
   }
+  if (first.otherSide !== null) return { base: first.otherSide.map(node), baseKind: 'chain' };
   if (first.belowForm === 'chain' || first.below.every((site) => site.kind === 'chain')) {
     // Chains skipped at the hook rise as the edge, but for those that lie under its space.
     const edge = first.stood !== null && first.stood.on === null ? first.stood : null;
