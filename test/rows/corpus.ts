@@ -26,6 +26,7 @@ import { motifs } from './cases/motifs.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
 import { phrases } from './cases/phrases.ts';
+import { plainRows } from './cases/plainRows.ts';
 import { posts } from './cases/posts.ts';
 import { proofs } from './cases/proofs.ts';
 import { remainders } from './cases/remainders.ts';
@@ -66,6 +67,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   wheels,
   hollows,
   gathers,
+  plainRows,
   bundles,
   afterthoughts,
   remainders,

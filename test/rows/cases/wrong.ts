@@ -1027,4 +1027,53 @@ export const wrong: readonly RowCase[] = [
     ],
     source: 'common practice, no source',
   },
+  // A decrease, an ordinal and a chain that are not what the words around them say
+  {
+    name: 'sc3tog over 2 sts',
+    terms: 'us',
+    text: lines(...usSc(12), 'Row 2: Ch 1, sc3tog over next 2 sts, sc in each st to end.'),
+    findings: [
+      {
+        row: 2,
+        code: 'together-differs',
+        severity: 'warning',
+        words: 'sc3tog over next 2 sts',
+        saying: ['3', '2'],
+      },
+    ],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the 3rd st behind the third',
+    terms: 'us',
+    // 3 used, 2 passed over, 1 more: 12 - 2 = 10
+    text: lines(...usSc(12), 'Row 2: Ch 1, sc in first 3 sts, sc in 3rd st, sc in each st to end.'),
+    counts: [13, 12, 10],
+    findings: [
+      { row: 2, code: 'stitches-passed-over', severity: 'warning', words: 'in 3rd st', saying: ['2'] },
+    ],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the 3rd ch from hook of a single chain',
+    terms: 'us',
+    text: lines(...usSc(12), 'Row 2: Ch 1, turn, sc in 3rd ch from hook, sc in each st to end.'),
+    findings: [
+      {
+        row: 2,
+        code: 'place-does-not-exist',
+        severity: 'error',
+        words: 'sc in 3rd ch from hook',
+        saying: ['no ch'],
+      },
+    ],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a number with no row behind it',
+    terms: 'us',
+    text: lines(...usSc(12), 'Row 2:', 'Row 3: Ch 1, sc in each st across.'),
+    findings: [{ row: 2, code: 'row-works-nothing', severity: 'warning', words: 'Row 2:', saying: [] }],
+    source: 'common practice, no source',
+  },
 ];
