@@ -1,8 +1,12 @@
 // Bundles the programs that run on Node, so that they start without a compiler: the command line, the start of the
 // studio, the printing thread, the desktop's main process and preload. They are split where a module is loaded on
-// demand: a program that only counts rows does not wait for the PDF writer.
+// demand: a program that only counts rows does not wait for the PDF writer. `node build.config.mjs [FOLDER]` puts
+// them into that folder, otherwise into dist.
 import { readdir, rm } from 'node:fs/promises';
+import { join, relative } from 'node:path';
 import { build } from 'esbuild';
+
+const folder = process.argv[2] ?? 'dist';
 
 // Packages that a start needs are bundled, for a few large files are read sooner than hundreds of small ones; those
 // that only printing, spelling and bringing in need stay packages, loaded when they are asked for.
@@ -17,7 +21,7 @@ const { metafile } = await build({
     'printing-worker': 'app/services/printing-worker.ts',
     'desktop/main': 'app/desktop/main.ts',
   },
-  outdir: 'dist',
+  outdir: folder,
   outExtension: { '.js': '.mjs' },
   chunkNames: 'parts/[name]-[hash]',
   splitting: true,
@@ -25,14 +29,16 @@ const { metafile } = await build({
   target: 'node20',
 });
 // Parts of earlier builds go last: a program that runs meanwhile finds its own.
-for (const name of await readdir('dist/parts')) {
-  if (!(`dist/parts/${name}` in metafile.outputs)) await rm(`dist/parts/${name}`);
+const built = new Set(Object.keys(metafile.outputs).map((path) => relative('.', path)));
+for (const name of await readdir(join(folder, 'parts'))) {
+  const part = join(folder, 'parts', name);
+  if (!built.has(relative('.', part))) await rm(part);
 }
 // A sandboxed preload is one plain script.
 await build({
   ...node,
   entryPoints: ['app/desktop/preload.ts'],
-  outfile: 'dist/desktop/preload.cjs',
+  outfile: join(folder, 'desktop', 'preload.cjs'),
   external: ['electron'],
   format: 'cjs',
   target: 'chrome130',

@@ -3,25 +3,22 @@
  * test's own process cannot show, such as its sudden end.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { join, resolve } from 'node:path';
-import { build } from 'esbuild';
 
 /** The same two folders up from here and from where the benches are bundled to. */
 const root = resolve(import.meta.dirname, '../..');
 
-/** Bundles the program, in a place that no other build touches; its path. */
+/** Builds the program as it is delivered, in a place that no other build touches; its path. */
 export async function buildProgram(): Promise<string> {
-  const outfile = join(root, `out/studio-${process.pid}/start.mjs`);
-  await build({
-    entryPoints: [join(root, 'app/start/main.ts')],
-    outfile,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    packages: 'external',
-    logLevel: 'warning',
+  const folder = join(root, `out/studio-${process.pid}`);
+  const build = spawn(process.execPath, ['build.config.mjs', folder], {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
   });
-  return outfile;
+  const [status] = await once(build, 'close');
+  if (status !== 0) throw new Error('the program could not be built');
+  return join(folder, 'start.mjs');
 }
 
 export interface Program {
