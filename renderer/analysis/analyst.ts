@@ -124,8 +124,3 @@ export class Analyst {
     });
   }
 }
-
-/** The real worker. */
-export function startWorker(): WorkerLike {
-  return new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }) as unknown as WorkerLike;
-}

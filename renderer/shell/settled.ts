@@ -3,6 +3,7 @@
  * whose drawing must not stand between a key and its letter. It holds no data of the desk.
  */
 import type { Desk } from '../desk/desk.ts';
+import { afterPaint } from './after-paint.ts';
 
 type Subscribe = (listener: () => void) => () => void;
 
@@ -21,8 +22,7 @@ export function settled(desk: Desk): Subscribe {
   desk.subscribe(() => {
     if (isWaiting) return;
     isWaiting = true;
-    // A task that is begun in a frame comes after the frame was painted.
-    requestAnimationFrame(() => setTimeout(tell));
+    afterPaint(tell);
   });
   const subscribe: Subscribe = (listener) => {
     listeners.add(listener);

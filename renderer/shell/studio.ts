@@ -10,12 +10,13 @@ import type { Answer, FileRef, Host, HostEvent, OpenedFile, Settings, Start } fr
 import { compose } from '../../core/document/compose.ts';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
-import { startWorker } from '../analysis/analyst.ts';
+import { startWorker } from '../analysis/start-worker.ts';
 import { Desk, type DeskFile } from '../desk/desk.ts';
 import { freshId } from '../desk/identity.ts';
 import { Journal } from '../desk/journal.ts';
 import { pack, unpack } from '../desk/pattern-file.ts';
 import { shellWords } from '../words/shell.ts';
+import { afterPaint } from './after-paint.ts';
 
 export type Place = 'write' | 'sizes' | 'materials' | 'drawings' | 'workbook' | 'review' | 'print';
 
@@ -342,7 +343,7 @@ export class Studio {
       pictures: work.pictures,
       file: work.file,
       unsaved: work.unsaved,
-      worker: startWorker(),
+      worker: startWorker(afterPaint),
       plugins: this.#parts.plugins(this),
     });
     this.#journal = new Journal(this.host, desk, (journalTrouble) => {
