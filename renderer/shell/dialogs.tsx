@@ -1,10 +1,12 @@
 /** Whatever stands over the window just now: questions about files, and the lists that commands open. */
+import { useCallback } from 'react';
 import { Modal } from '../parts/modal.tsx';
 import { shellWords } from '../words/shell.ts';
 import { useStudio, useStudioView } from './hooks.ts';
 import { useLaterParts } from './later.ts';
 import type { LaterDialogKind } from './later-parts.ts';
 import type { Studio } from './studio.ts';
+import { useWaitingKeys } from './waiting-keys.ts';
 
 export function Dialogs() {
   const studio = useStudio();
@@ -38,9 +40,12 @@ export function Dialogs() {
   }
 }
 
-/** A dialog that stands in a module of its own. */
+/** A dialog that stands in a module of its own. Keys that are pressed before it is there are its own. */
 function LaterDialog({ kind }: { readonly kind: LaterDialogKind }) {
+  const studio = useStudio();
   const parts = useLaterParts();
+  const close = useCallback(() => studio.ask(null), [studio]);
+  useWaitingKeys(parts === null, close);
   if (parts === null) return null;
   const Shown = parts.DIALOGS[kind];
   return <Shown />;
