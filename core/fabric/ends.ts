@@ -20,6 +20,9 @@ function wholeWay(item: Item | undefined): item is Work {
   return item.stitch.form === 'plain' && item.stitch.together < 2 && place.nouns[0]?.kind !== 'space';
 }
 
+/** More stitches than this no maker works at an end; they are left to be met, or not, as the row stands. */
+const MOST_AT_END = 200;
+
 /** The phrase for the ends: in the first, in the first and the last, or gathered at the last. */
 function atEnds(item: Item | undefined): item is Work | Skip {
   if ((item?.type !== 'work' && item?.type !== 'skip') || item.places.length > 2) return false;
@@ -30,7 +33,9 @@ function atEnds(item: Item | undefined): item is Work | Skip {
   if (first?.kind !== 'first' || (last !== undefined && last.kind !== 'last')) return false;
   if (first.noun.kind === 'space' || first.noun.kind === 'chain') return false;
   if (item.type === 'skip' ? item.behind : item.stitch.base === 'slip') return false;
-  return first.amount.kind === 'one' && (last === undefined || last.amount.kind === 'one');
+  return [first, last].every(
+    (place) => place === undefined || (place.amount.kind === 'one' && place.amount.value <= MOST_AT_END),
+  );
 }
 
 /** Does it change the count, so that it cannot be one more of what goes across? */
