@@ -223,6 +223,12 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
       if (attempt(from, way, partial)) return accept(from.passes + partial);
     }
   }
+  const gap = last === null && stop?.kind === 'end' && top ? gapBefore(p, body) : null;
+  if (gap !== null) {
+    for (const from of candidates) {
+      if (from.passes > 0 && attempt(from, () => one(p, gap), 0)) return accept(from.passes);
+    }
+  }
   if (p.trials > 0) return false;
   if (passes === 0 && top && !p.lenient && overPassed(p, item, start, then)) return true;
 
@@ -266,6 +272,16 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   then();
   p.muted -= 1;
   return true;
+}
+
+/**
+ * "Ch 5, dc in same st, *sk 1 st, (dc, ch 2, dc) in next st; rep from * around, join": what begins the round ends its
+ * last pass, so that only the stitches passed over before it are left. That gap, or null where no pass begins with one.
+ */
+function gapBefore(p: Progress, body: readonly Step[] | null): Step | null {
+  const first = body?.[0];
+  const begun = p.made.some((site) => site.kind === 'stitch');
+  return p.round && begun && first?.type === 'skip' ? first : null;
 }
 
 /**

@@ -180,8 +180,7 @@ function inOne(item: Item | undefined): Work | null {
 
 /**
  * "Ch 2, hdc in same st, 2 hdc in next st, *hdc in next st, 2 hdc in next st; rep …": what stands before the repeat is
- * its first pass, so that the chain is none of its stitches. "Ch 3, 2-dc cl in same st, *3-dc cl in next st; rep …":
- * there it is a part of the first.
+ * its first pass, so that the chain is none of its stitches.
  */
 function firstPassOf(items: readonly Item[]): Evidence['firstPass'] {
   const said = items.filter((item) => item.type === 'repeat' || MADE.has(item.type));
@@ -201,10 +200,49 @@ function firstPassOf(items: readonly Item[]): Evidence['firstPass'] {
     if (a === null || b === null || !sameAmount(a.amount, b.amount) || !alike(a.stitch, b.stitch))
       return null;
   }
-  if (alike(lead.stitch, other.stitch) && sameAmount(lead.amount, other.amount)) return 'without-chain';
-  const gathers = (ref: StitchRef) => (GATHERED.has(ref.form) ? (ref.parts ?? 0) : ref.together);
-  const more = gathers(lead.stitch) > 0 && gathers(lead.stitch) + 1 === gathers(other.stitch);
-  return more && lead.stitch.base === other.stitch.base ? 'with-chain' : null;
+  return alike(lead.stitch, other.stitch) && sameAmount(lead.amount, other.amount) ? 'without-chain' : null;
+}
+
+/** Legs of a gathered stitch, as far as its words tell. */
+const gathers = (ref: StitchRef): number => (GATHERED.has(ref.form) ? (ref.parts ?? 0) : ref.together);
+
+/** All work of the items, through groups and repeats. */
+function worksOf(items: readonly Item[]): readonly Work[] {
+  return items.flatMap((item) => {
+    if (item.type === 'work') return [item];
+    return item.type === 'group' || item.type === 'repeat' || item.type === 'again'
+      ? worksOf(item.items)
+      : [];
+  });
+}
+
+/**
+ * "Ch 3, 2-dc cl in same st, *ch 2, 3-dc cl in next st; rep …", "ch 3, (dc2tog, ch 3, dc3tog) in same sp, …": the first
+ * stitch has a leg less than all that are like it, which is the chain beside it.
+ */
+function lacksLeg(items: readonly Item[]): boolean {
+  const at = items.findIndex(
+    (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat',
+  );
+  const lead = items[at];
+  const place = lead?.type === 'work' || lead?.type === 'group' ? lead.places[0] : undefined;
+  if (place === undefined || (place.kind !== 'same' && place.kind !== 'first')) return false;
+  const [first, ...others] = worksOf(items.slice(at));
+  if (
+    first === undefined ||
+    gathers(first.stitch) < 1 ||
+    first.amount.kind !== 'one' ||
+    first.amount.value > 1
+  )
+    return false;
+  const own = gathers(first.stitch);
+  const like = others.filter(
+    ({ stitch }) => stitch.base === first.stitch.base && stitch.form === first.stitch.form,
+  );
+  // Beside a plain stitch, two worked together over two places are a decrease.
+  const inOnePlace = (work: Work) =>
+    own > 1 || (inOne(work) !== null && work.places[0]!.from < work.places[0]!.to);
+  return like.length > 0 && like.every((work) => gathers(work.stitch) === own + 1 && inOnePlace(work));
 }
 
 /** Does every place of the row get the same, and from where on? */
@@ -266,7 +304,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     firstBegins: lead?.type === 'work' && lead.stitch.beginning,
     onward: onwardOf(items),
     heights: heightsOf(items),
-    firstPass: firstPassOf(items),
+    firstPass: lacksLeg(items) ? 'with-chain' : firstPassOf(items),
     alike: alikeOf(items),
     base: tallest?.base ?? null,
     extended: tallest?.extended === true,
