@@ -31,6 +31,8 @@ function asTotal(item: Item): Item {
   const noun = place.nouns[0];
   const several = item.amount.kind !== 'one' || item.amount.value > 1;
   if (!several || place.nouns.length > 1 || noun?.kind !== 'stitch' || noun.from !== noun.to) return item;
+  // "2 sc in each around": something is said before how far it goes.
+  if (place.from < place.stop.from) return item;
   const { from, to, loop, post, below, nouns, stop } = place;
   return { ...item, places: [{ kind: 'evenly', from, to, loop, post, below, nouns, stop }] };
 }

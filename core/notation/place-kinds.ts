@@ -335,7 +335,7 @@ function readEvery(c: Cursor): number | null {
       c.eatAny(['every other', 'each other', 'alt', 'every alt', 'each alt', 'every second', 'each second'])
     )
       return 2;
-    if (c.eatAny(['every', 'each'])) {
+    if (c.eatAny(['every', 'each', 'per'])) {
       const nth = readOrdinal(c, false);
       if (nth !== null) {
         // "dec every 3rd and 4th st": the two that go together end so many apart.
@@ -417,6 +417,8 @@ export function readNext(c: Cursor): Bare | null {
       const some = c.attempt(() => {
         if (!c.eat('each of')) return null;
         c.eat('the');
+        // "each of the previous 12 sts": how many there are, not which.
+        c.attempt(() => (c.eat('prev') && amountAhead(c) ? true : null));
         return c.is('rem') ? null : true;
       });
       if (!some) return null;
@@ -430,9 +432,12 @@ export function readNext(c: Cursor): Bare | null {
     c.eatAny(['consecutive', 'of the', 'of']);
     const unworked = c.at > 0 && c.tokens[c.at - 1]!.word === 'unworked';
     const nouns = readNouns(c) ?? [anyStitch(c)];
-    // "in each of the unworked sts": all of them, however many.
-    if (unworked && each && said === null && c.tokens[c.at - 1]!.word.endsWith('s'))
-      return { kind: 'across', nouns, every: other ?? 1, stop: toTheEnd(c) };
+    if (each && said === null) {
+      // "in each of the unworked sts", "in each of the sts around", "in each of the dc across": all of them.
+      const several = c.tokens[c.at - 1]!.word.endsWith('s');
+      const stop = unworked || several || c.isAny(['around', 'across']) ? readStop(c) : null;
+      if (stop !== null || several) return { kind: 'across', nouns, every: 1, stop: stop ?? toTheEnd(c) };
+    }
     return { kind: 'next', amount, nouns, every: other ?? 1, implied: false };
   });
 }
@@ -464,6 +469,7 @@ export function readAcross(c: Cursor, into: Draft | null = null): Bare | null {
     if (every === null) return null;
     const edge = readEdge(c);
     if (edge) return edge;
+    c.eat('one');
     const nouns = readNouns(c, true) ?? [anyStitch(c)];
     // Tails such as "of previous row" may stand before the stop: "each st of prev row to last st".
     const draft: Draft = { loop: null, post: null, below: 0 };

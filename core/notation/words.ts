@@ -399,6 +399,24 @@ function readTrade(c: Cursor, found: Found): boolean {
   return true;
 }
 
+/** "double crochet (dc) in next st", "invisible decrease (invdec)": the bracket names the same stitch once more. */
+function eatItsAbbreviation(c: Cursor, start: number, said: Found): void {
+  const close = c.word() === '(' ? c.partner[c.at]! : -1;
+  if (close < 0 || close >= c.end || close - c.at > 4) return;
+  // "sc (sc) twice" is work: an abbreviation is shorter than the name.
+  const { from, to } = c.span(start);
+  if (to - from <= c.tokens[close]!.from - c.tokens[c.at]!.to) return;
+  c.attempt(() => {
+    c.at++;
+    const again = blank();
+    if (!c.within(close, () => readTrade(c, again)) || c.at !== close) return null;
+    const same = again.base === said.base && again.form === said.form && again.post === said.post;
+    if (!same || again.together !== said.together || again.parts !== said.parts) return null;
+    c.at = close + 1;
+    return true;
+  });
+}
+
 /** The stitch named at the position, or null (position and facts unchanged). */
 export function readStitch(c: Cursor): StitchRef | null {
   return c.attempt(() => {
@@ -440,6 +458,7 @@ export function readStitch(c: Cursor): StitchRef | null {
     }
     const trade = blank();
     if (!readTrade(c, trade)) return null;
+    eatItsAbbreviation(c, start, trade);
     return {
       form: trade.form,
       base: trade.base,
