@@ -238,6 +238,9 @@ export function isRotation(c: Cursor): boolean {
 
 /** True where words begin that change nothing in the work. */
 export function isAside(c: Cursor): boolean {
+  // "insert eyes between Rnds 8 and 9, 5 sts apart"
+  if (c.isAny(['# sts apart', '# st apart', 'about # sts apart', '# rnds apart', '# rows apart']))
+    return true;
   if (c.isAny(['# rnds', '# rows', '# rnd', '# row']) && (!c.peek(2) || c.peek(2)!.kind === 'sign'))
     return true;
   if (c.isAny(['for # rnds', 'for # rows', 'for a total of', 'for the next # rnds'])) return true;

@@ -69,8 +69,20 @@ const OUTRO = [
   'each side',
 ];
 
+/** Parts of a garment that a count may be of: "(12 sts for right shoulder)". */
+const PART = new Set([
+  ...['shoulder', 'side', 'half', 'front', 'back', 'neck', 'sleeve', 'armhole', 'strap', 'ear', 'leg', 'arm'],
+  ...['left', 'right', 'first', 'second', 'other', 'each', 'one', 'this', 'the', 'of', 'panel', 'flap'],
+]);
+
 /** "at end of Row 8", "in total": words behind a count that change nothing of it. */
 function readOutro(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eat('for')) return null;
+    const { at } = c;
+    while (PART.has(c.word())) c.at++;
+    return c.at > at && (c.done || c.peek()!.kind === 'sign') ? true : null;
+  });
   const said = c.eatAny(OUTRO);
   if (said === 'at end of row' || said === 'at end of rnd') {
     c.attempt(() => (c.peek()?.kind === 'number' && readAmount(c, false) ? true : null));

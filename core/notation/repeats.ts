@@ -7,9 +7,10 @@ import { atRowEnd } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readItem, readItems } from './items.ts';
 import { DEEPEST, isMark, nextEvent, repeatsPlainly } from './marks.ts';
+import { readPlace } from './places.ts';
 import { readStop } from './stops.ts';
 import { type Often, readTimes } from './times.ts';
-import type { Item, LastPass, Times } from './tree.ts';
+import type { Item, LastPass, Times, Work } from './tree.ts';
 import { readWork } from './work.ts';
 
 /** Where a repeat ends: before the work of its "ending with", which stands on its own. */
@@ -314,6 +315,9 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
           'last time',
           'rep',
         ]);
+        const own = endingPlace(c, items);
+        if (own)
+          return { last: { kind: 'ending', items: [own], replaces: true, ...c.span(start) }, tail: [] };
         if (c.eatAny(['at', 'on'])) {
           c.eat('the');
           if (!isMark(c, c.at)) return null;
@@ -350,6 +354,21 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
       return result && c.at > wrapped ? result : null;
     }) ?? { last: null, tail: [] }
   );
+}
+
+/** "ending in top of tch", "ending in last st": the stitch that ends every pass, in a place of its own the last time. */
+function endingPlace(c: Cursor, items: readonly Item[]): Work | null {
+  const work = items.findLast((item) => item.type === 'work' || item.type === 'group');
+  if (work?.type !== 'work' || work.stitch.together > 1) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.isAny(['in', 'on'])) return null;
+    if (c.is('on')) c.at++;
+    const place = readPlace(c);
+    if (place?.kind !== 'turning-chain' && place?.kind !== 'last') return null;
+    if (!c.done && c.peek()!.kind !== 'sign' && !c.is('turn')) return null;
+    return { ...work, places: [place], ...c.span(start) };
+  });
 }
 
 /** Items of an ending: up to a full stop or semicolon, a turn, a join, a count. */
@@ -396,15 +415,27 @@ function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
   );
 }
 
-const FROM_BEGINNING = ['from the beg of', 'from beg of', 'from the start of', 'from start of'].flatMap(
-  (from) => ['the row', 'the rnd', 'row', 'rnd'].map((of) => `${from} ${of}`),
-);
+/** "sc in next 3 sts, 2 sc in next st, 3 times": behind a comma, how often the whole list is worked. */
+function isBareTimes(c: Cursor, before: readonly Item[]): boolean {
+  if (c.tokens[c.at - 1]?.word !== ',' || before.filter(({ type }) => type === 'work').length < 2)
+    return false;
+  const { at } = c;
+  const often = readTimes(c);
+  const ends = c.done || ['.', ';', '(', '['].includes(c.word());
+  c.at = at;
+  return often !== null && often.said !== 'more' && ends;
+}
+
+const FROM_BEGINNING = ['from the beg', 'from beg', 'from the start', 'from start'].flatMap((from) => [
+  ...['the row', 'the rnd', 'row', 'rnd'].map((of) => `${from} of ${of}`),
+  from,
+]);
 
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
 export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
   // ", x 6" behind a plain list says how often all of it is worked.
   const multiplied = c.word() === 'x' && c.peek(1)?.kind === 'number';
-  const bare = isBareEnd(c, before);
+  const bare = isBareEnd(c, before) || isBareTimes(c, before);
   if (!c.is('rep') && !multiplied && !bare) return null;
   return c.attempt(() => {
     const start = c.at;

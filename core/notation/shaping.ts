@@ -86,6 +86,22 @@ function spreadBefore(c: Cursor, start: number): boolean {
   return c.tokens.slice(Math.max(0, start - 5), start).some((token) => token.word === 'evenly');
 }
 
+/** "inc evenly 4 times", "dec 1 st 4 times evenly": one stitch so often is so many. */
+function readOften(c: Cursor, spread: boolean): { readonly amount: Amount; readonly evenly: boolean } | null {
+  return c.attempt(() => {
+    c.attempt(() => {
+      const each = readAmount(c);
+      return each?.kind === 'one' && each.value === 1 && c.eatAny(['st', 'sc', 'dc', 'hdc']) ? true : null;
+    });
+    const evenly = c.eatAny(['evenly spaced', 'evenly']) !== null;
+    const often = readTimes(c);
+    if (often === null || often.said === 'more') return null;
+    return evenly || spread || c.isAny(['evenly', 'evenly spaced', ', evenly'])
+      ? { amount: often.amount, evenly }
+      : null;
+  });
+}
+
 /** "dec 1 st at each end of every 4th row 5 times, then every 2nd row 3 times", "dec 6 sts evenly around". */
 export function readShaping(c: Cursor): Shaping | null {
   return c.attempt(() => {
@@ -120,8 +136,9 @@ export function readShaping(c: Cursor): Shaping | null {
         until: target,
         ...c.span(start),
       };
-    const amount = readAmount(c) ?? one(c);
-    c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
+    const often = readOften(c, spread);
+    const amount = often?.amount ?? readAmount(c) ?? one(c);
+    if (!often) c.eatAny(['sts', 'st', 'sc', 'dc', 'tr', 'hdc', 'htr']);
     c.eatAny(['at', 'on', ',']);
     readInFrom(c);
     let ends: Shaping['ends'] | null = null;
@@ -129,7 +146,7 @@ export function readShaping(c: Cursor): Shaping | null {
     else if (c.eatAny(['beg', 'start', 'the beg', 'the start', 'neck edge', 'armhole edge', 'side edge']))
       ends = 'start';
     else if (c.eatAny(['end', 'the end']) || atCentre(c)) ends = 'finish';
-    else if (c.eatAny(['evenly spaced', 'evenly'])) {
+    else if (often?.evenly || c.eatAny(['evenly spaced', 'evenly'])) {
       ends = 'evenly';
       c.eatAny([
         'across row',

@@ -57,6 +57,11 @@ const UNWORKED = [
   'for armhole',
   'as they are',
   'alone',
+  'on hold',
+  'waiting',
+  'hanging',
+  'aside',
+  'for later',
 ];
 
 const AT_END = [
@@ -181,8 +186,64 @@ function readConfined(c: Cursor): Unworked | null {
   });
 }
 
+/** "turn and work on these 12 sts only", "cont on these sts for right shoulder": the row has gone as far as it goes. */
+function readOnThese(c: Cursor): Unworked | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['and', 'then', 'now']);
+    const goes = c.eatAny([
+      'cont working',
+      'cont to work',
+      'cont work',
+      'working',
+      'work',
+      'cont',
+      'go on',
+      'proceed',
+    ]);
+    c.eatAny(['back and forth', 'in rows', 'straight']);
+    if (!goes || !c.eatAny(['only on', 'just on', 'on only', 'on just', 'on', 'over', 'across'])) return null;
+    c.eat('just');
+    if (!c.eatAny(['these', 'those', 'these last', 'these first', 'only these'])) return null;
+    // How many there are is not how many are left.
+    readAmount(c);
+    const noun = readNoun(c);
+    if (noun?.kind !== 'stitch' && noun?.kind !== 'named') return null;
+    c.eatAny(['only', 'alone', 'for now']);
+    c.attempt(() => {
+      if (!c.eatAny(['for', 'to make', 'to form', 'to complete'])) return null;
+      while (c.peek()?.kind === 'word' && !c.isAny(['turn', 'and', 'then'])) c.at++;
+      return true;
+    });
+    c.eat('only');
+    return ends(c) ? { type: 'unworked', amount: null, noun, ...c.span(start) } : null;
+  });
+}
+
+/** "Work each side separately.", "finish one side at a time": the row is of one side alone. */
+function readEachSide(c: Cursor): Unworked | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny(['and', 'then', 'now']);
+    if (!c.eatAny(['working', 'work', 'cont', 'finish', 'finishing', 'complete', 'completing'])) return null;
+    if (!c.eatAny(['each side', 'each shoulder', 'both sides', 'one side', 'sides', 'shoulders', 'each']))
+      return null;
+    c.eatAny(['of neck', 'of the neck', 'of front', 'of the front']);
+    if (!c.eatAny(['separately', 'at a time', 'individually', 'on its own', 'in turn', 'in the same way']))
+      return null;
+    return ends(c) ? { type: 'unworked', amount: null, noun: anyStitch(c), ...c.span(start) } : null;
+  });
+}
+
 /** What stands here of all that, or null. */
 export function readUnworked(c: Cursor): Item[] | null {
-  const item = readLeft(c) ?? readNotWorked(c) ?? readStopHere(c) ?? readOnly(c) ?? readConfined(c);
+  const item =
+    readLeft(c) ??
+    readNotWorked(c) ??
+    readStopHere(c) ??
+    readOnly(c) ??
+    readConfined(c) ??
+    readOnThese(c) ??
+    readEachSide(c);
   return item === null ? null : [item];
 }

@@ -1,10 +1,12 @@
 /**
  * The corpus of written rows by group. Adding a file of cases means adding it here.
  */
+
 import { accessories } from './cases/accessories.ts';
 import { afterthoughts } from './cases/afterthoughts.ts';
 import { bundles } from './cases/bundles.ts';
 import { circles } from './cases/circles.ts';
+import { closings } from './cases/closings.ts';
 import { counts } from './cases/counts.ts';
 import { dictionary } from './cases/dictionary.ts';
 import { dolls } from './cases/dolls.ts';
@@ -23,8 +25,10 @@ import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
 import { mesh } from './cases/mesh.ts';
 import { motifs } from './cases/motifs.ts';
+import { necklines } from './cases/necklines.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
+import { partRows } from './cases/partRows.ts';
 import { phrases } from './cases/phrases.ts';
 import { plainRows } from './cases/plainRows.ts';
 import { posts } from './cases/posts.ts';
@@ -52,6 +56,7 @@ import { wardrobe } from './cases/wardrobe.ts';
 import { wearables } from './cases/wearables.ts';
 import { wheels } from './cases/wheels.ts';
 import { wholeRows } from './cases/wholeRows.ts';
+import { wordedRounds } from './cases/wordedRounds.ts';
 import { workroom } from './cases/workroom.ts';
 import { wrong } from './cases/wrong.ts';
 import type { RowCase } from './types.ts';
@@ -71,6 +76,10 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   bundles,
   afterthoughts,
   remainders,
+  wordedRounds,
+  partRows,
+  closings,
+  necklines,
   circles,
   ovals,
   granny,
