@@ -84,6 +84,21 @@ function about(whole: Work, ends: Work | Skip): readonly Item[] {
   return [...opening, { ...whole, places: [{ ...across, stop }] }, ...closing.items];
 }
 
+/** "sc2tog at each end" and nothing else: what lies between is worked plain, in the same stitch. */
+function alongBetween(ends: Work): Work | null {
+  const { base } = ends.stitch;
+  if (base === null || base === 'slip') return null;
+  const span = { from: ends.to, to: ends.to };
+  const amount: Amount = { kind: 'one', value: 1, ...span };
+  const stitch = { ...ends.stitch, form: 'plain', together: 1, parts: null, post: null, ...span } as const;
+  const stop: Stop = { kind: 'end', word: 'end', ...span };
+  const nouns = [{ kind: 'stitch', ...span }] as const;
+  const place: Place = { kind: 'across', nouns, every: 1, stop, loop: null, post: null, below: 0, ...span };
+  return { ...ends, stitch, amount, places: [place], over: null, ...span };
+}
+
+const WORKED: readonly Item['type'][] = ['work', 'group', 'repeat', 'again', 'skip', 'shaping'];
+
 /** The items with such pairs of phrases in working order. */
 export function endsInOrder(items: readonly Item[]): readonly Item[] {
   const out: Item[] = [];
@@ -96,6 +111,15 @@ export function endsInOrder(items: readonly Item[]): readonly Item[] {
     } else if (atEnds(item) && item.places.length === 2 && wholeWay(next)) {
       out.push(...about(next, item));
       i++;
+    } else if (
+      atEnds(item) &&
+      item.type === 'work' &&
+      item.places.length === 2 &&
+      changes(item) &&
+      items.every((other) => other === item || !WORKED.includes(other.type))
+    ) {
+      const between = alongBetween(item);
+      out.push(...(between === null ? [item] : about(between, item)));
     } else out.push(item);
   }
   return out;

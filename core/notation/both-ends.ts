@@ -32,6 +32,8 @@ const LAST = ['the end', 'end'];
 export function readBothEnds(c: Cursor): Place[] | null {
   return c.attempt(() => {
     const start = c.at;
+    // "2 sc in st at each end"
+    if (c.isAny(['in st at', 'in st on', 'in the st at'])) c.at += c.is('in the') ? 3 : 2;
     if (!c.eatAny(['at', 'on'])) return null;
     const which = c.eatAny(EACH_END) ? 'each' : c.eatAny(FIRST) ? 'first' : c.eatAny(LAST) ? 'last' : null;
     if (which === null) return null;
@@ -61,7 +63,7 @@ export function readBothEnds(c: Cursor): Place[] | null {
 export function readInBetween(c: Cursor): Place[] | null {
   return c.attempt(() => {
     const start = c.at;
-    if (!c.eat('in between') || !(c.done || c.peek()!.kind === 'sign')) return null;
+    if (!c.eatAny(['in between', 'between']) || !(c.done || c.peek()!.kind === 'sign')) return null;
     const into = { loop: null, post: null, below: 0, ...c.span(start) };
     return [{ kind: 'across', nouns: [anyStitch(c)], every: 1, stop: toTheEnd(c), ...into }];
   });

@@ -90,6 +90,11 @@ export function readSame(c: Cursor): Bare | null {
         readAmount(c, false) && c.pass('-').eatAny(['turning ch', 'ch', 'chs']) ? true : null,
       );
       if (!older && !readTurningChain(c) && !readNoun(c)) return null;
+      // "base of ch 3": which chain is said by its length.
+      c.attempt(() => {
+        if (c.tokens[c.at - 1]!.word !== 'ch' || c.peek()?.kind !== 'number' || !readAmount(c)) return null;
+        return c.done || c.peek()!.kind === 'sign' || c.is('and') ? true : null;
+      });
       return { kind: 'same' };
     }
     if (

@@ -143,9 +143,13 @@ export function readShaping(c: Cursor): Shaping | null {
     readInFrom(c);
     let ends: Shaping['ends'] | null = null;
     if (c.eatAny(EACH_END)) ends = 'each';
-    else if (c.eatAny(['beg', 'start', 'the beg', 'the start', 'neck edge', 'armhole edge', 'side edge']))
+    else if (c.eatAny(['beg', 'start', 'the beg', 'the start'])) ends = 'start';
+    else if (c.eatAny(['neck edge', 'armhole edge', 'side edge'])) {
+      // "sc to last 2 sts, dec 1 st at neck edge": the row has gone as far as that edge, and it is the next stitch.
+      const before = c.text.slice(Math.max(0, c.tokens[start]!.from - 40), c.tokens[start]!.from);
+      if (/\blast (?:\S+ )?\S+[,;]?\s*(?:and )?$/iu.test(before)) return null;
       ends = 'start';
-    else if (c.eatAny(['end', 'the end']) || atCentre(c)) ends = 'finish';
+    } else if (c.eatAny(['end', 'the end']) || atCentre(c)) ends = 'finish';
     else if (often?.evenly || c.eatAny(['evenly spaced', 'evenly'])) {
       ends = 'evenly';
       c.eatAny([

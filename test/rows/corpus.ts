@@ -12,6 +12,7 @@ import { dictionary } from './cases/dictionary.ts';
 import { dolls } from './cases/dolls.ts';
 import { edges } from './cases/edges.ts';
 import { edgings } from './cases/edgings.ts';
+import { endsOfRows } from './cases/endsOfRows.ts';
 import { everyday } from './cases/everyday.ts';
 import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
@@ -42,6 +43,7 @@ import { shaping } from './cases/shaping.ts';
 import { shells } from './cases/shells.ts';
 import { shortRows } from './cases/shortRows.ts';
 import { sizes } from './cases/sizes.ts';
+import { spelledOut } from './cases/spelledOut.ts';
 import { spirals } from './cases/spirals.ts';
 import { studies } from './cases/studies.ts';
 import { textures } from './cases/textures.ts';
@@ -76,6 +78,8 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   bundles,
   afterthoughts,
   remainders,
+  endsOfRows,
+  spelledOut,
   wordedRounds,
   partRows,
   closings,

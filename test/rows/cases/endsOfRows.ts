@@ -1,0 +1,431 @@
+/**
+ * What is worked at the ends of rows, said in many ways, and half double crochet.
+ */
+import { lines, type RowCase } from '../types.ts';
+
+const practice = 'common practice, no source';
+
+export const endsOfRows: readonly RowCase[] = [
+  {
+    name: 'Turn, ch 2 (counts as first hdc), hdc in each hdc across, hdc in top of beg ch-2',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Turn, ch 2 (counts as first hdc), hdc in each hdc across, hdc in top of beg ch-2.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, hdc2tog, hdc in each st to last 2 sts, hdc2tog',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, hdc2tog, hdc in each st to last 2 sts, hdc2tog.',
+    ),
+    final: 27,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, *sc in front loop of next st, sc in back loop of next st; rep from * to last st, sc in last st',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, *sc in front loop of next st, sc in back loop of next st; rep from * to last st, sc in last st.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, 1 sc in 1st st, *3 ch, miss 1 st, 1 sc in next st; rep from * to end',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, 1 sc in 1st st, *3 ch, miss 1 st, 1 sc in next st; rep from * to end.',
+    ),
+    final: 15,
+    spaces: [null, null, 14],
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in first st, [ch 3, sk 3 sts, sc in next st] to end',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc in first st, [ch 3, sk 3 sts, sc in next st] to end.',
+    ),
+    final: 8,
+    spaces: [null, null, 7],
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in next 7 sts, [ch 3, sk 3 sts, sc in next 3 sts] 3 times, sc in last 4 sts',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc in next 7 sts, [ch 3, sk 3 sts, sc in next 3 sts] 3 times, sc in last 4 sts.',
+    ),
+    final: 20,
+    spaces: [null, null, 3],
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc evenly across',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc evenly across.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Sc across, turn',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Sc across, turn.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in each stitch until you reach the last 3 stitches, sc3tog',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc in each stitch until you reach the last 3 stitches, sc3tog.',
+    ),
+    final: 27,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at beginning and end of row',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc2tog at beginning and end of row.',
+    ),
+    final: 27,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across, decreasing one stitch at the beginning and end of the row',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc across, decreasing one stitch at the beginning and end of the row.',
+    ),
+    final: 27,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across, increasing in first and last st',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc across, increasing in first and last st.',
+    ),
+    final: 31,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across and increase one stitch in the middle',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc across and increase one stitch in the middle.',
+    ),
+    final: 30,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc 14, sc 3 in next st, sc 14',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc 14, sc 3 in next st, sc 14.',
+    ),
+    final: 31,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in next 14 sts, (sc, ch 1, sc) in center st, sc in next 14 sts',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc in next 14 sts, (sc, ch 1, sc) in center st, sc in next 14 sts.',
+    ),
+    final: 30,
+    spaces: [null, null, 1],
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in each of first 14 sts, skip center st, sc in each of last 14 sts',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, sc in each of first 14 sts, skip center st, sc in each of last 14 sts.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, 2 sc in first st, sc in next 12 sts, sk 3 sts, sc in next 12 sts, 2 sc in last st',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, 2 sc in first st, sc in next 12 sts, sk 3 sts, sc in next 12 sts, 2 sc in last st.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, 2 sc in first st, sc in next 12 sts, sc3tog, sc in next 12 sts, 2 sc in last st',
+    terms: 'us',
+    text: lines(
+      'Ch 30.',
+      'Row 1: Hdc in 3rd ch from hook and in each ch across. (29 hdc)',
+      'Row 2: Ch 1, turn, 2 sc in first st, sc in next 12 sts, sc3tog, sc in next 12 sts, 2 sc in last st.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at each end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at each end.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at beginning and end of row (again)',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at beginning and end of row.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at beg and end of row',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at beg and end of row.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across with sc2tog at each end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc across with sc2tog at each end.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across, sc2tog at each end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc across, sc2tog at each end.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across, working sc2tog at both ends',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc across, working sc2tog at both ends.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at both ends of row, sc between',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at both ends of row, sc between.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, 2 sc in st at each end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, 2 sc in st at each end.',
+    ),
+    final: 32,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, inc at each end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, inc at each end.',
+    ),
+    final: 32,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, inc 1 st at beg and end of row',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, inc 1 st at beg and end of row.',
+    ),
+    final: 32,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, dec 1 st at neck edge',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, dec 1 st at neck edge.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, dec 1 at neck edge, sc to end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, dec 1 at neck edge, sc to end.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc across to last 2 sts, dec 1 st at neck edge',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc across to last 2 sts, dec 1 st at neck edge.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at armhole edge, sc to end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at armhole edge, sc to end.',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog, sc in each sc to end (neck edge)',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog, sc in each sc to end (neck edge).',
+    ),
+    final: 29,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, work even',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, work even.',
+    ),
+    final: 30,
+    source: practice,
+  },
+  {
+    name: 'Work even',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Work even.',
+    ),
+    final: 30,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, continue in sc',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, continue in sc.',
+    ),
+    final: 30,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc in each st to last st, inc 1 st at armhole edge',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc in each st to last st, inc 1 st at armhole edge.',
+    ),
+    final: 31,
+    source: practice,
+  },
+  {
+    name: 'Ch 1, turn, sc2tog at neck edge, sc in each st to end',
+    terms: 'us',
+    text: lines(
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (30 sc)',
+      'Row 2: Ch 1, turn, sc2tog at neck edge, sc in each st to end.',
+    ),
+    final: 29,
+    source: practice,
+  },
+];
