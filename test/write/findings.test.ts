@@ -64,6 +64,15 @@ describe('marks', () => {
     expect(allMarked(again)[0]!.from).toBeGreaterThan(allMarked(first)[0]!.from);
   });
 
+  test('beside words that are deleted go with the next report that says nothing of them', () => {
+    const state = begun('row $0Ch pan.');
+    const first = told(state, [finding(state, 0, 'Ch'), finding(state, 0, 'pan')]);
+    const pan = allMarked(first)[1]!;
+    const next = first.apply(first.tr.delete(pan.from, pan.to));
+    expect(marks(next)).toEqual(['Ch']);
+    expect(marks(told(next, []))).toEqual([]);
+  });
+
   test('of a text that says the same stay the identical marks', () => {
     const state = begun('row $0Ch 1, scc across.', 'row dcc across.');
     const one = report([finding(state, 0, 'scc'), finding(state, 1, 'dcc')]);

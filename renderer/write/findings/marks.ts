@@ -113,8 +113,9 @@ function mapped(marks: Marks, transaction: Transaction): Marks {
     onRemove: (spec: Spec) => lost.add(spec.finding.where.node ?? ''),
   });
   if (lost.size === 0) return { ...marks, set, open: null };
-  // What lost a mark is marked anew by the next report, also when that says the same.
-  const placed = new Map([...marks.placed].filter(([name]) => !lost.has(name)));
+  // What lost a mark is marked anew by the next report, also when that says the same. It stays known as marked:
+  // other marks of it may still stand, and go when the report says nothing of it.
+  const placed = new Map([...marks.placed].map(([name, all]) => [name, lost.has(name) ? [] : all] as const));
   return { ...marks, set, placed, open: null };
 }
 
