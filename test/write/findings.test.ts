@@ -147,6 +147,20 @@ describe('going from finding to finding', () => {
     expect(openFinding(next.apply(next.tr.insertText('x')))).toBeNull();
   });
 
+  test('begins with the one at the caret that was not opened, as behind words just typed', () => {
+    const state = begun('row Ch 1, scc$0', 'row dcc.');
+    let next = told(state, [finding(state, 0, 'scc'), finding(state, 1, 'dcc')]);
+    expect(openFinding(next)).toBeNull();
+    const seen: string[] = [];
+    for (let i = 0; i < 2; i++) {
+      next = run(
+        next,
+        goToFinding(1, (marked) => seen.push(marked!.words)),
+      );
+    }
+    expect(seen).toEqual(['scc', 'dcc']);
+  });
+
   test('says so where there is none', () => {
     const heard: unknown[] = [];
     run(

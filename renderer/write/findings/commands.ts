@@ -31,8 +31,9 @@ export function goToFinding(by: 1 | -1, told: (marked: Marked | null) => void): 
     const at = current === null ? -1 : all.findIndex(({ finding }) => finding === current.finding);
     let next: Marked | undefined;
     if (at >= 0) next = all[(at + by + all.length) % all.length];
-    else if (by === 1) next = all.find((marked) => marked.from >= to) ?? all[0];
-    else next = all.findLast((marked) => marked.to <= from) ?? all.at(-1);
+    // What is at the caret and not open was never looked at: words just typed open nothing.
+    else if (by === 1) next = all.find((marked) => marked.to >= from) ?? all[0];
+    else next = all.findLast((marked) => marked.from <= to) ?? all.at(-1);
     if (next === undefined) return false;
     if (dispatch) {
       const transaction = state.tr.setSelection(selectionAt(state, next));
