@@ -119,8 +119,11 @@ export class Studio {
     if (this.#view.target?.serial === serial) this.#change({ target: null });
   }
 
+  /** A question that another one takes the place of is answered with staying. */
   ask(dialog: Dialog | null): void {
+    const before = this.#view.dialog;
     this.#change({ dialog });
+    if (before?.kind === 'save-before') before.answer('stay');
   }
 
   tell(notice: string | null): void {
@@ -150,32 +153,38 @@ export class Studio {
 
   /** `read`: what the host says of the file, where it was asked already. */
   async open(file: FileRef, read?: Promise<Answer<OpenedFile>>): Promise<void> {
-    if (!(await this.leave())) return;
-    const answer = await (read ?? this.host.read(file.handle));
+    if (!(await this.#mayLeave())) return;
+    await this.#layRead(await (read ?? this.host.read(file.handle)));
+  }
+
+  /** Lays a file on the desk. What cannot be opened leaves what is there, with its file and its journal. */
+  async #layRead(answer: Answer<OpenedFile>): Promise<void> {
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
     const { bytes, stamp, readOnly, heldElsewhere, file: ref } = answer.value;
     const unpacked = unpack(bytes);
     if (!unpacked.ok) {
-      await this.host.release(ref.handle);
+      if (ref.handle !== this.#file()?.ref.handle) await this.host.release(ref.handle);
       return this.trouble(shellWords.openFailed, unpacked.message);
     }
+    await this.#letGo(ref.handle);
     this.#lay({ ...unpacked, file: { ref, stamp, readOnly, heldElsewhere }, unsaved: false, place: 'write' });
   }
 
   /** An example is opened as a copy of the maker's own. */
   async openExample(name: string): Promise<void> {
-    if (!(await this.leave())) return;
+    if (!(await this.#mayLeave())) return;
     const answer = await this.host.example(name);
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
     const unpacked = unpack(answer.value);
     if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
+    await this.#letGo();
     this.#lay({ ...unpacked, file: null, unsaved: true, place: 'write' });
   }
 
   /** Work from the journal. It opens over no file that is newer: then it is a pattern not saved yet. */
   async recover(desk: string): Promise<void> {
     const found = this.#view.start.recovered.find((work) => work.desk === desk);
-    if (found === undefined || !(await this.leave())) return;
+    if (found === undefined || !(await this.#mayLeave())) return;
     const answer = await this.host.recover(desk);
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
     const unpacked = unpack(answer.value);
@@ -188,6 +197,7 @@ export class Studio {
         file = { ref, stamp, readOnly, heldElsewhere };
       }
     }
+    await this.#letGo(file?.ref.handle);
     this.#lay({ ...unpacked, file, unsaved: true, place: 'write', id: desk });
     this.#forgetRecovered(desk);
   }
@@ -204,7 +214,7 @@ export class Studio {
 
   /** True when the pattern is in its file now. */
   async save(): Promise<boolean> {
-    const file = this.#view.desk?.view().file ?? null;
+    const file = this.#file();
     if (file === null || file.readOnly || file.heldElsewhere) return this.saveAs();
     return this.#saveIn(file.ref, file.stamp);
   }
@@ -223,48 +233,56 @@ export class Studio {
 
   /** Writes over whatever is in the file's place now. */
   async saveOver(): Promise<boolean> {
-    const file = this.#view.desk?.view().file ?? null;
+    const file = this.#file();
     return file === null ? this.saveAs() : this.#saveIn(file.ref, null);
   }
 
   /** Takes the pattern as the disk has it, and gives up what is on the desk. */
   async takeFromDisk(): Promise<void> {
-    const { desk } = this.#view;
-    const file = desk?.view().file ?? null;
-    if (desk === null || file === null) return;
-    await this.#journal?.forget();
-    desk.savedAs(file, desk.view().document);
-    await this.open(file.ref);
+    const file = this.#file();
+    if (file !== null) await this.#layRead(await this.host.read(file.ref.handle));
   }
 
   /** Puts an earlier version on the desk, as a change that can be saved or left. */
   async restore(id: string): Promise<void> {
-    const { desk } = this.#view;
-    const file = desk?.view().file ?? null;
-    if (desk === null || file === null) return;
+    const file = this.#file();
+    if (file === null) return;
     const answer = await this.host.version(file.ref.handle, id);
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
     const unpacked = unpack(answer.value);
     if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
-    if (!(await this.leave(false))) return;
-    this.#lay({ ...unpacked, file, unsaved: true, place: 'write' });
+    if (!(await this.#mayLeave())) return;
+    const now = this.#file(); // a save before leaving gave it another stamp
+    await this.#letGo(now?.ref.handle);
+    this.#lay({ ...unpacked, file: now, unsaved: true, place: 'write' });
   }
 
-  /** Makes sure that nothing on the desk would be lost; false when the maker wants to stay. */
-  async leave(release = true): Promise<boolean> {
-    const { desk } = this.#view;
-    if (desk === null) return true;
-    if (desk.isUnsaved) {
-      const choice = await new Promise<'save' | 'lose' | 'stay'>((answer) =>
-        this.ask({ kind: 'save-before', answer }),
-      );
-      this.ask(null);
-      if (choice === 'stay' || (choice === 'save' && !(await this.save()))) return false;
-    }
-    await this.#journal?.forget();
-    const { file } = desk.view();
-    if (release && file !== null) await this.host.release(file.ref.handle);
+  /** Lets go of what is on the desk, which is in a file or given up; false when the maker wants to stay. */
+  async leave(): Promise<boolean> {
+    if (!(await this.#mayLeave())) return false;
+    await this.#letGo();
     return true;
+  }
+
+  /** Asks about what no file holds; false when the maker wants to stay. Nothing is let go of yet. */
+  async #mayLeave(): Promise<boolean> {
+    if (!this.#view.desk?.isUnsaved) return true;
+    const choice = await new Promise<'save' | 'lose' | 'stay'>((answer) =>
+      this.ask({ kind: 'save-before', answer }),
+    );
+    if (this.#view.dialog?.kind === 'save-before') this.ask(null);
+    return choice === 'lose' || (choice === 'save' && (await this.save()));
+  }
+
+  /** `kept`: handle of a file that is needed on. */
+  async #letGo(kept?: string): Promise<void> {
+    await this.#journal?.forget();
+    const handle = this.#file()?.ref.handle;
+    if (handle !== undefined && handle !== kept) await this.host.release(handle);
+  }
+
+  #file(): DeskFile | null {
+    return this.#view.desk?.view().file ?? null;
   }
 
   /** Back to the start screen. */
@@ -283,12 +301,9 @@ export class Studio {
     const answer = await this.host.save(ref.handle, pack(document, pictures), stamp, pattern.about.title);
     this.#change({ saving: false });
     if (!answer.ok) {
-      if (answer.error.code === 'changed-on-disk') this.ask({ kind: 'changed-on-disk' });
-      else if (answer.error.code === 'gone-from-disk') this.ask({ kind: 'gone-from-disk' });
-      else {
-        const { message } = answer.error;
-        this.ask({ kind: 'not-saved', message, again: () => void this.#saveIn(ref, stamp) });
-      }
+      const { code, message } = answer.error;
+      if (code === 'changed-on-disk' || code === 'gone-from-disk') this.#notInFile(code);
+      else this.ask({ kind: 'not-saved', message, again: () => void this.#saveIn(ref, stamp) });
       return false;
     }
     const { file, stamp: now } = answer.value;
@@ -298,19 +313,19 @@ export class Studio {
     return true;
   }
 
+  /** The file does not hold what was opened or saved: until the maker chooses, the desk alone has it. */
+  #notInFile(kind: 'changed-on-disk' | 'gone-from-disk'): void {
+    this.#view.desk?.notSaved();
+    this.ask({ kind });
+  }
+
   async #heard(event: HostEvent): Promise<void> {
-    const file = this.#view.desk?.view().file ?? null;
     switch (event.kind) {
       case 'open':
         return this.open(event.file);
       case 'changed-on-disk':
-        if (file?.ref.handle === event.handle) this.ask({ kind: 'changed-on-disk' });
-        return;
       case 'gone-from-disk':
-        if (file?.ref.handle === event.handle) {
-          this.#view.desk?.notSaved();
-          this.ask({ kind: 'gone-from-disk' });
-        }
+        if (this.#file()?.ref.handle === event.handle) this.#notInFile(event.kind);
         return;
       case 'close-asked':
         await this.#journal?.flush();

@@ -205,3 +205,52 @@ test('a second window on one file is told', async () => {
   expect(await violations(second)).toEqual([]);
   expect(await page.getByText('This pattern is open in another window.').count()).toBe(0);
 });
+
+test('a file that another program left unreadable is not taken: what is here stays here, unsaved', async () => {
+  await write('My ');
+  fs.writeFileSync(file, 'no pattern at all');
+  await dialog('The file was changed by another program')
+    .getByRole('button', { name: 'Take the one from the disk' })
+    .click();
+  await dialog('The pattern could not be opened').getByRole('button', { name: 'Close' }).click();
+  expect(await title().textContent()).toBe('My Jetty');
+  expect(await state()).toContain('Changes not saved');
+  expect(fs.readFileSync(file, 'utf8')).toBe('no pattern at all');
+});
+
+test('a file that cannot be opened leaves the pattern on the desk with its file', async () => {
+  fs.writeFileSync(join(studio.folder, 'broken.turnchain'), 'no pattern at all');
+  await page.keyboard.press('Control+o');
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^broken/ })
+    .click();
+  await dialog('The pattern could not be opened').getByRole('button', { name: 'Close' }).click();
+  expect(await title().textContent()).toBe('Jetty');
+  const second = await studio.window();
+  await second.getByRole('button', { name: /jetty/i }).first().click();
+  await second.getByText('This pattern is open in another window.').waitFor();
+});
+
+test('a pattern whose file holds something else now does not pass for saved', async () => {
+  fs.writeFileSync(file, bytesOf('Theirs'));
+  const asked = dialog('The file was changed by another program');
+  await asked.getByRole('button', { name: 'Cancel' }).click();
+  expect(await state()).toContain('Changes not saved');
+});
+
+test('an earlier version is put back after saving what was there, and is saved in its turn', async () => {
+  await write('Old ');
+  await save();
+  await write('Very ');
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('earlier versions');
+  await page.keyboard.press('Enter');
+  const versions = dialog('Earlier versions');
+  await versions.getByRole('listitem').getByRole('button').first().click();
+  await versions.getByRole('button', { name: 'Restore this one' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }).click();
+  await expect.poll(() => title().textContent()).toBe('Jetty');
+  await save();
+  expect(await page.getByRole('dialog').count()).toBe(0);
+});
