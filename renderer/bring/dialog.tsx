@@ -45,7 +45,7 @@ export function BringIn() {
       setTitle(told.brought.pattern.about.title);
       setTaken(new Set());
       setState({ kind: 'read', brought: told.brought });
-      studio.tell(bringWords.rows(told.brought.rows.followed, told.brought.rows.written));
+      studio.say(bringWords.rows(told.brought.rows.followed, told.brought.rows.written));
     } catch {
       // Stopped, because something else is read or the dialog is gone.
     }

@@ -124,7 +124,7 @@ export function pastePassage(view: EditorView, studio: Studio, passage: Passage)
   if (pasted === null) return pasteWords(view, passage);
   const note: PasteNote = { report: pasted.report, leftOut: passage.leftOut };
   view.dispatch(pasted.transaction.setMeta(pasteNotes, note));
-  studio.tell(clipboardWords.told(pasted.report, passage.leftOut).join(' '));
+  studio.say(clipboardWords.told(pasted.report, passage.leftOut).join(' '));
   return true;
 }
 

@@ -23,3 +23,14 @@ export function pack(document: Node, pictures: Pictures): Uint8Array {
   const shown = shownPictures(document);
   return writeContainer(document, new Map([...pictures].filter(([id]) => shown.has(id))));
 }
+
+/** A title as a file's name: without the characters that some disk refuses. */
+export function fileName(title: string): string {
+  const name = title
+    .replace(/[\\/:*?"<>|\p{Cc}]+/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^\.+|\.+$/g, '')
+    .slice(0, 60);
+  return name === '' ? 'pattern' : name;
+}

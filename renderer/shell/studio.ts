@@ -14,7 +14,7 @@ import { startWorker } from '../analysis/start-worker.ts';
 import { Desk, type DeskFile } from '../desk/desk.ts';
 import { freshId } from '../desk/identity.ts';
 import { Journal } from '../desk/journal.ts';
-import { pack, unpack } from '../desk/pattern-file.ts';
+import { fileName, pack, unpack } from '../desk/pattern-file.ts';
 import { shellWords } from '../words/shell.ts';
 import { afterPaint } from './after-paint.ts';
 
@@ -39,6 +39,12 @@ export interface Target {
   readonly serial: number;
 }
 
+/** Words that tell what just happened; those that something else shows already are only heard. */
+export interface Notice {
+  readonly words: string;
+  readonly isSeen: boolean;
+}
+
 export interface StudioView {
   readonly start: Start;
   readonly settings: Settings;
@@ -47,8 +53,8 @@ export interface StudioView {
   readonly place: Place;
   readonly dialog: Dialog | null;
   readonly saving: boolean;
-  /** Words that tell what just happened, for the line at the foot and for screen readers. */
-  readonly notice: string | null;
+  /** What just happened, for the line at the foot and for screen readers. */
+  readonly notice: Notice | null;
   readonly journalTrouble: string | null;
   readonly target: Target | null;
 }
@@ -126,8 +132,13 @@ export class Studio {
     if (before?.kind === 'save-before') before.answer('stay');
   }
 
-  tell(notice: string | null): void {
-    this.#change({ notice });
+  tell(words: string | null): void {
+    this.#change({ notice: words === null ? null : { words, isSeen: true } });
+  }
+
+  /** For screen readers alone, where something else shows it. */
+  say(words: string): void {
+    this.#change({ notice: { words, isSeen: false } });
   }
 
   trouble(title: string, message: string): void {
@@ -309,7 +320,7 @@ export class Studio {
     const { file, stamp: now } = answer.value;
     desk.savedAs({ ref: file, stamp: now, readOnly: false, heldElsewhere: false }, document);
     if (!desk.isUnsaved) await this.#journal?.forget();
-    this.tell(shellWords.saved);
+    this.say(shellWords.saved);
     return true;
   }
 
@@ -382,15 +393,4 @@ export class Studio {
     this.#view = { ...this.#view, ...part };
     for (const listener of this.#listeners) listener();
   }
-}
-
-/** A title as a file's name: without the characters that some disk refuses. */
-function fileName(title: string): string {
-  const name = title
-    .replace(/[\\/:*?"<>|\p{Cc}]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/^\.+|\.+$/g, '')
-    .slice(0, 60);
-  return name === '' ? 'pattern' : name;
 }

@@ -15,6 +15,7 @@ import { Bar } from './bar.tsx';
 import { Dialogs } from './dialogs.tsx';
 import { DeskContext, StudioContext, useStudio, useStudioView } from './hooks.ts';
 import { useLaterParts } from './later.ts';
+import { NoticeLine } from './notice.tsx';
 import { Strips } from './strips.tsx';
 import type { Place, Studio } from './studio.ts';
 
@@ -53,7 +54,6 @@ function Settled() {
   const studio = useStudio();
   const desk = useStudioView((view) => view.desk);
   const place = useStudioView((view) => view.place);
-  const notice = useStudioView((view) => view.notice);
   const { theme, textScale } = useStudioView((view) => view.settings);
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
@@ -99,9 +99,7 @@ function Settled() {
           <Strips />
           <InFront place={place} />
         </main>
-        <p className="unseen" role="status">
-          {notice}
-        </p>
+        <NoticeLine />
       </div>
     </DeskContext>
   );

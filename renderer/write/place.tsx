@@ -64,11 +64,9 @@ function actionsOf(editor: EditorView, studio: Studio): Partial<Record<CommandNa
     },
   });
   const told = (marked: Marked | null) =>
-    studio.tell(
-      marked === null
-        ? writeWords.finding.none
-        : writeWords.finding.told(marked.finding.severity, marked.finding.message),
-    );
+    marked === null
+      ? studio.tell(writeWords.finding.none)
+      : studio.say(writeWords.finding.told(marked.finding.severity, marked.finding.message));
   const always = () => !editor.isDestroyed;
   const actions: Partial<Record<CommandName, Action>> = {
     'next-finding': run(goToFinding(1, told), always),

@@ -103,6 +103,17 @@ describe('typing', () => {
   });
 });
 
+describe('what cannot be done', () => {
+  test('is told where it is seen', async () => {
+    await endOf(1);
+    for (let i = 0; i < 4; i++) await page.keyboard.press('Control+a');
+    await page.keyboard.press('Delete');
+    const told = page.getByText('The selection reaches over more than one part of the pattern.');
+    await told.waitFor();
+    expect((await told.boundingBox())!.width).toBeGreaterThan(100);
+  });
+});
+
 describe('findings', () => {
   test('a mistake is marked at its words, told by F8, and mended by its fix; undoing brings it back', async () => {
     await newRow('Ch 1, scc in each st across, turn.');
