@@ -148,6 +148,7 @@ function Examples() {
           <li key={example.name}>
             <button type="button" className="bare" onClick={() => void studio.openExample(example.name)}>
               <span>{example.title}</span>
+              <small className="quiet">{startWords.exampleWords[example.name]}</small>
             </button>
           </li>
         ))}
