@@ -47,6 +47,7 @@ import { roundsContradicted } from './rules/rounds-contradicted.ts';
 import { rowCountOutOfLine } from './rules/row-count-out-of-line.ts';
 import { rowInWordsNotThere } from './rules/row-in-words-not-there.ts';
 import { rowWithoutWords } from './rules/row-without-words.ts';
+import { rowsNotBegun } from './rules/rows-not-begun.ts';
 import { sideOfWorkOff } from './rules/side-of-work-off.ts';
 import { sizeListWrongLength } from './rules/size-list-wrong-length.ts';
 import { sizeStepOutOfLine } from './rules/size-step-out-of-line.ts';
@@ -108,6 +109,7 @@ export const RULES: readonly Rule[] = [
   linkNotPlain,
   lengthInOneUnit,
   unitsDisagree,
+  rowsNotBegun,
   pieceWithoutRows,
   rowWithoutWords,
   photoNotDescribed,

@@ -4,10 +4,22 @@ import { compose } from '../../core/document/compose.ts';
 import { project } from '../../core/document/project.ts';
 import { gradeSheet, lineNamed } from '../../core/grading/index.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
+import { review } from '../../core/review/index.ts';
+import { study } from '../../core/study/index.ts';
 
 const blank = blankPattern({ title: '', terms: 'us', units: 'metric', date: '' });
 
 describe('the blank pattern', () => {
+  test.each(['Harbour Top', ''])(
+    'with the title "%s" blames nobody: what is still to be given is no mistake',
+    (title) => {
+      const known = study(blankPattern({ title, terms: 'us', units: 'metric', date: '2024-05-01' }));
+      const findings = [...known.findings, ...review(known)];
+      expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+      expect(findings.map(({ code }) => code)).toContain('rows-not-begun');
+    },
+  );
+
   test.each([
     ['us', 'metric'],
     ['uk', 'metric'],

@@ -765,6 +765,14 @@ export const faults: readonly Fault[] = [
     words: '10 cm (6 in)',
   },
   {
+    in: 'hat',
+    name: 'rows that are all still to be written',
+    plant: piece('hat', () => ({ blocks: [], meets: [] })),
+    code: 'rows-not-begun',
+    at: 'hat',
+    follows: ['chart-without-rows'],
+  },
+  {
     in: 'vest',
     name: 'a piece that has a name alone',
     plant: (pattern) => ({

@@ -256,6 +256,16 @@ const planted: readonly Planted[] = [
     node: null,
   },
   {
+    name: 'pieces without one written row',
+    plant: (pattern) => ({
+      ...pattern,
+      pieces: pattern.pieces.map((piece) => ({ ...piece, blocks: [row(`${piece.id}-1`, ' ')] })),
+    }),
+    code: 'rows-not-begun',
+    node: 'front',
+    saying: ['Front'],
+  },
+  {
     name: 'a piece with a heading alone',
     plant: (pattern) => ({
       ...pattern,

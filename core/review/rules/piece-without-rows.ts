@@ -1,6 +1,7 @@
 /** A piece has no rows, or the pattern no piece. */
 import { quoted, text } from '../../findings/phrases.ts';
 import { found, type Rule } from '../rule.ts';
+import { isUnwritten } from './rows-not-begun.ts';
 
 export const pieceWithoutRows: Rule = {
   code: 'piece-without-rows',
@@ -19,15 +20,10 @@ export const pieceWithoutRows: Rule = {
     const { pieces } = study.pattern;
     if (pieces.length === 0)
       return [found(pieceWithoutRows, study, { node: null }, { any: false, piece: '' })];
+    // Where none has any, nothing is begun: that is told as such, once.
+    if (pieces.every(isUnwritten)) return [];
     return pieces
-      .filter(
-        ({ blocks }) =>
-          !blocks.some((block) =>
-            block.type === 'row'
-              ? block.text.text.trim() !== ''
-              : block.type === 'repeat' || block.type === 'shaping',
-          ),
-      )
+      .filter(isUnwritten)
       .map((piece) =>
         found(
           pieceWithoutRows,

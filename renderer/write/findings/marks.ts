@@ -45,7 +45,7 @@ const key = new PluginKey<Marks>('findings');
  * Findings that say only that nothing is written yet. Whoever begins a piece knows it: they are told by F8 and in
  * the review, and do not open where the caret comes by.
  */
-const OF_EMPTINESS = new Set(['piece-without-rows', 'row-without-words']);
+const OF_EMPTINESS = new Set(['rows-not-begun', 'piece-without-rows', 'row-without-words']);
 
 /** Where the words of a text stand: a piece's finding is about its title. */
 function textOf(document: Node, name: string): { readonly node: Node; readonly pos: number } | null {
