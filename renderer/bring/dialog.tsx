@@ -69,9 +69,8 @@ export function BringIn() {
   const make = (brought: Brought) => {
     const offers = brought.offers.filter((_, i) => taken.has(i));
     const pattern = takeOffers(brought.pattern, offers);
-    const called = title.trim() === '' ? shellWords.untitled : title.trim();
     close();
-    void studio.begin({ ...pattern, about: { ...pattern.about, title: called } });
+    void studio.begin({ ...pattern, about: { ...pattern.about, title: title.trim() } });
   };
 
   const isAsked = state.kind === 'read' && terms === null && !state.brought.market.sure;

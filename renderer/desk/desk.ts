@@ -61,7 +61,7 @@ export interface DeskOptions {
   readonly document: Node;
   readonly pictures: Pictures;
   readonly file: DeskFile | null;
-  /** True for work that no file holds yet: a new pattern, an example, recovered work. */
+  /** True for work that is nowhere else: a new pattern, recovered work. An example can be opened again. */
   readonly unsaved: boolean;
   readonly worker: WorkerLike;
   /** Plugins of the manuscript. They belong to the state, so they are given when it is made. */

@@ -49,7 +49,7 @@ export function NewPattern() {
   const begin = (event: FormEvent) => {
     event.preventDefault();
     const common = {
-      title: title.trim() === '' ? shellWords.untitled : title.trim(),
+      title: title.trim(),
       terms,
       units,
       date: studio.today(),

@@ -14,7 +14,7 @@ export function Dialogs() {
   if (dialog === null) return null;
   switch (dialog.kind) {
     case 'save-before':
-      return <SaveBefore answer={dialog.answer} name={nameOf(studio)} />;
+      return <SaveBefore studio={studio} answer={dialog.answer} />;
     case 'changed-on-disk':
       return <ChangedOnDisk studio={studio} />;
     case 'gone-from-disk':
@@ -53,19 +53,21 @@ function LaterDialog({ kind }: { readonly kind: LaterDialogKind }) {
 
 function nameOf(studio: Studio): string {
   const view = studio.view().desk?.view();
-  return view?.file?.ref.name ?? view?.pattern.about.title ?? shellWords.untitled;
+  return view?.file?.ref.name ?? (view?.pattern.about.title.trim() || shellWords.untitled);
 }
 
 function SaveBefore({
+  studio,
   answer,
-  name,
 }: {
+  readonly studio: Studio;
   readonly answer: (choice: 'save' | 'lose' | 'stay') => void;
-  readonly name: string;
 }) {
+  const words = shellWords.saveBefore;
+  const isInFile = studio.view().desk?.view().file != null;
   return (
     <Modal
-      title={shellWords.saveBefore.title(name)}
+      title={words.title(nameOf(studio))}
       onClose={() => answer('stay')}
       buttons={
         <>
@@ -81,7 +83,7 @@ function SaveBefore({
         </>
       }
     >
-      <p className="dialog-text">{shellWords.saveBefore.text}</p>
+      <p className="dialog-text">{isInFile ? words.text : words.never}</p>
     </Modal>
   );
 }

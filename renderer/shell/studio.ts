@@ -189,7 +189,7 @@ export class Studio {
     const unpacked = unpack(answer.value);
     if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
     await this.#letGo();
-    this.#lay({ ...unpacked, file: null, unsaved: true, place: 'write' });
+    this.#lay({ ...unpacked, file: null, unsaved: false, place: 'write' });
   }
 
   /** Work from the journal. It opens over no file that is newer: then it is a pattern not saved yet. */

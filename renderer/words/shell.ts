@@ -47,6 +47,7 @@ export const shellWords = {
   saveBefore: {
     title: (name: string) => `Save the changes to “${name}”?`,
     text: 'Without saving, the changes since the last save are lost.',
+    never: 'The pattern is in no file yet. Without saving, all of it is lost.',
   },
   cannotSave: {
     title: 'The pattern could not be saved',

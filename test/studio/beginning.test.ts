@@ -1,0 +1,66 @@
+/** First steps of a maker who has never seen the studio, in a real browser: nothing is asked or blamed for nothing. */
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { exampleIn, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+let page: Page;
+
+beforeAll(async () => {
+  studio = await openStudio();
+}, 180_000);
+beforeEach(async () => {
+  page = await studio.window();
+});
+afterEach(async () => {
+  await page.close();
+  expect(studio.complaints).toEqual([]);
+});
+afterAll(() => studio.close());
+
+const manuscript = () => page.getByRole('textbox', { name: 'Manuscript' });
+const review = () => page.getByRole('link', { name: /^Review/ });
+
+async function begin(): Promise<void> {
+  await page.getByRole('button', { name: 'New pattern…' }).click();
+  await page.getByLabel('Title').press('Enter');
+  await manuscript().waitFor();
+}
+
+async function close(): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('close pattern');
+  await page.keyboard.press('Enter');
+}
+
+test('a pattern begun without a title has none until one is typed, and no mistake while nothing is written', async () => {
+  await begin();
+  await page.keyboard.press('Control+5');
+  await page.getByText('No row is written yet; begin with the first one of "Panel".').waitFor();
+  expect(await review().textContent()).toBe('Review');
+  expect(await page.locator('.outline-tally.is-errors').count()).toBe(0);
+  await page.keyboard.press('Control+1');
+  await manuscript().waitFor();
+  await page.keyboard.type('Harbour Top');
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('Harbour Top');
+});
+
+test('a pattern in no file is closed only after asking, in words for one that was never saved', async () => {
+  await begin();
+  await close();
+  const asked = page.getByRole('dialog', { name: 'Save the changes to “Untitled pattern”?' });
+  await asked.getByText('The pattern is in no file yet. Without saving, all of it is lost.').waitFor();
+  await asked.getByRole('button', { name: 'Don’t save' }).click();
+  await page.getByRole('button', { name: 'New pattern…' }).waitFor();
+});
+
+test('an example that was only looked at is closed without a question, one that was changed is not', async () => {
+  await page.close();
+  page = await exampleIn(studio, /hat/i);
+  await close();
+  await page.getByRole('button', { name: /hat/i }).first().click();
+  await manuscript().waitFor();
+  await page.keyboard.type('My ');
+  await close();
+  await page.getByRole('dialog', { name: /^Save the changes to “My Skerry Hat”/ }).waitFor();
+});
