@@ -1,5 +1,5 @@
 /** The place "Print": the pages as they will be printed, beside what is chosen for them, and the export. */
-import { useEffect, useRef, useState } from 'react';
+import { useMemo, useState, useSyncExternalStore } from 'react';
 import type { PrintChoice } from '../../app/host/host.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
@@ -8,23 +8,21 @@ import { printWords } from '../words/print.ts';
 import { PLACE_WORDS, shellWords } from '../words/shell.ts';
 import { useBooklet } from './booklet.ts';
 import { ExportPanel } from './export-panel.tsx';
-import { PdfPage } from './page.tsx';
+import { Pages } from './pages.tsx';
 import { ShopPanel } from './shop-panel.tsx';
 
-/** Width of the pages in the window; never wider than comfortable to read. */
-function useWidth(): { readonly ref: React.RefObject<HTMLDivElement | null>; readonly width: number } {
-  const ref = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(640);
-  useEffect(() => {
-    const element = ref.current;
-    if (element === null) return;
-    const watch = new ResizeObserver(([entry]) => {
-      if (entry) setWidth(Math.max(200, Math.min(900, Math.floor(entry.contentRect.width))));
-    });
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, []);
-  return { ref, width };
+/** Where the choices and the pages have no room beside each other; `print.css` says the same. */
+const NARROW = '(max-width: 54rem)';
+
+function useIsNarrow(): boolean {
+  const query = useMemo(() => window.matchMedia(NARROW), []);
+  return useSyncExternalStore(
+    (changed) => {
+      query.addEventListener('change', changed);
+      return () => query.removeEventListener('change', changed);
+    },
+    () => query.matches,
+  );
 }
 
 export function PrintPlace() {
@@ -42,12 +40,13 @@ export function PrintPlace() {
   const size = pattern.sizes.some(({ id }) => id === chosen) ? chosen : null;
   const choice: PrintChoice = { terms, paper, edition, size };
   const { pdf, findings, listing, isWorking, fault } = useBooklet(choice);
-  const { ref, width } = useWidth();
-  const pages = pdf?.numPages ?? 0;
+  const isNarrow = useIsNarrow();
+  const count = pdf?.numPages ?? 0;
+  const pages = <Pages pdf={pdf} isWorking={isWorking} isReal={isReal} />;
   return (
     <div className="print">
       <h2 className="unseen">{PLACE_WORDS.print}</h2>
-      <aside className="print-choices">
+      <div className="print-choices">
         <fieldset className="choices">
           <legend className="unseen">{printWords.choices}</legend>
           <label className="field">
@@ -104,7 +103,7 @@ export function PrintPlace() {
             ? printWords.failed(fault)
             : isWorking
               ? printWords.layingOut
-              : printWords.laidOut(pages)}
+              : printWords.laidOut(count)}
         </p>
         {errors > 0 && (
           <div className="print-errors">
@@ -124,24 +123,12 @@ export function PrintPlace() {
             </ul>
           </section>
         )}
+        {/* In the order in which they are seen: between what is chosen for them and what is made of them. */}
+        {isNarrow && pages}
         <ExportPanel shown={choice} />
-        <ShopPanel shown={choice} listing={listing} pages={pages} />
-      </aside>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-      <section className="pdf-pages" aria-label={printWords.pages} aria-busy={isWorking} tabIndex={0}>
-        <div ref={ref}>
-          {pdf !== null &&
-            Array.from({ length: pages }, (_, index) => (
-              <PdfPage
-                // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
-                key={`${pdf.fingerprints[0]}-${index}`}
-                pdf={pdf}
-                number={index + 1}
-                width={isReal ? null : width}
-              />
-            ))}
-        </div>
-      </section>
+        <ShopPanel shown={choice} listing={listing} pages={count} />
+      </div>
+      {!isNarrow && pages}
     </div>
   );
 }

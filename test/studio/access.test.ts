@@ -158,3 +158,33 @@ test('by keyboard alone: a pattern is begun, a row written, the review gone to a
   await focused();
   expect(await page.locator('.manuscript').textContent()).toContain('Weave in all ends.');
 }, 120_000);
+
+test.each([1280, 640, 420])(
+  'Tab goes through Print as it is seen, %i px wide',
+  async (width) => {
+    page = await exampleIn(studio, /Skerry/);
+    await page.setViewportSize({ width, height: 800 });
+    await press('Control+6');
+    await page.locator('.pdf-page canvas').first().waitFor();
+    /** Tops of what Tab comes to, column by column, as if nothing were scrolled. */
+    const tops = await page.locator('.print').evaluate((print) => {
+      const columns: number[][] = [[], []];
+      for (const element of print.querySelectorAll<HTMLElement>(
+        'select, input, textarea, button, [tabindex]',
+      )) {
+        if (element.matches(':disabled')) continue;
+        const { left, top } = element.getBoundingClientRect();
+        let scrolled = 0;
+        for (let above = element.parentElement; above !== null; above = above.parentElement)
+          scrolled += above.scrollTop;
+        const isBeside = element.matches('.pdf-pages') && left > 200;
+        columns[isBeside ? 1 : 0]!.push(Math.round(top + scrolled));
+      }
+      return columns;
+    });
+    expect(tops[0]!.length).toBeGreaterThan(15);
+    expect(tops[0]).toEqual(tops[0]!.toSorted((a, b) => a - b));
+    expect(tops[1]!.length).toBe(width > 900 ? 1 : 0);
+  },
+  120_000,
+);
