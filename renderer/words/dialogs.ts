@@ -18,7 +18,8 @@ export const startWords = {
   /** By the example's name. */
   exampleWords: {
     'boxy-vest': 'A vest of two panels with a yoke and ribbed bands, in rows, ten sizes, US terms.',
-    'crown-down-hat': 'A hat in rounds from the crown down, seven sizes from newborn to large adult, UK terms.',
+    'crown-down-hat':
+      'A hat in rounds from the crown down, seven sizes from newborn to large adult, UK terms.',
     'raglan-tee': 'A raglan tee without a seam, in rounds from the neck down, nine sizes, US terms.',
   } as Readonly<Record<string, string>>,
   recovered: 'Work that was not saved',
