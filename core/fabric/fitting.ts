@@ -44,6 +44,25 @@ function atMarker(p: Progress, stop: Extract<Stop, { kind: 'marker' }>): boolean
   return false;
 }
 
+/** Index up to which "to ch-2 sp", "to 2 sts before ch-2 sp" go; -1 where there is none ahead. */
+function endBefore(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): number {
+  const at = p.seek([stop.noun]);
+  let left = stop.before === undefined ? 0 : (p.amount(stop.before) ?? 0);
+  let i = at;
+  while (left > 0 && i > p.pos) {
+    i -= 1;
+    if (p.owed(p.below[i]!)) left -= 1;
+  }
+  return i;
+}
+
+/** Is the work where it stops before the next such thing? */
+function atNext(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): boolean {
+  if (stop.before === undefined) return p.isAt(p.pos, [stop.noun]);
+  const end = endBefore(p, stop);
+  return end >= 0 && end <= p.pos;
+}
+
 /** Whether later items use any of the row below: if none does, a stop short of the end means to leave the rest. */
 function worksOn(items: readonly Step[]): boolean {
   return items.some(
@@ -113,12 +132,12 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
 
   for (;;) {
     if (limit?.reached(p)) break;
-    if (stop !== null && stop.kind === 'before-next' && p.isAt(p.pos, [stop.noun])) break;
+    if (stop !== null && stop.kind === 'before-next' && atNext(p, stop)) break;
     if (stop !== null && stop.kind === 'marker' && atMarker(p, stop)) break;
     const { pos, inner, covered, gap } = p;
     const moment = p.moment();
     // What the repeat stops before may lie behind stitches that it passes over on its way.
-    const end = stop !== null && stop.kind === 'before-next' ? p.seek([stop.noun]) : -1;
+    const end = stop !== null && stop.kind === 'before-next' ? endBefore(p, stop) : -1;
     p.trials += 1;
     const ok =
       pass() &&

@@ -169,8 +169,15 @@ function readBefore(c: Cursor): Stop | null {
       if (!c.eatAny(['before', 'from'])) return null;
       c.eatAny(['the next', 'the first', 'the', 'next', 'first', '#th']);
       const centre = readCentre(c);
-      return centre || c.eatAny(MARKERS) ? { amount, centre } : null;
+      if (centre || c.eatAny(MARKERS)) return { amount, centre, noun: null };
+      const said = ['next', 'first'].includes(c.tokens[c.at - 1]!.word);
+      c.eat('center');
+      const space = c.is('ch') || c.is('corner') || c.peek()?.kind === 'number';
+      const noun = said || space ? readNoun(c) : null;
+      return noun === null || noun.kind === 'stitch' || c.is('of') ? null : { amount, centre: null, noun };
     });
+    if (offset !== null && offset.noun !== null)
+      return { kind: 'before-next', noun: offset.noun, before: offset.amount, ...c.span(start) };
     if (offset) {
       const { amount, centre } = offset;
       return { kind: 'marker', before: amount, ...(centre ? { centre } : {}), ...c.span(start) };

@@ -90,8 +90,8 @@ export type Stop = Span &
     | { readonly kind: 'before-last'; readonly amount: Amount; readonly noun: Noun }
     /** "to marker"; `before`: "to 2 sts before marker". `centre`: "to centre st", the row's own middle. */
     | { readonly kind: 'marker'; readonly before: Amount | null; readonly centre?: true }
-    /** "to next corner", "to ch-2 sp": up to, not into, the next such thing. */
-    | { readonly kind: 'before-next'; readonly noun: Noun }
+    /** "to next corner", "to ch-2 sp": up to, not into, the next such thing; `before`: "to 2 sts before ch-2 sp". */
+    | { readonly kind: 'before-next'; readonly noun: Noun; readonly before?: Amount }
   );
 
 /** Which loop or part of the stitch below the hook goes into. */

@@ -4,6 +4,7 @@
 
 import { accessories } from './cases/accessories.ts';
 import { afterthoughts } from './cases/afterthoughts.ts';
+import { beforeSpaces } from './cases/beforeSpaces.ts';
 import { bundles } from './cases/bundles.ts';
 import { circles } from './cases/circles.ts';
 import { closings } from './cases/closings.ts';
@@ -78,6 +79,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   bundles,
   afterthoughts,
   remainders,
+  beforeSpaces,
   endsOfRows,
   spelledOut,
   wordedRounds,
