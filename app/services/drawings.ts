@@ -8,7 +8,7 @@ import { drawChart } from '../../core/drawing/chart/chart.ts';
 import { oneSheet } from '../../core/drawing/chart/one-sheet.ts';
 import { sizeOfChart } from '../../core/drawing/chart/plan.ts';
 import { focusOf, schematicsOf } from '../../core/drawing/schematic.ts';
-import { drawSchematic } from '../../core/drawing/schematic-scene.ts';
+import { drawSchematic, undrawnIn } from '../../core/drawing/schematic-scene.ts';
 import { paintSvg } from '../../core/drawing/svg.ts';
 import { translate } from '../../core/notation/translate.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -76,6 +76,7 @@ function chartsOf(study: Study, { terms, sizes }: DrawingChoices): DrawingSet {
 function schematicFiles(study: Study, choices: DrawingChoices): DrawingSet {
   const { pattern } = study;
   const { drawings, missing } = schematicsOf(study);
+  const lacking = missing.map(({ why }) => why);
   const all = pattern.sizes.map((_, index) => index);
   const say = (words: string) => translate(words, pattern.terms, choices.terms, { kind: 'mixed' }).text;
   const taken = new Set<string>();
@@ -83,7 +84,7 @@ function schematicFiles(study: Study, choices: DrawingChoices): DrawingSet {
     choices.sizes.flatMap((id): readonly DrawingFile[] => {
       const at = id === null ? -1 : pattern.sizes.findIndex((size) => size.id === id);
       const focus = at < 0 ? focusOf(study) : at;
-      const drawn = drawSchematic(drawing, {
+      const options = {
         ...SHEET,
         units: choices.units,
         sizes: at < 0 ? all : [at],
@@ -92,13 +93,17 @@ function schematicFiles(study: Study, choices: DrawingChoices): DrawingSet {
         nested: choices.nested && at < 0,
         key: 'below',
         say,
-      });
-      if (drawn === null) return [];
+      } as const;
+      const drawn = drawSchematic(drawing, options);
+      if (drawn === null) {
+        lacking.push(...undrawnIn(drawing, options));
+        return [];
+      }
       const file = nameOf(pattern, 'schematic', drawing.title, choices.terms, at, taken);
       return [{ file, title: drawn.title, svg: paintSvg(drawn.scene) }];
     }),
   );
-  return { files, missing: missing.map(({ why }) => why) };
+  return { files, missing: [...new Set(lacking)] };
 }
 
 /** "saltings-vest_schematic_panels-and-back_us_all-sizes.svg". */

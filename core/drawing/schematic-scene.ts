@@ -10,7 +10,7 @@ import type { Measured } from './outline.ts';
 import { type Dimension, depthOf, type PlacedDimension, placeSide } from './placing.ts';
 import { group, type PathStep, path, type Scene, type Shape, words } from './scene.ts';
 import { lengthLabel, type Schematic, type SchematicLength } from './schematic.ts';
-import { altOf, drawnIn, noteOf } from './schematic-words.ts';
+import { altOf, drawnIn, emptied, noteOf } from './schematic-words.ts';
 import type { Sketch } from './sketch.ts';
 import { textWidth, wrapped } from './text-width.ts';
 
@@ -65,10 +65,16 @@ const SMALLEST = { points: 90, types: 9 } as const;
 const APART = 0.75;
 const MARGIN = 4;
 
-/** The scene of a schematic; null where the size in focus has nothing to draw. */
-export function drawSchematic(schematic: Schematic, options: SceneOptions): DrawnSchematic | null {
-  const sketch = schematic.sketches[options.focus] ?? null;
-  if (sketch === null || sketch.width <= 0 || sketch.height <= 0) return null;
+/**
+ * The scene of a schematic, drawn in another of the sizes shown where the one in focus has no outline; null where none
+ * of them has.
+ */
+export function drawSchematic(schematic: Schematic, asked: SceneOptions): DrawnSchematic | null {
+  const has = (size: number) => schematic.sketches[size] != null;
+  const focus = [asked.focus, ...asked.sizes].find(has);
+  if (focus === undefined) return null;
+  const options = { ...asked, focus };
+  const sketch = schematic.sketches[focus]!;
   const nested = options.nested && options.sizes.length > 1;
   const others = nested
     ? options.sizes.flatMap((size) => (size === options.focus ? [] : (schematic.sketches[size] ?? [])))
@@ -100,6 +106,23 @@ export function drawSchematic(schematic: Schematic, options: SceneOptions): Draw
     made = (crowded ? null : attempt(scale, false)) ?? attempt(scale, true)!;
   }
   return finish(schematic, sketch, made, options);
+}
+
+/** Sentences about pieces of a schematic that have no outline in sizes that are shown. */
+export function undrawnIn(
+  schematic: Schematic,
+  { sizes, labels, say }: Pick<SceneOptions, 'sizes' | 'labels' | 'say'>,
+): readonly string[] {
+  const told = new Map<string, number[]>();
+  for (const { piece, row, size } of schematic.emptied) {
+    if (!sizes.includes(size)) continue;
+    const key = JSON.stringify([piece, row]);
+    told.set(key, [...(told.get(key) ?? []), size]);
+  }
+  return [...told].map(([key, own]) => {
+    const [piece, row] = JSON.parse(key) as [string, string];
+    return emptied(say(piece), row, labels.length === 1 ? null : own.map((size) => labels[size]!));
+  });
 }
 
 interface Told {
@@ -413,7 +436,11 @@ function finish(schematic: Schematic, sketch: Sketch, made: LaidOut, options: Sc
   const several = options.labels.length > 1;
   const focus = several ? (options.labels[options.focus] ?? null) : null;
   const own = options.sizes.length === 1 ? null : drawnIn(focus, made.nested);
-  const notes = [...(own === null ? [] : [own]), ...sketch.notes.map(noteOf)];
+  const notes = [
+    ...(own === null ? [] : [own]),
+    ...sketch.notes.map(noteOf),
+    ...undrawnIn(schematic, options),
+  ];
   const alt = altOf(title, made.lengths, notes);
   if (options.key === 'elsewhere') {
     const { width, height, shapes } = made;

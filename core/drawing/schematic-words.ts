@@ -92,6 +92,19 @@ export function altOf(
   return [`Schematic of ${title}.`, ...told, ...notes].join(' ').replaceAll('\u00A0', ' ');
 }
 
+/** "row 4"; of a row without a number, "a row". */
+export function rowNamed(number: number | null, round: boolean): string {
+  const what = round ? 'round' : 'row';
+  return number === null ? `a ${what}` : `${what} ${number}`;
+}
+
+/** Why a piece has no outline in some sizes, or in the only one, where `sizes` is null. */
+export function emptied(piece: string, row: string, sizes: readonly string[] | null): string {
+  if (sizes === null) return `${piece} cannot be drawn yet: ${row} leaves no stitches. Put that row right.`;
+  const named = `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes)}`;
+  return `${piece} is not drawn in ${named}: ${row} leaves no stitches there.`;
+}
+
 /** Why there is nothing to draw. */
 export function missing(piece: string, why: 'gauge' | 'rows' | 'too-long'): string {
   switch (why) {

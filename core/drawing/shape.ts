@@ -47,7 +47,18 @@ export interface ShapeOptions {
   readonly upright: boolean;
 }
 
-/** The shape of a piece in a size; null where no row of it is worked, or there are more than can be followed. */
+/** The first row of a piece in a size that leaves no stitches; null where every row leaves some. */
+export function emptiedBy(piece: PieceStudy, size: number): WorkedRow | null {
+  const all = workedRows(piece, size);
+  if (all === null) return null;
+  const at = spansIn(all).indexOf(0);
+  return at < 0 ? null : all.filter((row) => !row.onlyFoundation)[at]!;
+}
+
+/**
+ * The shape of a piece in a size; null where no row of it is worked, where one leaves no stitches, or where there are
+ * more than can be followed.
+ */
 export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions): PieceShape | null {
   const { grain, ground, upright } = options;
   const all = workedRows(piece, size);
@@ -55,6 +66,7 @@ export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions):
   const rows = all.filter((row) => !row.onlyFoundation);
   const chains = all.find((row) => row.foundation > 0)?.foundation ?? 0;
   if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
+  if (emptiedBy(piece, size) !== null) return null;
   if (ground === null && rows.every((row) => row.round) && isClosed(rows[0]!, chains)) {
     const spans = spansIn(all);
     const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain));

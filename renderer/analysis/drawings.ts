@@ -4,7 +4,12 @@
  */
 import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
 import { focusOf, schematicsOf } from '../../core/drawing/schematic.ts';
-import { type DrawnSchematic, drawSchematic, type SceneOptions } from '../../core/drawing/schematic-scene.ts';
+import {
+  type DrawnSchematic,
+  drawSchematic,
+  type SceneOptions,
+  undrawnIn,
+} from '../../core/drawing/schematic-scene.ts';
 import { translate } from '../../core/notation/translate.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
@@ -60,13 +65,17 @@ export function drawingsReport(study: Study, choice: DrawingChoice): DrawingsRep
     nested: choice.nested && choice.allSizes,
     say: (words) => translate(words, pattern.terms, choice.terms, { kind: 'mixed' }).text,
   };
+  const lacking = missing.map(({ why }) => why);
+  const schematics = drawings.flatMap((drawing): readonly SchematicReport[] => {
+    const shown = drawSchematic(drawing, { ...options, key: 'elsewhere' });
+    const sheet = drawSchematic(drawing, { ...options, key: 'below' });
+    if (shown !== null && sheet !== null) return [{ id: drawing.id, shown, sheet }];
+    lacking.push(...undrawnIn(drawing, options));
+    return [];
+  });
   return {
-    schematics: drawings.flatMap((drawing): readonly SchematicReport[] => {
-      const shown = drawSchematic(drawing, { ...options, key: 'elsewhere' });
-      const sheet = drawSchematic(drawing, { ...options, key: 'below' });
-      return shown === null || sheet === null ? [] : [{ id: drawing.id, shown, sheet }];
-    }),
-    missing: missing.map(({ why }) => why),
+    schematics,
+    missing: lacking,
     charts: pattern.charts.map((chart) => {
       const drawing = drawChart(study, chart, {
         terms: choice.terms,

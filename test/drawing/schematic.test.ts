@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { focusOf, lengthLabel, type Schematic, schematicsOf } from '../../core/drawing/schematic.ts';
-import { drawSchematic, letterOf, type SceneOptions } from '../../core/drawing/schematic-scene.ts';
+import { drawSchematic, letterOf, type SceneOptions, undrawnIn } from '../../core/drawing/schematic-scene.ts';
 import { measurementsOf } from '../../core/study/index.ts';
 import { type Study, study } from '../../core/study/study.ts';
 import { workedRows } from '../../core/study/worked.ts';
@@ -202,6 +202,43 @@ describe('a piece, worked out by hand', () => {
     const [drawing] = schematicsOf(study(alone(blocks))).drawings;
     expect(told(drawing!)).toMatchObject({ 'Between the parts': 8, 'Whole height': 5.5 });
     expect(drawing!.sketches[0]!.areas).toHaveLength(2);
+  });
+
+  /** 10 chains in S, 20 in M, 30 in L; row 2 passes over 9: none are left in S, 10 and 20 are in M and L. */
+  const emptied = (): Pattern => {
+    const base = smallPattern();
+    const blocks = [
+      r('Ch 10 (20, 30).'),
+      r('Sc in 2nd ch from hook and in each ch across, turn.'),
+      r('Ch 1, sk next 9 sts, sc in each rem st across, turn.'),
+      r(EVEN),
+    ].map((block, i) => ({ ...block, id: `b${i}` }));
+    return { ...base, lines: [], pieces: [piece('p', 'Flap', blocks)] };
+  };
+  const WHY = 'Flap is not drawn in size S: row 2 leaves no stitches there.';
+
+  test('a size whose rows come to nothing has no outline, and it is told why', () => {
+    const pattern = emptied();
+    const { drawings, missing } = schematicsOf(study(pattern));
+    expect(missing).toEqual([]);
+    expect(drawings[0]!.sketches.map((sketch) => sketch === null)).toEqual([true, false, false]);
+    expect(drawSchematic(drawings[0]!, options(pattern))!.notes).toContain(WHY);
+    // Drawn in a size that has an outline where the one asked for has none; alone, not at all.
+    const about = drawSchematic(drawings[0]!, options(pattern, { focus: 0, nested: true }))!;
+    expect(about.notes[0]).toContain('size M');
+    expect(about.notes).toContain(WHY);
+    expect(drawSchematic(drawings[0]!, options(pattern, { focus: 0, sizes: [0] }))).toBeNull();
+    expect(undrawnIn(drawings[0]!, options(pattern, { focus: 0, sizes: [0] }))).toEqual([WHY]);
+    expect(drawSchematic(drawings[0]!, options(pattern, { focus: 1, sizes: [1] }))!.notes).not.toContain(WHY);
+  });
+
+  test('a piece that comes to nothing in every size is not drawn, and it is told why', () => {
+    const blocks = [f('Ch 10.'), r(SC), r('Ch 1, sk next 9 sts, sc in each rem st across, turn.'), r(EVEN)];
+    const { drawings, missing } = schematicsOf(study(alone(blocks)));
+    expect(drawings).toEqual([]);
+    expect(missing.map(({ why }) => why)).toEqual([
+      'Piece cannot be drawn yet: row 2 leaves no stitches. Put that row right.',
+    ]);
   });
 });
 

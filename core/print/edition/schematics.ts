@@ -82,6 +82,6 @@ export function editionSchematics(study: Study, choice: EditionChoice, style: St
 /** The scale at which a drawing fits; what is broken or very small does not count. */
 function fitting(schematic: Schematic, size: number, width: number, height: number): number {
   const sketch = schematic.sketches[size] ?? null;
-  if (sketch === null || sketch.width <= 0 || sketch.height <= 0) return Number.POSITIVE_INFINITY;
+  if (sketch === null) return Number.POSITIVE_INFINITY;
   return Math.min(width / sketch.width, height / sketch.height);
 }
