@@ -10,7 +10,7 @@ import type { Measured } from './outline.ts';
 import { type Dimension, depthOf, type PlacedDimension, placeSide } from './placing.ts';
 import { group, type PathStep, path, type Scene, type Shape, words } from './scene.ts';
 import { lengthLabel, type Schematic, type SchematicLength } from './schematic.ts';
-import { altOf, drawnIn, emptied, noteOf } from './schematic-words.ts';
+import { altOf, drawnIn, hindered, noteOf } from './schematic-words.ts';
 import type { Sketch } from './sketch.ts';
 import { textWidth, wrapped } from './text-width.ts';
 
@@ -113,16 +113,13 @@ export function undrawnIn(
   schematic: Schematic,
   { sizes, labels, say }: Pick<SceneOptions, 'sizes' | 'labels' | 'say'>,
 ): readonly string[] {
-  const told = new Map<string, number[]>();
-  for (const { piece, row, size } of schematic.emptied) {
-    if (!sizes.includes(size)) continue;
-    const key = JSON.stringify([piece, row]);
-    told.set(key, [...(told.get(key) ?? []), size]);
-  }
-  return [...told].map(([key, own]) => {
-    const [piece, row] = JSON.parse(key) as [string, string];
-    return emptied(say(piece), row, labels.length === 1 ? null : own.map((size) => labels[size]!));
+  const shown = schematic.hindered.filter(({ size }) => sizes.includes(size));
+  const sentences = shown.map(({ piece, row, why }) => {
+    const own = shown.filter((other) => other.piece === piece && other.row === row && other.why === why);
+    const named = own.map(({ size }) => labels[size]!);
+    return hindered(say(piece), row, why, labels.length === 1 ? null : named);
   });
+  return [...new Set(sentences)];
 }
 
 interface Told {

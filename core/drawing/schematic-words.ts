@@ -3,6 +3,7 @@
  * Sentences alone; every number comes with its words already made.
  */
 import type { What } from './outline.ts';
+import type { Hindrance } from './shape.ts';
 import type { SketchNote } from './sketch.ts';
 
 /** Names of lengths as they stand behind the name of a piece. `ends` says that the other end has one of its own. */
@@ -98,11 +99,23 @@ export function rowNamed(number: number | null, round: boolean): string {
   return number === null ? `a ${what}` : `${what} ${number}`;
 }
 
-/** Why a piece has no outline in some sizes, or in the only one, where `sizes` is null. */
-export function emptied(piece: string, row: string, sizes: readonly string[] | null): string {
-  if (sizes === null) return `${piece} cannot be drawn yet: ${row} leaves no stitches. Put that row right.`;
-  const named = `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes)}`;
-  return `${piece} is not drawn in ${named}: ${row} leaves no stitches there.`;
+/** Why a row keeps a piece from having an outline in some sizes, or in the only one, where `sizes` is null. */
+export function hindered(
+  piece: string,
+  row: string,
+  why: Hindrance['why'],
+  sizes: readonly string[] | null,
+): string {
+  const what =
+    why === 'leaves-nothing'
+      ? `${row} leaves no stitches`
+      : `${row} goes on until a length is measured, and how many rows that is cannot be reckoned`;
+  if (sizes !== null) {
+    const named = `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes)}`;
+    return `${piece} is not drawn in ${named}: ${what}${why === 'leaves-nothing' ? ' there' : ''}.`;
+  }
+  const fix = why === 'leaves-nothing' ? 'Put that row right.' : 'Write how many rows they are.';
+  return `${piece} cannot be drawn yet: ${what}. ${fix}`;
 }
 
 /** Why there is nothing to draw. */

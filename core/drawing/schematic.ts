@@ -10,8 +10,8 @@ import { MOST_FOLLOWED } from '../study/worked.ts';
 import type { Length } from '../trade/units.ts';
 import { type Assembly, assembliesOf, grainOf } from './assembly.ts';
 import type { What } from './outline.ts';
-import { emptied, labelOf, missing, nameOf, rowNamed, titleOf } from './schematic-words.ts';
-import { emptiedBy } from './shape.ts';
+import { hindered, labelOf, missing, nameOf, rowNamed, titleOf } from './schematic-words.ts';
+import { type Hindrance, hindranceIn } from './shape.ts';
 import { type Sketch, sketchOf } from './sketch.ts';
 
 /** A length of a schematic in every size; null where a size has none. */
@@ -35,15 +35,16 @@ export interface Schematic {
   /** One a size; null where a size has nothing to draw. */
   readonly sketches: readonly (Sketch | null)[];
   readonly lengths: readonly SchematicLength[];
-  /** Pieces that have no outline in a size because a row of theirs leaves no stitches. */
-  readonly emptied: readonly Emptied[];
+  /** Pieces that have no outline in a size because of a row of theirs. */
+  readonly hindered: readonly Hindered[];
 }
 
-export interface Emptied {
+export interface Hindered {
   /** The piece's name, in the author's terms. */
   readonly piece: string;
   readonly size: number;
   readonly row: string;
+  readonly why: Hindrance['why'];
 }
 
 export interface Schematics {
@@ -108,15 +109,19 @@ function whyNot(piece: PieceStudy, study: Study): string {
   const { name } = piece.piece;
   if (grainOf(piece, study) === null) return missing(name, 'gauge');
   if (piece.rows.some((rows) => rows > MOST_FOLLOWED)) return missing(name, 'too-long');
-  const [empty] = emptiedIn(piece, study);
-  if (empty !== undefined) return emptied(name, empty.row, null);
+  const [first] = hinderedIn(piece, study);
+  if (first !== undefined) return hindered(name, first.row, first.why, null);
   return missing(name, 'rows');
 }
 
-function emptiedIn(piece: PieceStudy, { pattern }: Study): readonly Emptied[] {
-  return pattern.sizes.flatMap((_, size): readonly Emptied[] => {
-    const row = emptiedBy(piece, size);
-    return row === null ? [] : [{ piece: piece.piece.name, size, row: rowNamed(row.number, row.round) }];
+function hinderedIn(piece: PieceStudy, study: Study): readonly Hindered[] {
+  const grain = grainOf(piece, study);
+  if (grain === null) return [];
+  return study.pattern.sizes.flatMap((_, size): readonly Hindered[] => {
+    const found = hindranceIn(piece, size, grain);
+    if (found === null) return [];
+    const { row, why } = found;
+    return [{ piece: piece.piece.name, size, row: rowNamed(row.number, row.round), why }];
   });
 }
 
@@ -186,7 +191,7 @@ function makeSchematic(assembly: Assembly, members: readonly PieceStudy[], study
     make: assembly.piece.piece.make,
     sketches,
     lengths: withoutSame(lengths),
-    emptied: members.flatMap((piece) => emptiedIn(piece, study)),
+    hindered: members.flatMap((piece) => hinderedIn(piece, study)),
   };
 }
 

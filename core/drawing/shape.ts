@@ -7,7 +7,8 @@
 import { spanOf } from '../study/gauge.ts';
 import type { PieceStudy } from '../study/index.ts';
 import { originsOf } from '../study/origins.ts';
-import { type WorkedRow, workedRows } from '../study/worked.ts';
+import { followedRows } from '../study/taped.ts';
+import type { WorkedRow } from '../study/worked.ts';
 import { type Grain, type Ground, type Lay, layRows } from './flat-rows.ts';
 
 export type PieceShape =
@@ -47,26 +48,34 @@ export interface ShapeOptions {
   readonly upright: boolean;
 }
 
-/** The first row of a piece in a size that leaves no stitches; null where every row leaves some. */
-export function emptiedBy(piece: PieceStudy, size: number): WorkedRow | null {
-  const all = workedRows(piece, size);
-  if (all === null) return null;
-  const at = spansIn(all).indexOf(0);
-  return at < 0 ? null : all.filter((row) => !row.onlyFoundation)[at]!;
+/** A row that keeps its piece from being drawn: it leaves no stitches, or goes on for nobody knows how many rows. */
+export interface Hindrance {
+  readonly why: 'leaves-nothing' | 'unreckoned';
+  readonly row: WorkedRow;
+}
+
+/** What keeps a piece from being drawn in a size; null where nothing in its rows does. */
+export function hindranceIn(piece: PieceStudy, size: number, grain: Grain): Hindrance | null {
+  const followed = followedRows(piece, size, grain.row);
+  if (followed === null) return null;
+  const { rows, unreckoned } = followed;
+  const at = spansIn(rows).indexOf(0);
+  if (at >= 0) return { why: 'leaves-nothing', row: rows.filter((row) => !row.onlyFoundation)[at]! };
+  return unreckoned === null ? null : { why: 'unreckoned', row: unreckoned };
 }
 
 /**
- * The shape of a piece in a size; null where no row of it is worked, where one leaves no stitches, or where there are
- * more than can be followed.
+ * The shape of a piece in a size; null where no row of it is worked, where a row hinders it, or where there are more
+ * than can be followed.
  */
 export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions): PieceShape | null {
   const { grain, ground, upright } = options;
-  const all = workedRows(piece, size);
+  const all = followedRows(piece, size, grain.row)?.rows ?? null;
   if (all === null) return null;
   const rows = all.filter((row) => !row.onlyFoundation);
   const chains = all.find((row) => row.foundation > 0)?.foundation ?? 0;
   if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
-  if (emptiedBy(piece, size) !== null) return null;
+  if (hindranceIn(piece, size, grain) !== null) return null;
   if (ground === null && rows.every((row) => row.round) && isClosed(rows[0]!, chains)) {
     const spans = spansIn(all);
     const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain));

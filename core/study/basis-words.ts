@@ -6,7 +6,7 @@ import type { Pattern } from '../document/pattern.ts';
 import type { Making } from '../document/workbook.ts';
 import { cautions } from '../trade/cautions.ts';
 import type { Missing } from './price.ts';
-import type { ColourDoubt } from './yarn-counts.ts';
+import type { UseDoubt } from './yarn-counts.ts';
 
 const listed = (words: readonly string[]): string =>
   words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
@@ -72,11 +72,16 @@ export function missingWords(missing: Missing): string {
 }
 
 /** What could not be told for certain about who has which row. */
-export function doubtWords({ kind, words }: ColourDoubt, piece: string): string {
+export function doubtWords({ kind, words }: UseDoubt, piece: string): string {
   const of = piece.trim() === '' ? 'A piece' : `“${piece.trim()}”`;
-  return kind === 'unknown-colour'
-    ? `${of} names a colour “${words}” that is no yarn of the list; its rows are counted for the yarn before it.`
-    : `${of} changes yarn within a repeat; those rows are shared out as one working of the repeat is.`;
+  switch (kind) {
+    case 'unknown-colour':
+      return `${of} names a colour “${words}” that is no yarn of the list; its rows are counted for the yarn before it.`;
+    case 'shared-in-repeat':
+      return `${of} changes yarn within a repeat; those rows are shared out as one working of the repeat is.`;
+    case 'rows-unreckoned':
+      return `${of} goes on until a length is measured, and how many rows that is cannot be reckoned: they are counted as written, so that its yarn comes out too little.`;
+  }
 }
 
 /** What no estimate counts, said wherever one is shown. */

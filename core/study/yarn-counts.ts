@@ -12,8 +12,11 @@ import { amountOf, GATHERED, type SeenRow, type Worked } from '../fabric/index.t
 import { readItems } from '../notation/index.ts';
 import type { Amount, Item, RowTree } from '../notation/tree.ts';
 import { lengthProportion, type YarnKind } from '../trade/stitch-use.ts';
+import { toNumber } from '../trade/units.ts';
+import { gaugeOf, stepsOf } from './gauge.ts';
 import type { PieceStudy } from './pieces.ts';
 import type { Study } from './study.ts';
+import { followedRows } from './taped.ts';
 import { type WorkedRow, workedRows } from './worked.ts';
 import { coloursOf, lastColour, yarnNamed } from './yarn-colours.ts';
 
@@ -27,9 +30,9 @@ export interface PieceCounts {
 }
 
 /** What could not be told for certain about the yarns of a piece. */
-export interface ColourDoubt {
+export interface UseDoubt {
   readonly piece: string;
-  readonly kind: 'unknown-colour' | 'shared-in-repeat';
+  readonly kind: 'unknown-colour' | 'shared-in-repeat' | 'rows-unreckoned';
   /** The colour's words; empty for shares. */
   readonly words: string;
 }
@@ -38,7 +41,7 @@ export interface PieceUse {
   readonly piece: string; // id
   /** One a size; null where its rows are too many to be followed. */
   readonly sizes: readonly (PieceCounts | null)[];
-  readonly doubts: readonly ColourDoubt[];
+  readonly doubts: readonly UseDoubt[];
 }
 
 const NOTHING: Counts = new Map();
@@ -189,6 +192,8 @@ function colourOfProse(text: { readonly text: string }, terms: Study['pattern'][
 
 interface Kept {
   readonly yarns: readonly Yarn[];
+  /** Centimetres of a row; null where the gauge does not say. */
+  readonly row: number | null;
   readonly use: PieceUse;
 }
 
@@ -203,13 +208,20 @@ function sameYarns(a: readonly Yarn[], b: readonly Yarn[]): boolean {
 /** What a piece is made of, in every size. The same piece gives the same object. */
 export function pieceUse(piece: PieceStudy, study: Study): PieceUse {
   const { yarns } = study.pattern;
+  const row = rowHeight(piece, study);
   const before = kept.get(piece);
-  if (before !== undefined && sameYarns(before.yarns, yarns)) return before.use;
-  const doubts = new Map<string, ColourDoubt>();
-  const sizes = piece.rows.map((_, size) => inSize(piece, size, study, doubts));
+  if (before !== undefined && before.row === row && sameYarns(before.yarns, yarns)) return before.use;
+  const doubts = new Map<string, UseDoubt>();
+  const sizes = piece.rows.map((_, size) => inSize(piece, size, study, row, doubts));
   const use: PieceUse = { piece: piece.piece.id, sizes, doubts: [...doubts.values()] };
-  kept.set(piece, { yarns, use });
+  kept.set(piece, { yarns, row, use });
   return use;
+}
+
+function rowHeight(piece: PieceStudy, { pattern, sheet }: Study): number | null {
+  const gauge = gaugeOf(piece, pattern, sheet);
+  const row = gauge === null ? null : stepsOf(gauge).row;
+  return row === null ? null : toNumber(row);
 }
 
 /** Length of a row in proportion, for the shares of its yarns. */
@@ -219,14 +231,20 @@ function inSize(
   piece: PieceStudy,
   size: number,
   study: Study,
-  doubts: Map<string, ColourDoubt>,
+  rowHigh: number | null,
+  doubts: Map<string, UseDoubt>,
 ): PieceCounts | null {
   const { yarns, terms } = study.pattern;
-  const rows = workedRows(piece, size);
+  const followed =
+    rowHigh === null
+      ? { rows: workedRows(piece, size), unreckoned: null }
+      : followedRows(piece, size, rowHigh);
+  const rows = followed?.rows ?? null;
   if (rows === null) return null;
   const sums = Array.from({ length: Math.max(1, yarns.length) }, () => new Map<YarnKind, number>());
-  const doubt = (kind: ColourDoubt['kind'], words: string) =>
+  const doubt = (kind: UseDoubt['kind'], words: string) =>
     doubts.set(`${kind} ${words}`, { piece: piece.piece.id, kind, words });
+  if (followed?.unreckoned != null) doubt('rows-unreckoned', '');
   let now = 0;
   let block = -1;
   /** Words between rows name the yarn for the rows after them. */

@@ -12,7 +12,7 @@ import { lengthProportion, type YarnKind } from '../trade/stitch-use.ts';
 import { type BaseStitch, LADDER, turningChain } from '../trade/stitches.ts';
 import { type Hand, handOf, type Observation } from './hand.ts';
 import type { Study } from './study.ts';
-import { type ColourDoubt, type Counts, countsFor, sumOf, usesOf } from './yarn-counts.ts';
+import { type Counts, countsFor, sumOf, type UseDoubt, usesOf } from './yarn-counts.ts';
 
 export type YarnUnit = 'metres' | 'grams';
 
@@ -64,7 +64,7 @@ export interface Compared {
 export interface YarnReport {
   readonly yarns: readonly YarnEstimate[];
   readonly compared: readonly Compared[];
-  readonly doubts: readonly ColourDoubt[];
+  readonly doubts: readonly UseDoubt[];
   /** The margin, in percent. */
   readonly margin: number;
 }

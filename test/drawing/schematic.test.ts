@@ -146,6 +146,18 @@ describe('a piece, worked out by hand', () => {
       ],
       { Side: 4.5 },
     ],
+    // Row 2 is worked until there are 30 cm: 60 rows in all; then until 40 cm: 80.
+    [
+      'rows that go on until they measure a length',
+      [
+        f('Ch 41.'),
+        r(SC),
+        r(EVEN),
+        r('Rep Row 2 until piece measures 30 cm from beg.'),
+        r('Work even in sc until piece measures 40 cm.'),
+      ],
+      { Width: 20, Height: 40 },
+    ],
     // 120 chains of 0.5 cm.
     ['a cord', [f('Ch 120. Fasten off.')], { Length: 60 }],
   ];
@@ -230,6 +242,20 @@ describe('a piece, worked out by hand', () => {
     expect(drawSchematic(drawings[0]!, options(pattern, { focus: 0, sizes: [0] }))).toBeNull();
     expect(undrawnIn(drawings[0]!, options(pattern, { focus: 0, sizes: [0] }))).toEqual([WHY]);
     expect(drawSchematic(drawings[0]!, options(pattern, { focus: 1, sizes: [1] }))!.notes).not.toContain(WHY);
+  });
+
+  test('rows that change until a length is measured give no outline, and it is told why', () => {
+    const blocks = [
+      f('Ch 11.'),
+      r(SC),
+      r('Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn.'),
+      r('Rep Row 2 until piece measures 40 cm.'),
+    ];
+    const { drawings, missing } = schematicsOf(study(alone(blocks)));
+    expect(drawings).toEqual([]);
+    expect(missing.map(({ why }) => why)).toEqual([
+      'Piece cannot be drawn yet: row 3 goes on until a length is measured, and how many rows that is cannot be reckoned. Write how many rows they are.',
+    ]);
   });
 
   test('a piece that comes to nothing in every size is not drawn, and it is told why', () => {

@@ -968,6 +968,28 @@ export const sound: readonly {
     except: ['pieces-do-not-meet'],
   },
   {
+    name: 'a typed length that the rows are worked on to',
+    plant: all(
+      withPiece('pocket', 'Pocket'),
+      finishing('Sew the pocket on.'),
+      inBlock('pocket-3', () => [row('pocket-3', 'Rep Row 2 until pocket measures 16 cm (6½ in).')]),
+      (pattern) => ({
+        ...pattern,
+        lines: [
+          ...pattern.lines,
+          {
+            id: 'pocket-length',
+            name: 'pocket length',
+            printed: 'Pocket length',
+            note: null,
+            kind: 'typed',
+            values: { all: cm(16) },
+          },
+        ],
+      }),
+    ),
+  },
+  {
     name: 'work until a length from a place within',
     plant: prose('front-3', 'Work until the band measures 5 cm (2 in) from the armhole.'),
   },

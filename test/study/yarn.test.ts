@@ -1,7 +1,7 @@
 /** Yarn, hours and price of a pattern from what was made of it; every expected number is worked out by hand. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Notion, Pattern, Piece, Yarn } from '../../core/document/pattern.ts';
+import type { Gauge, Notion, Pattern, Piece, Yarn } from '../../core/document/pattern.ts';
 import { type Making, NO_WORKBOOK, type Pricing, type Use } from '../../core/document/workbook.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { hoursOf } from '../../core/study/hours.ts';
@@ -88,6 +88,28 @@ const strip = (id: string, more: Partial<Piece> = {}) =>
     more,
   );
 
+/** Twenty rows to 10 cm. */
+const even: Gauge = {
+  id: 'g',
+  pattern: 'single crochet',
+  stitches: 20,
+  rows: 20,
+  width: { value: 10, unit: 'cm' },
+  height: { value: 10, unit: 'cm' },
+  blocked: false,
+  stretch: null,
+  hook: null,
+  rounds: false,
+};
+
+/** The same ten stitches, and rows after them. */
+const lengthened = (...rows: readonly string[]) =>
+  piece('p', 'P', [
+    row('p0', 'Ch 11.', { form: 'foundation' }),
+    row('p1', 'Sc in 2nd ch from hook and in each ch across, turn.'),
+    ...rows.map((text, i) => row(`p${i + 2}`, text)),
+  ]);
+
 const asObject = (counts: ReadonlyMap<string, number> | null) => Object.fromEntries(counts ?? []);
 
 describe('counts of a pattern', () => {
@@ -97,6 +119,24 @@ describe('counts of a pattern', () => {
     expect(asObject(countsFor(known, 0, null, 'a'))).toEqual({ t1: 40, chain: 24 });
     expect(asObject(countsFor(known, 1, null, 'a'))).toEqual({ t1: 240, chain: 44 });
     expect(asObject(countsFor(known, 1, null, null))).toEqual({ t1: 360, chain: 66 });
+  });
+
+  test('rows that go on to a length are as many as the gauge makes of it', () => {
+    const long = lengthened('Work even in sc until piece measures 15 (20) cm.');
+    const known = study(pattern([long], [], { gauges: [even] }));
+    // 30 rows of ten in S, 40 in L.
+    expect(countsFor(known, 0, null, 'p')!.get('t1')).toBe(300);
+    expect(countsFor(known, 1, null, 'p')!.get('t1')).toBe(400);
+    expect(usesOf(known)[0]!.doubts).toEqual([]);
+  });
+
+  test('rows that change on the way to a length are counted once, and it is told', () => {
+    const long = lengthened(
+      'Ch 1, 2 sc in first st, sc in each st across, turn.',
+      'Rep Row 2 until piece measures 15 cm.',
+    );
+    const [use] = usesOf(study(pattern([long], [], { gauges: [even] })));
+    expect(use!.doubts.map(({ kind }) => kind)).toEqual(['rows-unreckoned']);
   });
 
   test.each<[string, readonly string[], Readonly<Record<string, number>>]>([

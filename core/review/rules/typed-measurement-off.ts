@@ -3,7 +3,8 @@ import { length, perSize, quoted } from '../../findings/phrases.ts';
 import { formulasOf, namesLine } from '../../grading/index.ts';
 import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../study/gauge.ts';
 import type { PieceStudy, Study } from '../../study/index.ts';
-import { formatLength, type Length } from '../../trade/units.ts';
+import { followedRows } from '../../study/taped.ts';
+import { formatLength, type Length, toNumber } from '../../trade/units.ts';
 import { toleranceFor } from '../asked.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
@@ -31,7 +32,11 @@ function madeBy(study: Study, piece: PieceStudy, way: 'high' | 'wide', size: num
   const gauge = gaugeOf(piece, study.pattern, study.sheet);
   if (gauge === null) return null;
   const { stitch, row } = stepsOf(gauge);
-  if (way === 'high') return row === null ? null : lengthOfCount(piece.rows[size] ?? 0, row);
+  if (way === 'high') {
+    const followed = row === null ? null : followedRows(piece, size, toNumber(row));
+    if (row === null || followed === null || followed.unreckoned !== null) return null;
+    return lengthOfCount(followed.rows.filter(({ onlyFoundation }) => !onlyFoundation).length, row);
+  }
   const widest = spansOf(piece).reduce(
     (most, spans, i) => (piece.blocks[i]!.sizes[size]?.rows ? Math.max(most, spans[size] ?? 0) : most),
     0,
