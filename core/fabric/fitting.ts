@@ -3,7 +3,7 @@
  * everything after it use exactly what is left; it is found by working the passes, then trying what follows
  * from each moment, the most passes first. When none comes out even, the finding tells by how much.
  */
-import type { Again, Group, Item, Place, Repeat, Stop, Work } from '../notation/tree.ts';
+import type { Again, Group, Item, Noun, Place, Repeat, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
 import { missing } from './places.ts';
@@ -70,6 +70,17 @@ function worksOn(items: readonly Step[]): boolean {
   );
 }
 
+/**
+ * "Sk all sts to next ch-1 sp, hdc in each st to next ch-1 sp, ch 3": the hook is at the first of the two, the words
+ * mean the one after it, and nothing goes into the first.
+ */
+function isWhereSkipped(p: Progress, noun: Noun, rest: readonly Step[]): boolean {
+  const justSkipped = p.skips > 0 && p.skipAt === p.made.length && p.skipped[p.skips - 1] === p.pos - 1;
+  if (!justSkipped || !p.isAt(p.pos, [noun])) return false;
+  const next = rest[0]?.type;
+  return next !== 'work' && next !== 'group' && next !== 'repeat' && p.seek([noun], p.pos + 1) >= 0;
+}
+
 /** Where the passes of a repeat lie in the row, for a chart's bracket. */
 function recordPasses(p: Progress, tried: readonly Tried[], last: Tried): void {
   if (p.recording === null || last.passes === 0) return;
@@ -123,6 +134,7 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
+  if (stop?.kind === 'before-next' && isWhereSkipped(p, stop.noun, rest)) p.advance(p.pos);
   const start = p.moment();
   const before = { st: p.stitchesAhead(), sp: p.spacesAhead() };
   let used: { st: number; sp: number } | null = null;

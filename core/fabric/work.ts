@@ -3,7 +3,18 @@
  * ("across", "to last 3 sts") are fitted in `fitting`; the start and the end of a row are `row`'s concern.
  * Every function answers whether the work could go on; outside trials it always can, and says what is wrong.
  */
-import type { Again, Amount, Group, Item, Marker, Place, Repeat, Skip, Work } from '../notation/tree.ts';
+import type {
+  Again,
+  Amount,
+  Group,
+  Item,
+  Marker,
+  Noun,
+  Place,
+  Repeat,
+  Skip,
+  Work,
+} from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { spotOf, takeSpot } from './corners.ts';
 import { fitOpen } from './fitting.ts';
@@ -347,7 +358,8 @@ function skip(p: Progress, item: Skip): boolean {
         if (takeMarked(p, place) === null) return p.trials === 0;
         break;
       case 'across':
-        p.leaves = true;
+        if (place.stop.kind === 'before-next') skipped.push(...skipTo(p, place.stop.noun));
+        else p.leaves = true;
         break;
       default:
         break;
@@ -362,6 +374,19 @@ function skip(p: Progress, item: Skip): boolean {
   if (owed.every((site) => site.base === 'slip') && p.made.every((site) => site.turning)) p.passed = owed;
   if (owed.length >= 4) p.waiting = [...p.waiting, ...owed];
   return true;
+}
+
+/**
+ * "Sk all sts to next ch-1 sp": what lies before that place. With chains just made, one that the hook is at already
+ * is passed over with the rest: chains lead somewhere.
+ */
+function skipTo(p: Progress, noun: Noun): readonly number[] {
+  const from = p.pending > 0 && p.isAt(p.pos, [noun]) ? p.pos + 1 : p.pos;
+  const to = p.seek([noun], from);
+  const passed: number[] = [];
+  for (let i = p.pos; i < to; i++) passed.push(i);
+  if (to > p.pos) p.advance(to - 1);
+  return passed;
 }
 
 /** A group made in one place, once for each place. */

@@ -112,6 +112,34 @@ export const makings: readonly RowCase[] = [
     spaces: [null, [4, 4, 4], [4, 4, 4], [4, 4, 4], [2, 2, 2]],
   },
   {
+    // Fronts of 9, sleeves of 10, a back of 19; then a chain under each sleeve and 9 + 19 + 9 around it.
+    name: 'sleeves passed over from space to space, the spaces too',
+    terms: 'us',
+    text: lines(
+      'Ch 47.',
+      'Row 1 (WS): Hdc in 3rd ch from hook and in each ch across, turn. (45 hdc)',
+      'Row 2: Ch 2 (does not count as a st), hdc in next 7 sts, (hdc, ch 1, hdc) in next st, hdc in next 6 sts, (hdc, ch 1, hdc) in next st, hdc in next 15 sts, (hdc, ch 1, hdc) in next st, hdc in next 6 sts, (hdc, ch 1, hdc) in next st, hdc in last 7 sts, turn. (49 hdc)',
+      'Row 3: Ch 2, *hdc in each st to next ch-1 sp, (hdc, ch 1, hdc) in ch-1 sp; rep from * 3 more times, hdc in each st to end, turn. (57 hdc)',
+      'Row 4: Ch 2, hdc in each st to first ch-1 sp, ch 3, sk all sts to next ch-1 sp, hdc in each st to next ch-1 sp, ch 3, sk all sts to next ch-1 sp, hdc in each st to end, turn.',
+    ),
+    counts: [47, 45, 49, 57, 37],
+    spaces: [null, null, 4, 4, 2],
+  },
+  {
+    // The same, going on into the space: nothing between two spaces is no reason to pass the next one over.
+    name: 'stitches passed over up to a space that is worked into',
+    terms: 'us',
+    text: lines(
+      'Ch 12.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (11 sc)',
+      'Row 2: Ch 1, sc in next 2 sts, ch 1, sk next st, sc in next 2 sts, ch 1, sk next st, sc in next 2 sts, ch 1, sk next st, sc in next 2 sts, turn.',
+      'Row 3: Ch 1, sc in next 2 sts, sc in next ch-1 sp, ch 3, sk to next ch-1 sp, sc in each st to next ch-1 sp, sc in ch-1 sp, sc in next 2 sts, sc in ch-1 sp, sc in last 2 sts, turn.',
+    ),
+    // Two and one in the first space, chains, one in the second, two, one in the third, two.
+    counts: [12, 11, 8, 9],
+    spaces: [null, null, 3, 1],
+  },
+  {
     name: 'filet',
     terms: 'us',
     // ch 30: dc in 8th = mesh; 30-7 =23.. dc at 8, then (ch 2, sk 2, dc) at 11..29: 7 more? (29-8)/3=7 -> 30 leaves one. use ch 29
