@@ -77,17 +77,25 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
       passage.leftOut.find((line) => /\p{L}{3}/u.test(line) && !/^(?:page|p\.)\s*\d/iu.test(line)) ?? null,
     fallback: options.title,
   });
-  const written = readPassage(rowsText, {
-    terms,
-    names: front.specials.flatMap(({ name, abbreviation }) =>
-      [name, abbreviation].filter((word) => word !== ''),
-    ),
-    sizes: front.sizes.map(({ label }) => label),
-    sizedRanges: true,
-  });
-  const drafted = draft(front, written, { terms, date: options.date, freshId });
-  const started = withStarts(drafted.pattern);
-  const settled = settleCounts({ ...drafted, pattern: started.pattern });
+  const read = (text: string) => {
+    const written = readPassage(text, {
+      terms,
+      names: front.specials.flatMap(({ name, abbreviation }) =>
+        [name, abbreviation].filter((word) => word !== ''),
+      ),
+      sizes: front.sizes.map(({ label }) => label),
+      sizedRanges: true,
+    });
+    const drafted = draft(front, written, { terms, date: options.date, freshId });
+    const started = withStarts(drafted.pattern);
+    return { started, settled: settleCounts({ ...drafted, pattern: started.pattern }) };
+  };
+  const asWritten = read(rowsText);
+  const counted = front.sizes.length === 2 ? countsMarked(rowsText) : rowsText;
+  const asCounts = counted === rowsText ? asWritten : read(counted);
+  const isBetter =
+    followedRows(asCounts.settled.study).followed > followedRows(asWritten.settled.study).followed;
+  const { started, settled } = isBetter ? asCounts : asWritten;
   const doubts = [...front.doubts, ...started.doubts, ...rowDoubts(settled)];
   const bound = bounded({
     ...settled.study.pattern,
@@ -102,6 +110,17 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
     offers: offersIn(studied),
     leftOut: passage.leftOut,
   };
+}
+
+/**
+ * "inc x 6 [12]" at the end of a row as "inc x 6 (12 sts)": with two sizes it may be a list of both, or the number of
+ * times and a count. What is meant shows in which of the two the rows come out.
+ */
+function countsMarked(text: string): string {
+  return text.replace(
+    /([x×]\s?\d{1,3}|\d{1,3}\stimes)\s*[([](\d{1,4})[)\]](?=[.\s]*$)/gmu,
+    (_, times: string, count: string) => `${times} (${count} sts)`,
+  );
 }
 
 /** The text of all parts with rows, gaps between them. */

@@ -6,7 +6,16 @@ import type { About, Gauge, Hook, Line, Notion, Size, Yarn } from '../document/p
 import { levels } from '../trade/levels.ts';
 import type { Terms } from '../trade/stitches.ts';
 import type { DoubtShown } from './doubt.ts';
-import { gaugeIn, hooksIn, itemsOf, type Kind, kindOf, notionIn, yarnsIn } from './materials.ts';
+import {
+  gaugeIn,
+  hooksIn,
+  itemsOf,
+  type Kind,
+  kindOf,
+  listedBySize,
+  notionIn,
+  yarnsIn,
+} from './materials.ts';
 import { numbersIn } from './numbers.ts';
 import { type PartName, paragraphsOf, type Section } from './sections.ts';
 import { intakeWords } from './sentences.ts';
@@ -169,13 +178,21 @@ class Front {
             this.#notes.push(own);
           continue;
         }
+        const several = severalIn(own);
+        if (several !== null) {
+          measured.push(...several.map((found) => ({ found, words })));
+          continue;
+        }
         const found = measuredIn(own);
         if (found !== null && found.rest.length < 60) {
           const name = found.name === '' ? head : found.name;
           measured.push({ found: { ...found, name }, words });
           if (found.rest !== '') this.#notes.push(head === '' || isPlain ? words : `${head}: ${words}`);
         } else if (labels.length === 0 && (isPlain || all.length === 1) && isLabels(own)) labels.push(own);
-        else loose.push(head === '' || isPlain ? words : `${head}: ${words}`);
+        else if (labels.length === 0 && labelsFirst(own) !== null) {
+          labels.push(labelsFirst(own)!);
+          this.#notes.push(own);
+        } else loose.push(head === '' || isPlain ? words : `${head}: ${words}`);
       }
     }
     const sizes = this.#sizesOf(
@@ -245,7 +262,7 @@ class Front {
               : /hook/iu.test(own[1]!)
                 ? 'hook'
                 : 'notion';
-        for (const item of itemsOf(own?.[2] ?? words)) {
+        for (const item of itemsOf(listedBySize(own?.[2] ?? words, sizes))) {
           const is = kindOf(item, kind);
           if (item.length > 190) this.#notes.push(item);
           if (is === 'yarn') yarns.push(...yarnsIn(item, sizes, freshId));
@@ -339,6 +356,26 @@ class Front {
 /** Whether words may be the labels of sizes: short, no sentence. */
 const isLabels = (words: string): boolean =>
   words.length < 160 && !/[.!?]\s+\p{Lu}/u.test(words) && !/\b(?:is|are|was|were)\b/iu.test(words);
+
+/** "Women's S, M, L. Instructions are given for S, with M and L in parentheses.": the labels before such a sentence. */
+function labelsFirst(words: string): string | null {
+  const found =
+    /^([^.]{1,120})\.\s+(?:the\s+)?(?:instructions|directions|pattern|numbers|changes|larger sizes)\b/iu.exec(
+      words,
+    );
+  return found !== null && isLabels(found[1]!) ? found[1]! : null;
+}
+
+/** "Wingspan 60 in (152 cm), depth 28 in (71 cm)": several measurements on a line, each with its name; else null. */
+function severalIn(words: string): readonly Measured[] | null {
+  const parts = words.split(/\s*;\s*|,\s+(?:and\s+)?(?=\p{L}[^\d,;]*\d)/u);
+  if (parts.length < 2) return null;
+  const found = parts.map(measuredIn);
+  const isWhole = (one: Measured | null): one is Measured =>
+    one !== null && one.rest === '' && /\p{L}{3}/u.test(one.name);
+  if (!found.every(isWhole)) return null;
+  return found.map((one) => ({ ...one, name: one.name.charAt(0).toUpperCase() + one.name.slice(1) }));
+}
 
 /** "90 x 120 cm (35 x 47 in)": two lengths without names; null when it is none. */
 function areaIn(words: string): readonly Measured[] | null {

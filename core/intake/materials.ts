@@ -2,7 +2,7 @@
  * Yarn, hooks, notions and gauges from the lines of an old pattern. Words that do not become a number of a form stay
  * in the name, the purpose or a note, so that nothing the maker wrote goes missing.
  */
-import type { Gauge, Hook, Notion, Size, Yarn } from '../document/pattern.ts';
+import type { Gauge, Hook, Notion, Quantity, Size, Yarn } from '../document/pattern.ts';
 import { hooks as hookSizes } from '../trade/hooks.ts';
 import { yarnWeights } from '../trade/yarn-weights.ts';
 import { numberOf, numbersIn } from './numbers.ts';
@@ -27,7 +27,36 @@ export function itemsOf(words: string): readonly string[] {
       return isList ? smallThings(part) : [part];
     })
     .map((part) => part.replace(/^[\s•*–-]+|[\s.;,]+$/gu, ''))
-    .filter((part) => part !== '');
+    .filter((part) => part !== '')
+    .reduce<string[]>((items, part) => {
+      const last = items.at(-1);
+      // "DK yarn; 50 g = 120 m": measures of the yarn before them.
+      if (last !== undefined && YARN.test(last) && ONLY_MEASURES.test(part))
+        items[items.length - 1] = `${last}, ${part}`;
+      else items.push(part);
+      return items;
+    }, []);
+}
+
+const ONLY_MEASURES =
+  /^(?=.*\d)(?:[\d\s.,()[\]=/x×–-]|\b(?:g|grams?|m|metres|meters|yds?|yards?|per|balls?|skeins?|approx|about)\b)+$/iu;
+
+/** "S: 300 m; M: 350 m; L: 400 m" as one list, "300 (350, 400) m", where it tells all sizes in their order. */
+export function listedBySize(words: string, sizes: readonly Size[]): string {
+  if (sizes.length < 2) return words;
+  const escaped = sizes.map(({ label }) => label.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'));
+  const UNIT = '(m|metres|meters|yds?|yards?|g|grams?|balls?|skeins?)';
+  const list = new RegExp(
+    escaped
+      .map((label) => String.raw`(?:size\s)?${label}\s*[:=–-]\s*(\d{1,5})\s?${UNIT}?`)
+      .join(String.raw`\s*[,;/]?\s*`),
+    'iu',
+  );
+  const found = list.exec(words);
+  if (found === null) return words;
+  const values = sizes.map((_, i) => found[1 + 2 * i]!);
+  const unit = found[2 * sizes.length] ?? found[2] ?? '';
+  return words.replace(found[0], `${values[0]} (${values.slice(1).join(', ')}) ${unit}`.trim());
 }
 
 /** A yarn and the hook named after it: "400 m of DK yarn, 4.5 mm hook", "3 balls of Aran and a size H hook". */
@@ -138,16 +167,24 @@ const METRES = 0.9144;
 /** Yarns of an item: one, or one for each colour letter: "DK cotton, 1 ball in Slate (A) and 1 ball in Foam (B)". */
 export function yarnsIn(item: string, sizes: readonly Size[], freshId: () => string): readonly Yarn[] {
   const letters = [...item.matchAll(/\((?:[A-H]|MC|CC\d?)\)/gu)];
-  if (letters.length < 2) return [yarnIn(item, sizes, freshId, null)];
+  const ends =
+    letters.length > 1 ? letters.map(({ 0: letter, index }) => index + letter.length) : secondBalls(item);
+  if (ends.length < 2) return [yarnIn(item, sizes, freshId, null)];
   const yarns: Yarn[] = [];
   let from = 0;
-  letters.forEach((letter, i) => {
-    const to = i === letters.length - 1 ? item.length : letter.index + letter[0].length;
+  ends.forEach((end, i) => {
+    const to = i === ends.length - 1 ? item.length : end;
     const part = item.slice(from, to).replace(/^[\s,;]+(?:and\s+)?/u, '');
     from = to;
     yarns.push(yarnIn(part, sizes, freshId, yarns[0] ?? null));
   });
   return yarns;
+}
+
+/** "8 balls cream, 4 balls navy": where each colour of a yarn ends; one end where there is one colour. */
+function secondBalls(item: string): readonly number[] {
+  const counts = [...item.matchAll(/\d{1,3}\s(?:balls?|skeins?|hanks?)\s(?:of\s|in\s)?(?=\p{L})/giu)];
+  return [...counts.slice(1).map(({ index }) => index), item.length];
 }
 
 const FIBRE_NAME = String.raw`(?:[\p{L}-]+ ){0,2}(?:wool|merino|cotton|acrylic|alpaca|linen|mohair|bamboo|silk|polyester|polyamide|nylon|viscose|rayon|lyocell|cashmere|angora|hemp|ramie|flax|jute|elastane|microfib(?:re|er))`;
@@ -217,7 +254,10 @@ function metresIn(
     /^\s*(balls?|skeins?|hanks?|x|m|metres|meters|yds?|yards?)\b(?:\s+(?:of|in|each|in total)\b)?/iu;
   for (const list of numbersIn(item)) {
     const word = counted.exec(item.slice(list.to));
-    if (word === null || list.values.length !== sizes.length) continue;
+    // For one square of many it is not what the whole takes.
+    const isForOne =
+      word !== null && /^\s*(?:per|for each|for every|a)\s/iu.test(item.slice(list.to + word[0].length));
+    if (word === null || isForOne || list.values.length !== sizes.length) continue;
     const per = /^(?:b|s|h|x)/iu.test(word[1]!) ? ballMetres : /^y/iu.test(word[1]!) ? METRES : 1;
     if (per === null) return null;
     const metres = sizes.flatMap(({ id }, i) => {
@@ -261,14 +301,38 @@ export function notionIn(item: string, sizes: readonly Size[], freshId: () => st
   };
 }
 
+const COUNT = String.raw`\d{1,3}(?:\.\d+)?|\d{1,3}\s?½`;
+/** "to 10 cm", "= 4 in", "per inch": the length that stitches or rows are counted over. */
+const OVER = String.raw`\s*(?:=|to|per|over|in|makes?|measures?)\s*(?:the\s)?(${COUNT})?\s?(cms?|mm|ins?|inch(?:es)?|["”])(?![\p{L}\d])`;
+const EACH_OVER = new RegExp(
+  String.raw`(${COUNT})\s*([\p{L}-]{2,24}(?:\s(?!(?:to|per|over|in|makes?|measures?)\s)[\p{L}-]{2,24}){0,3})${OVER}(?:\s*\/\s*${COUNT}\s?(?:cms?|ins?|inch(?:es)?|["”]))?\s*(?:,|;|\.|\/|&|and)?\s*(?:and\s+)?(${COUNT})\s*(rows?|rnds?|rounds?)${OVER}`,
+  'iu',
+);
+
+/** "16 tr to 10cm, 8 rows to 10cm" as other gauges are said, and the length that its rows are counted over. */
+function eachOver(words: string): { readonly words: string; readonly height: Quantity } | null {
+  const found = EACH_OVER.exec(words);
+  if (found === null) return null;
+  const [whole, stitches, noun, width = '1', unit, rows, kind, height = '1', other] = found;
+  const [across, up] = [numbersIn(`${width} ${unit}`)[0], numbersIn(`${height} ${other}`)[0]];
+  if (across === undefined || up === undefined || across.unit === 'none' || up.unit === 'none') return null;
+  if (up.values[0] == null) return null;
+  return {
+    words: words.replace(whole, `${stitches} ${noun} and ${rows} ${kind} = ${width} ${unit}`),
+    height: { value: up.values[0], unit: up.unit },
+  };
+}
+
 /** A gauge in words: "16 hdc and 12 rows = 10 cm (4 in) with 5 mm hook, blocked"; null when it gives no stitches. */
 export function gaugeIn(
-  words: string,
+  written: string,
   hooks: readonly Hook[],
   freshId: () => string,
 ): { readonly gauge: Gauge; readonly whole: boolean } | null {
+  const apart = eachOver(written);
+  const words = apart?.words ?? written;
   const found =
-    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?|stitches|[\p{L}-]{2,24}(?:\s[\p{L}-]{2,24}){0,3}?)\s*(?:,|and|&|x|×|by|\/|\+|to)\s*(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(?:rows?|rnds?|rounds?)/iu.exec(
+    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?|stitches|(?!(?:cms?|mm|ins?|inch(?:es)?)\b)[\p{L}-]{2,24}(?:\s[\p{L}-]{2,24}){0,3}?)\s*(?:,|and|&|x|×|by|\/|\+|to)\s*(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(?:rows?|rnds?|rounds?)/iu.exec(
       words,
     );
   const alone =
@@ -300,7 +364,7 @@ export function gaugeIn(
     stitches,
     rows: rows ?? 0,
     width: over,
-    height: over,
+    height: apart?.height ?? over,
     blocked: /\bblock/iu.test(words) && !/\b(?:un|not |before )block/iu.test(words),
     stretch: null,
     hook: hook?.id ?? null,

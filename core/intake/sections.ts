@@ -2,6 +2,7 @@
  * Sorts the lines of an old pattern into its parts: sizes, materials, gauge, abbreviations, notes, rows, finishing,
  * by the heads that the trade sets over them. Every line comes out again in one part; none is read here.
  */
+import { isTradeWord } from '../trade/known-words.ts';
 import { oneLine } from './written.ts';
 
 /** A part of a pattern by what its head announces. `opening`: what stands before any head. */
@@ -190,6 +191,7 @@ function beginRows(lines: readonly string[], at: number, from: PartName): boolea
   if (isRow(line)) return true;
   // The first line names the pattern, not a piece of it.
   if (from === 'opening' && lines.slice(0, at).every((above) => above === '')) return false;
+  if (isSmallName(line, lines[at + 1])) return true;
   if (!isName(line) || /^[^:]{1,40}[:=]\s*\S/u.test(line)) return false;
   let seen = 0;
   for (let i = at + 1; i < lines.length && seen < LOOKED_AHEAD; i++) {
@@ -204,6 +206,23 @@ function beginRows(lines: readonly string[], at: number, from: PartName): boolea
     if (!/[.!]$/u.test(below.trim()) && !isName(below)) return false;
   }
   return false;
+}
+
+/** Whether all lines begin with a small letter, so that one which does says nothing of the line before it. */
+function inSmallLetters(lines: readonly string[]): boolean {
+  const begins = lines.filter((line) => /^\p{L}/u.test(line));
+  return begins.length > 1 && begins.every((line) => /^\p{Ll}/u.test(line) && line.length <= LONGEST_HEAD);
+}
+
+/** "crown" on a line of its own right over a row: a name in small letters. */
+function isSmallName(line: string, below: string | undefined): boolean {
+  const words = line.replace(/\s*:$/u, '').split(/\s+/u);
+  return (
+    words.length <= 2 &&
+    words.every((word) => /^\p{Ll}[\p{L}'’-]+$/u.test(word) && !isTradeWord(word)) &&
+    below !== undefined &&
+    startsRows(below)
+  );
 }
 
 /** Words that begin an instruction, not the name of a piece. */
@@ -268,6 +287,7 @@ function takes(part: PartName, { part: next, rest }: Head): boolean {
  * text that was broken at a margin. In a list each line is an item unless it plainly goes on.
  */
 export function paragraphsOf(lines: readonly string[], asList = false): readonly string[] {
+  const isSmall = inSmallLetters(lines);
   const found: string[] = [];
   let open: string[] = [];
   const close = (): void => {
@@ -283,7 +303,7 @@ export function paragraphsOf(lines: readonly string[], asList = false): readonly
     const goesOn =
       last !== undefined &&
       ((!asList && last.length > 45 && !/[.!?:;)\]”"]$/u.test(last)) ||
-        /^\p{Ll}/u.test(line) ||
+        (!isSmall && /^\p{Ll}/u.test(line)) ||
         /[,(&]$|\band$/u.test(last));
     if (!goesOn) close();
     open.push(line);

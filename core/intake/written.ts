@@ -306,6 +306,8 @@ function blocksOf(
   const whole = oneLine(text.slice(row.from, row.to));
   const again = repeatOf(row, told, sizes, form, whole, text);
   if (again !== null) return [again];
+  if (row.label === null && row.items.length > 0 && row.items.every(endsWork))
+    return [{ kind: 'prose', text: whole }];
   // Rows that repeat others in a way that no block has are not to be worked once for each of them.
   const range = told?.rows !== 1 && row.items.some(({ type }) => type === 'rows-again') ? null : told;
   // A label that says more than a block can ("Rows 2, 4 and 6") stays in the words, where the reader asks about it.
@@ -316,9 +318,10 @@ function blocksOf(
   const lead = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
   const from = startAt + (startAt > row.from ? (lead?.[0].length ?? 0) : 0);
   const written = text.slice(from, row.to);
-  const closing = closingOf(row, text);
+  const closing = closingOf(row, text, range !== null && range.rows !== 1);
   if (closing !== null) {
-    const own = blocksOf({ ...row, to: closing.from }, text, form, sizes, ranged);
+    const items = row.items.filter(({ to }) => to <= closing.from);
+    const own = blocksOf({ ...row, items, to: closing.from }, text, form, sizes, ranged);
     return [...own, { kind: 'prose', text: oneLine(text.slice(closing.from, row.to)) }];
   }
   const count = countOf(row, text, from);
@@ -417,18 +420,25 @@ function canBeChecked({ noun }: CountPart): boolean {
   return noun.kind === 'named' && noun.stitch.form === 'plain' && noun.stitch.together === 1;
 }
 
+const endsWork = ({ type }: Item): boolean => type === 'fasten-off' || type === 'aside';
+
 /**
  * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
- * count is at the row's end. Null where there are none.
+ * count is at the row's end, and so that rows which are worked again do not end the yarn each time. Null where there
+ * are none.
  */
-function closingOf(row: RowTree, text: string): Span | null {
+function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): Span | null {
   const count = row.counts.at(-1);
+  if (count === undefined && isWorkedAgain) {
+    const last = row.items.findLastIndex((item) => !endsWork(item));
+    const first = row.items.slice(last + 1).find(({ type }) => type === 'fasten-off');
+    return first === undefined || last < 0 ? null : { from: first.from, to: row.to };
+  }
   if (count === undefined || !count.parts.every(canBeChecked)) return null;
   const after = text.slice(count.to, row.to);
   const from = count.to + (/^[\s.;)\]]*/u.exec(after)?.[0].length ?? 0);
   const behind = row.items.filter((item) => item.to > count.to);
-  const isClosing =
-    behind.length > 0 && behind.every(({ type }) => type === 'fasten-off' || type === 'aside');
+  const isClosing = behind.length > 0 && behind.every(endsWork);
   return isClosing && from < row.to ? { from, to: row.to } : null;
 }
 

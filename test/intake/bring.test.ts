@@ -210,3 +210,122 @@ describe('no word is lost', () => {
     );
   }, 120_000);
 });
+
+const blocksOf = (text: string) =>
+  brought(text, 'us').pattern.pieces.flatMap(({ blocks }) =>
+    blocks.map((block) => [
+      block.type,
+      'text' in block && typeof block.text !== 'string' ? block.text.text : '',
+    ]),
+  );
+
+test.each([
+  ['Rows 2-5: Ch 1, sc in each st across, turn.\nFasten off.', 'Fasten off.'],
+  [
+    'Rows 2-5: Ch 1, sc in each st across, turn. Fasten off, leaving a long tail.',
+    'Fasten off, leaving a long tail.',
+  ],
+])('yarn is cut once behind rows that are worked again: %s', (rows, words) => {
+  expect(
+    blocksOf(`Strip\n\nStrip\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n${rows}`),
+  ).toEqual([
+    ['row', 'Ch 9.'],
+    ['row', 'Sc in 2nd ch from hook and in each ch across, turn.'],
+    ['row', 'Ch 1, sc in each st across, turn.'],
+    ['repeat', ''],
+    ['prose', words],
+  ]);
+});
+
+test('cutting the yarn on a line of its own is no row', () => {
+  const blocks = blocksOf(
+    'Strip\n\nStrip\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRep Row 1 until piece measures 20 cm.\nFasten off.',
+  );
+  expect(blocks.at(-1)).toEqual(['prose', 'Fasten off.']);
+});
+
+const PANEL = 'Panel\nCh 9.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (8 sc)';
+
+test.each([
+  ['16 sc to 10cm, 8 rows to 10cm', 16, 8, 10, 10, 'cm'],
+  ['18 sc = 4 in; 13 rows = 4 in', 18, 13, 4, 4, 'in'],
+  ['4 sc per inch and 5 rows per inch', 4, 5, 1, 1, 'in'],
+  ['16 sts = 10 cm, 12 rows = 8 cm', 16, 12, 10, 8, 'cm'],
+  ['16 sc and 20 rows = 4" / 10 cm', 16, 20, 4, 4, 'in'],
+] as const)('a gauge: %s', (words, stitches, rows, width, height, unit) => {
+  const { pattern } = brought(`Cloth\n\nGauge: ${words}\n\n${PANEL}`, 'us');
+  expect(pattern.gauges).toMatchObject([
+    { stitches, rows, width: { value: width, unit }, height: { value: height, unit } },
+  ]);
+});
+
+test.each([
+  ['Finished size\nWingspan 60" (152 cm), depth 28" (71 cm)', ['One size'], ['wingspan', 'depth']],
+  ['Finished size: width 30 cm; length 150 cm', ['One size'], ['width', 'length']],
+  [
+    'Sizes\nWomen’s S, M, L. Instructions are given for size S, with M and L in parentheses.\nFoot circumference: 8 (9, 10) inches',
+    ['S', 'M', 'L'],
+    ['foot circumference'],
+  ],
+] as const)('sizes and measurements: %s', (words, labels, lines) => {
+  const { pattern } = brought(`Cloth\n\n${words}\n\n${PANEL}`, 'us');
+  expect(pattern.sizes.map(({ label }) => label)).toEqual(labels);
+  expect(pattern.lines.map(({ name }) => name)).toEqual(lines);
+});
+
+test.each([
+  [
+    'Fingering yarn, 400 m per 100 g ball: 2 balls in Sand (A), 1 ball in Reed (B)',
+    [
+      ['A', 800],
+      ['B', 400],
+    ],
+  ],
+  [
+    'DK yarn, 50g/120m balls - 8 balls cream, 4 balls navy',
+    [
+      [null, 960],
+      [null, 480],
+    ],
+  ],
+  // For one of many: it is not what the whole takes.
+  ['Worsted yarn, about 20 yd per square', [[null, null]]],
+] as const)('how much yarn: %s', (line, amounts) => {
+  const { pattern } = brought(`Cloth\n\nMaterials\n${line}\n4 mm hook\n\n${PANEL}`, 'us');
+  expect(pattern.yarns.map(({ key, metres }) => [key, Object.values(metres)[0] ?? null])).toEqual(amounts);
+});
+
+test('how much yarn, by the labels of the sizes', () => {
+  const { pattern } = brought(
+    `Cloth\n\nSizes: S (M, L)\n\nMaterials\nSock yarn, fingering; 100 g = 420 m. S: 300 m; M: 350 m; L: 400 m\n4 mm hook\n\n${PANEL}`,
+    'us',
+  );
+  expect(pattern.notions).toEqual([]);
+  expect(pattern.yarns).toMatchObject([{ ballGrams: 100, ballMetres: 420 }]);
+  expect(Object.values(pattern.yarns[0]!.metres)).toEqual([300, 350, 400]);
+});
+
+test.each([
+  ['[', ']'],
+  ['(', ')'],
+])('a count behind the number of times, %s…%s, is no second size', (open, close) => {
+  const count = (n: number) => `${open}${n}${close}`;
+  const { pattern, rows } = brought(
+    `Hat\n\nSizes: S (L)\n\nCrown\nRnd 1: Magic ring, 6 sc in ring ${count(6)}\nRnd 2: inc x 6 ${count(12)}\nRnd 3: (1 sc, inc) x 6 ${count(18)}\nRnd 4: (2 sc, inc) x 6 ${count(24)}`,
+    'us',
+  );
+  expect(countsOf(pattern)).toEqual([{ name: 'Crown', counts: [6, 12, 18, 24] }]);
+  expect(rows).toEqual({ written: 4, followed: 4 });
+});
+
+test('a pattern in small letters keeps its lines apart, and its heads', () => {
+  const { pattern, rows } = brought(
+    'fen bucket hat\nsizes: S/M (L/XL)\nto fit head: 54 (58) cm\ngauge: 18 sc x 20 rounds = 10cm\nworked in a spiral, do not join\n\ncrown\nmagic ring\nR1. 6 sc in ring [6]\nR2. inc x 6 [12]\nR3-4. sc around [12]\nbrim\nR5. (1 sc, inc) x 6 [18]\nR6. sc around [18]\nfasten off',
+    'us',
+  );
+  expect(pattern.sizes.map(({ label }) => label)).toEqual(['S/M', 'L/XL']);
+  expect(pattern.lines.map(({ name }) => name)).toEqual(['body head']);
+  expect(pattern.gauges).toMatchObject([{ stitches: 18, rows: 20 }]);
+  expect(pattern.pieces.map(({ name }) => name)).toEqual(['crown', 'brim']);
+  expect(rows.followed).toBe(rows.written);
+});
