@@ -67,6 +67,8 @@ class Front {
   readonly #notes: string[] = [];
   /** What the sizes say of how it is worn: "Recommended ease: 5–10 cm". */
   readonly #worn: string[] = [];
+  /** Yarn and hooks among the sizes: "worsted cotton, 100 g, 4 mm hook" with no head of its own. */
+  readonly #stray: string[] = [];
   readonly #doubts: DoubtShown[] = [];
 
   constructor(sections: readonly Section[], options: FrontOptions) {
@@ -170,6 +172,10 @@ class Front {
           this.#worn.push(/[.!?]$/u.test(own) ? own : `${own}.`);
           continue;
         }
+        if (/\bhooks?\b|\d\s?g\b/iu.test(own)) {
+          this.#stray.push(own);
+          continue;
+        }
         const area = areaIn(own);
         if (area !== null) {
           measured.push(...area.map((found) => ({ found, words })));
@@ -186,8 +192,9 @@ class Front {
         const found = measuredIn(own);
         if (found !== null && found.rest.length < 60) {
           const name = found.name === '' ? head : found.name;
-          measured.push({ found: { ...found, name }, words });
-          if (found.rest !== '') this.#notes.push(head === '' || isPlain ? words : `${head}: ${words}`);
+          const whole = head === '' || isPlain ? words : `${head}: ${words}`;
+          measured.push({ found: { ...found, name }, words: whole });
+          if (found.rest !== '') this.#notes.push(whole);
         } else if (labels.length === 0 && (isPlain || all.length === 1) && isLabels(own)) labels.push(own);
         else if (labels.length === 0 && labelsFirst(own) !== null) {
           labels.push(labelsFirst(own)!);
@@ -247,7 +254,8 @@ class Front {
     const yarns: Yarn[] = [];
     const hooks: Hook[] = [];
     const notions: Notion[] = [];
-    for (const { part, lines } of this.#sections) {
+    const stray: Section = { part: 'materials', head: '', lines: this.#stray.flatMap((line) => [line, '']) };
+    for (const { part, lines } of [...this.#sections, stray]) {
       if (part !== 'materials' && part !== 'yarn' && part !== 'hook' && part !== 'notions') continue;
       let kind = KIND_OF_PART[part] ?? null;
       for (const words of paragraphsOf(lines, true)) {

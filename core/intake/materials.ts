@@ -61,11 +61,12 @@ export function listedBySize(words: string, sizes: readonly Size[]): string {
 
 /** A yarn and the hook named after it: "400 m of DK yarn, 4.5 mm hook", "3 balls of Aran and a size H hook". */
 const YARN_AND_HOOK =
-  /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?:an?\s+|one\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)$/iu;
+  /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?=[^,]*\bhooks?\b)(?:an?\s+|one\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)(?:,\s+(.+))?$/iu;
 
 function hookApart(part: string): readonly string[] {
-  const [, yarn = '', hook = ''] = YARN_AND_HOOK.exec(part) ?? [];
-  return YARN.test(yarn) && !HOOK.test(yarn) && HOOK.test(hook) ? [yarn, hook] : [part];
+  const [, yarn = '', hook = '', more] = YARN_AND_HOOK.exec(part) ?? [];
+  if (!YARN.test(yarn) || HOOK.test(yarn)) return [part];
+  return more === undefined ? [yarn, hook] : [yarn, hook, more];
 }
 
 /** "2 safety eyes, 6 mm, stuffing and a needle": what stands between commas, a measure with its thing. */

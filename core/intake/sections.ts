@@ -208,10 +208,12 @@ function beginRows(lines: readonly string[], at: number, from: PartName): boolea
   return false;
 }
 
-/** Whether all lines begin with a small letter, so that one which does says nothing of the line before it. */
-function inSmallLetters(lines: readonly string[]): boolean {
+/** Whether all lines, and so many, begin with a small letter: one which does says nothing of the line before it. */
+function inSmallLetters(lines: readonly string[], atLeast: number): boolean {
   const begins = lines.filter((line) => /^\p{L}/u.test(line));
-  return begins.length > 1 && begins.every((line) => /^\p{Ll}/u.test(line) && line.length <= LONGEST_HEAD);
+  return (
+    begins.length >= atLeast && begins.every((line) => /^\p{Ll}/u.test(line) && line.length <= LONGEST_HEAD)
+  );
 }
 
 /** "crown" on a line of its own right over a row: a name in small letters. */
@@ -287,7 +289,7 @@ function takes(part: PartName, { part: next, rest }: Head): boolean {
  * text that was broken at a margin. In a list each line is an item unless it plainly goes on.
  */
 export function paragraphsOf(lines: readonly string[], asList = false): readonly string[] {
-  const isSmall = inSmallLetters(lines);
+  const isSmall = inSmallLetters(lines, asList ? 1 : 2);
   const found: string[] = [];
   let open: string[] = [];
   const close = (): void => {

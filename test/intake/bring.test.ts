@@ -318,14 +318,21 @@ test.each([
   expect(rows).toEqual({ written: 4, followed: 4 });
 });
 
+test('a measurement that fits no line keeps its name in the notes', () => {
+  const { pattern } = brought(`Hat\n\nSizes: S (L)\n\nTo fit head: 54-56 (58-60) cm\n\n${PANEL}`, 'us');
+  expect(pattern.notes.map(({ text }) => text)).toEqual(['To fit head: 54-56 (58-60) cm']);
+});
+
 test('a pattern in small letters keeps its lines apart, and its heads', () => {
   const { pattern, rows } = brought(
-    'fen bucket hat\nsizes: S/M (L/XL)\nto fit head: 54 (58) cm\ngauge: 18 sc x 20 rounds = 10cm\nworked in a spiral, do not join\n\ncrown\nmagic ring\nR1. 6 sc in ring [6]\nR2. inc x 6 [12]\nR3-4. sc around [12]\nbrim\nR5. (1 sc, inc) x 6 [18]\nR6. sc around [18]\nfasten off',
+    'fen bucket hat\nsizes: S/M (L/XL)\nto fit head: 54 (58) cm\nworsted cotton, 100 g, 4mm hook\ngauge: 18 sc x 20 rounds = 10cm\nworked in a spiral, do not join\n\ncrown\nmagic ring\nR1. 6 sc in ring [6]\nR2. inc x 6 [12]\nR3-4. sc around [12]\nbrim\nR5. (1 sc, inc) x 6 [18]\nR6. sc around [18]\nfasten off',
     'us',
   );
   expect(pattern.sizes.map(({ label }) => label)).toEqual(['S/M', 'L/XL']);
   expect(pattern.lines.map(({ name }) => name)).toEqual(['body head']);
   expect(pattern.gauges).toMatchObject([{ stitches: 18, rows: 20 }]);
+  expect(pattern.yarns.map(({ name }) => name)).toEqual(['worsted cotton, 100 g']);
+  expect(pattern.hooks.map(({ mm }) => mm)).toEqual([4]);
   expect(pattern.pieces.map(({ name }) => name)).toEqual(['crown', 'brim']);
   expect(rows.followed).toBe(rows.written);
 });
