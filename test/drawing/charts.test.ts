@@ -259,6 +259,96 @@ describe('what a chart shows', () => {
     for (const shape of stitches) expect(lengthOf(shape)).toBeLessThan(36);
   });
 
+  /** Middles of a row's stitches from left to right, y growing upwards. */
+  const lineOf = (drawing: ChartDrawing, row: number) =>
+    rowGroup(drawing, row)
+      .filter((shape) => isGroup(shape) && /^stitch /u.test(shape.name ?? ''))
+      .map(middleOf)
+      .map(({ x, y }) => ({ x, y: -y }))
+      .sort((a, b) => a.x - b.x);
+
+  /** How often a line goes from rising to falling, or back, by more than a quarter of a stitch at a time. */
+  const turnsIn = (line: readonly { y: number }[]): number => {
+    const steps = line.slice(1).map(({ y }, i) => y - line[i]!.y);
+    const signs = steps.filter((step) => Math.abs(step) > 3).map(Math.sign);
+    return signs.filter((sign, i) => i > 0 && sign !== signs[i - 1]).length;
+  };
+
+  const RIPPLES: readonly (readonly [string, readonly string[], readonly number[], number])[] = [
+    [
+      'single crochet, three in a peak and two passed over in a valley',
+      [
+        'Ch 32.',
+        'Sc in 2nd ch from hook, sc in each of next 3 chs, *3 sc in next ch, sc in each of next 4 chs, sk next 2 chs, sc in each of next 4 chs; rep from * to last 5 chs, 3 sc in next ch, sc in each of last 4 chs, turn.',
+        'Ch 1, sk first st, sc in each of next 4 sts, *3 sc in next st, sc in each of next 4 sts, sk next 2 sts, sc in each of next 4 sts; rep from * to last 6 sts, 3 sc in next st, sc in each of next 4 sts, sk last st, turn.',
+      ],
+      [33, 33],
+      // Three peaks, two valleys between them.
+      5,
+    ],
+    [
+      'double crochet, with decreases in the valleys',
+      [
+        'Ch 27.',
+        'Dc in 4th ch from hook (skipped chs count as dc), dc in each of next 3 chs, dc2tog twice, dc in each of next 3 chs, *2 dc in each of next 2 chs, dc in each of next 3 chs, dc2tog twice, dc in each of next 3 chs; rep from * to last ch, 2 dc in last ch, turn.',
+        'Ch 3 (counts as dc), dc in same st, dc in each of next 3 sts, dc2tog twice, dc in each of next 3 sts, *2 dc in each of next 2 sts, dc in each of next 3 sts, dc2tog twice, dc in each of next 3 sts; rep from * to last st, 2 dc in last st, turn.',
+      ],
+      [24, 24],
+      // Two valleys, a peak between them.
+      3,
+    ],
+  ];
+  test.each(RIPPLES)('a ripple lies in waves: %s', (_, [chain, ...rows], counts, turns) => {
+    const { drawing } = drawn((work) => {
+      work.foundation(chain!);
+      for (const row of rows) work.row(row);
+    });
+    expect(drawing.parts).toHaveLength(1);
+    expect(readChart(drawing.parts, rows.length).map(({ stitches }) => stitches)).toEqual(counts);
+    const lines = rows.map((_, row) => lineOf(drawing, row));
+    for (const line of lines) expect(turnsIn(line)).toBe(turns);
+    // A row lies as far above the one below it everywhere: no stitch is left behind.
+    const [low, high] = lines as [(typeof lines)[0], (typeof lines)[0]];
+    for (const { x, y } of high.slice(2, -2)) {
+      const under = low.reduce((a, b) => (Math.abs(b.x - x) < Math.abs(a.x - x) ? b : a));
+      expect(y).toBeGreaterThan(under.y);
+    }
+  });
+
+  test.each([
+    [
+      'shells over one another',
+      'Ch 3 (counts as dc), 2 dc in first st, *sk next 2 sts, sc in next st, sk next 2 sts, 5 dc in next st; rep from * to last 6 sts, sk next 2 sts, sc in next st, sk next 2 sts, 3 dc in last st, turn.',
+    ],
+    ['plain rows', 'Ch 1, sc in each st across, turn.'],
+  ])('what drifts nowhere lies level: %s', (_, second) => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 20.');
+      work.row(
+        'Sc in 2nd ch from hook, *sk next 2 chs, 5 dc in next ch, sk next 2 chs, sc in next ch; rep from * across, turn.',
+      );
+      work.row(second);
+    });
+    const base = drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'foundation')!;
+    const levels = isGroup(base) ? base.shapes.map((shape) => middleOf(shape).y) : [];
+    expect(Math.max(...levels) - Math.min(...levels)).toBeLessThan(0.01);
+  });
+
+  test('fewer stitches end as the full row does, not with the last repeat cut short', () => {
+    // 144 chains: 3 and one for the first, then ten repeats of 14. On 46 chains there are two and the last.
+    const { of, chart } = drawn((work) => {
+      work.foundation('Ch 144.');
+      work.row(
+        'Dc in 4th ch from hook, *dc in each of next 5 chs, dc3tog over next 3 chs, dc in each of next 5 chs, 3 dc in next ch; rep from * ending last rep with 2 dc in last ch. Turn.',
+      );
+      work.row(
+        'Ch 3 (counts as dc), dc in same st, *dc in each of next 5 sts, dc3tog, dc in each of next 5 sts, 3 dc in next st; rep from * to end, ending last rep with 2 dc in top of ch-3. Turn.',
+      );
+    });
+    const plan = planChart(of, chart);
+    expect(plan.notes).toContainEqual({ kind: 'fewer', full: 144, drawn: 46, chains: true });
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

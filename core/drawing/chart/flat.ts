@@ -1,12 +1,13 @@
 /**
  * Layout of rows worked flat: rows upon one another, every stitch over what it went into. Increases spread from
  * their place, decreases gather over theirs. Positions are settled by a fixed number of passes up and down, so that
- * the same rows give the same picture. Draws nothing.
+ * the same rows give the same picture; the rows of a ripple lie on its wave. Draws nothing.
  */
-import { apart, type ChartRow, type Graph, heightsOf, type Node, roomOf } from './graph.ts';
+import { apart, type ChartRow, type Graph, heightsOf, inLine, type Node, roomOf } from './graph.ts';
 import {
   arcOf,
   type Layout,
+  minus,
   onPost,
   overArc,
   type Placed,
@@ -14,9 +15,11 @@ import {
   plus,
   type RowStart,
   standOn,
+  unit,
 } from './layout.ts';
 import { spread, type Wanted } from './spread.ts';
 import { isRaised, risen, underOf } from './standing.ts';
+import { type Wave, waveOf } from './wave.ts';
 
 /** Passes down and up in which neighbouring rows settle: more for lace, few for what is plain and large. */
 const PASSES = { few: 8, many: 30, upTo: 900 } as const;
@@ -31,12 +34,6 @@ const EDGE = 4;
 const FARTHEST = 12;
 
 type Places = Map<Node, number>;
-
-/** A row's things that take room, from left to right. */
-function inLine(row: ChartRow): readonly Node[] {
-  const line = row.nodes.filter((node) => node.kind !== 'picot');
-  return row.way === 1 ? line : line.slice().reverse();
-}
 
 /** Where a node would stand by its feet; null when nothing below says so. */
 function byFeet(node: Node, way: number, at: Places): number | null {
@@ -205,27 +202,40 @@ function raised(levels: readonly number[]): readonly number[] {
 
 /** Lays out rows that are worked flat, or rounds opened out. Total. */
 export function layFlat(graph: Graph): Layout {
-  const at = settledPlaces(graph);
+  const wave = waveOf(graph);
+  const at: Places = wave === null ? settledPlaces(graph) : new Map(wave.x);
   const places = new Map<Node, Placed>();
   const starts: RowStart[] = [];
   for (const [node, x] of at) {
     if (node.row >= 0) continue;
     const y = node.kind === 'ring' ? 0.5 : node.kind === 'chain' ? 0.24 : 0;
-    places.set(node, { node, top: { x, y }, feet: [{ x, y: 0 }], up: UP, arc: null });
+    const low = wave?.lift.get(node) ?? 0;
+    places.set(node, {
+      node,
+      top: { x, y: low + y },
+      feet: [{ x, y: low }],
+      up: wave === null ? UP : squareTo(wave, node),
+      arc: null,
+    });
   }
   if (graph.baseKind === 'row') arcsOf(inOrder(graph.base, at), at, places, () => 0);
   let level = 0;
-  for (const row of graph.rows) {
+  let middle = graph.baseKind === 'chain' ? 0.24 : 0;
+  for (const [index, row] of graph.rows.entries()) {
     const line = inLine(row);
     layOrphans(line, at, places);
     const levels = line.map((node) => levelOf(node, places));
-    const base = raised(filled(levels, level));
+    const above = middle;
+    const base =
+      wave === null ? raised(filled(levels, level)) : line.map((node) => above + (wave.lift.get(node) ?? 0));
+    middle += wave?.rises[index] ?? 0;
     const height = heightsOf(row.nodes);
     const alone = onlyOnes(row);
     const opened = row.kind === 'round';
     line.forEach((node, i) => {
       if (node.kind === 'space') return;
-      places.set(node, standing(node, at.get(node)!, base[i]!, places, at, height(node), alone, opened));
+      const placed = standing(node, at.get(node)!, base[i]!, places, at, height(node), alone, opened);
+      places.set(node, wave === null ? placed : onWave(placed, wave, base[i]!, wave.rises[index]!));
     });
     arcsOf(line, at, places, (i) => base[i]!);
     layPicots(row, places);
@@ -242,6 +252,21 @@ export function layFlat(graph: Graph): Layout {
     });
   }
   return { graph, shape: 'rows', places, starts };
+}
+
+/** The way out from the line of a wave at a node. */
+function squareTo(wave: Wave, node: Node): Point {
+  const fall = wave.fall.get(node) ?? 0;
+  return { x: Math.sin(fall), y: Math.cos(fall) };
+}
+
+/** A stitch of a ripple: its top lies on the line of its row, wherever that is from its feet. */
+function onWave(placed: Placed, wave: Wave, base: number, rise: number): Placed {
+  const { node, feet } = placed;
+  const x = wave.x.get(node)!;
+  const top = { x, y: base + rise };
+  const up = feet.length === 1 && node.feet.length === 1 ? unit(minus(top, feet[0]!)) : squareTo(wave, node);
+  return { ...placed, top, up };
 }
 
 function inOrder(nodes: readonly Node[], at: Places): readonly Node[] {

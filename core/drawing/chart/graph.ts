@@ -232,6 +232,12 @@ export function apart(a: Node, b: Node): number {
   return fan && a.feet[0]!.kind !== 'ring' ? room * 0.8 : room;
 }
 
+/** A row's things that take room, from left to right. */
+export function inLine(row: ChartRow): readonly Node[] {
+  const line = row.nodes.filter((node) => node.kind !== 'picot');
+  return row.way === 1 ? line : line.slice().reverse();
+}
+
 /** Room that a node takes along its row, in widths of a stitch. */
 export function roomOf(node: Node): number {
   const { site } = node;

@@ -213,6 +213,19 @@ const widest = (rows: readonly TracedRow[]): number =>
 const passesOf = ({ trace: t }: TracedRow): number =>
   Math.max(0, ...t.passes.map(({ starts }) => starts.length));
 
+/** Do two workings of a row begin and end alike, about their repeats? The last of these may have been cut short. */
+function sameEdges(a: TracedRow, b: TracedRow): boolean {
+  const edges = ({ trace: { passes, sites } }: TracedRow) =>
+    passes.length === 0
+      ? null
+      : [
+          Math.min(...passes.map(({ starts, end }) => starts[0] ?? end)),
+          sites.length - Math.max(...passes.map(({ end }) => end)),
+        ];
+  const [own, other] = [edges(a), edges(b)];
+  return own === null || other === null || (own[0] === other[0] && own[1] === other[1]);
+}
+
 /** The same rows on fewer stitches, where their words work on them; null where they do not. */
 function onFewer(
   study: Study,
@@ -233,7 +246,8 @@ function onFewer(
     if (rows.length < drawn.length) return null;
     const repeats = drawn.some((row) => passesOf(row) > 1);
     const enough = rows.every((row, i) => passesOf(drawn[i]!) < 2 || passesOf(row) >= 2);
-    if (!enough || widest(rows) > FEW * 2 || (!repeats && widest(rows) < 10)) return null;
+    const alike = rows.every((row, i) => sameEdges(row, drawn[i]!));
+    if (!enough || !alike || widest(rows) > FEW * 2 || (!repeats && widest(rows) < 10)) return null;
     return rows.map((row, i) => ({ ...row, number: drawn[i]!.number, block: drawn[i]!.block }));
   };
   let spent = 0;

@@ -186,8 +186,8 @@ function baseShapes(
     const state = stateOf(placed, window);
     if (state === 'out') continue;
     if (node.kind === 'chain') {
-      const at = to({ x: placed.top.x, y: placed.top.y - 0.24 });
-      const one = chain(at, { x: 1, y: 0 }, 0.86 * u, ink);
+      const at = to(plus(placed.top, placed.up, -0.24));
+      const one = chain(at, { x: placed.up.y, y: placed.up.x }, 0.86 * u, ink);
       shapes.push(state === 'again' ? { ...one, name: 'again' } : one);
     } else if (placed.arc !== null) {
       shapes.push(
