@@ -349,6 +349,28 @@ describe('what a chart shows', () => {
     expect(plan.notes).toContainEqual({ kind: 'fewer', full: 144, drawn: 46, chains: true });
   });
 
+  test.each([
+    ['the next row, which goes back', 'turn', (work: Writer, text: string) => work.row(text)],
+    [
+      'the next round, which goes on',
+      'join with sl st in first sc',
+      (work: Writer, text: string) => work.round(text),
+    ],
+  ])('each chain of a space carries its own stitch of %s', (_, end, put) => {
+    const { drawing } = drawn((work) => {
+      if (end === 'turn') work.foundation('Ch 13.');
+      else work.round('Ch 12, join with sl st in first ch to form a ring.');
+      const begin = end === 'turn' ? 'Sc in 2nd ch from hook and in each ch' : 'Ch 1, sc in each ch';
+      put(work, `${begin} ${end === 'turn' ? 'across' : 'around'}, ${end}. (12 sc)`);
+      put(work, `Ch 1, sc in next 4 sts, ch 3, sk next 3 sts, sc in next 5 sts, ${end}. (9 sc)`);
+      put(work, `Ch 1, sc in each st and ch ${end === 'turn' ? 'across' : 'around'}, ${end}. (12 sc)`);
+    });
+    const [below, made] = [1, 2].map((row) => named(rowGroup(drawing, row), 'stitch t1').map(lengthOf));
+    expect(made).toHaveLength(12);
+    // None leans over others to a chain at the far end of the space.
+    for (const length of made!) expect(length).toBeLessThan(1.25 * Math.max(...below!));
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

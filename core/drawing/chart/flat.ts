@@ -336,7 +336,9 @@ function arcsOf(
       if (placed !== undefined && other!.kind !== 'space') return topOf(placed);
       return { x: x + way * (roomOf(node) / 2 + 0.3), y: base(i) + 0.1 };
     };
-    const arc = arcOf(end(line[i - 1], -1), end(line[i + 1], 1), UP, node.site.chains);
+    const [left, right] = [end(line[i - 1], -1), end(line[i + 1], 1)];
+    const arc =
+      node.way === 1 ? arcOf(left, right, UP, node.site.chains) : arcOf(right, left, UP, node.site.chains);
     places.set(node, { node, top: overArc(arc, UP), feet: [], up: UP, arc });
   });
 }

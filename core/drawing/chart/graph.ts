@@ -17,6 +17,8 @@ export interface Node {
   readonly row: number;
   /** Nodes that it stands on, in working order. */
   readonly feet: readonly Node[];
+  /** The way its row is made, as of the row; 1 = of what lies below the chart. */
+  readonly way: 1 | -1;
   /** It goes into the gap beside its foot: the node on the other side of it. */
   readonly beside: Node | null;
 }
@@ -67,7 +69,7 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
   const inRing = first.ring !== null && (inHole || first.ring <= LARGEST_RING) && first.round;
   const made: ChartRow[] = [];
   // The first row is read from the right, unless its wrong side faces; a round anticlockwise.
-  const about = first.round && baseKind === 'chain' && goAbout(base, nodesOf(first, 0, new Map(known)));
+  const about = first.round && baseKind === 'chain' && goAbout(base, nodesOf(first, 0, 1, new Map(known)));
   let way: 1 | -1 = inRing || about ? 1 : -1;
   rows.forEach(({ trace, number }, index) => {
     const side = sides[index] ?? null;
@@ -79,7 +81,7 @@ export function graphOf(rows: readonly TracedRow[], sides: readonly (Side | null
       kind: trace.round ? 'round' : 'row',
       side,
       way,
-      nodes: nodesOf(trace, index, known),
+      nodes: nodesOf(trace, index, way, known),
       trace,
       bounds: boundsOf(trace),
     });
@@ -115,7 +117,7 @@ export function isPlainRound(row: ChartRow): boolean {
   return row.kind === 'round' && !row.trace.turned;
 }
 
-function nodesOf(trace: RowTrace, row: number, known: Map<Site, Node>): readonly Node[] {
+function nodesOf(trace: RowTrace, row: number, way: 1 | -1, known: Map<Site, Node>): readonly Node[] {
   const inBelow = new Map(trace.below.map((site, i) => [site, i]));
   return trace.sites.map((site, i) => {
     const making = trace.makings[i] ?? null;
@@ -128,7 +130,7 @@ function nodesOf(trace: RowTrace, row: number, known: Map<Site, Node>): readonly
       const other = trace.below[trace.round ? (before + length) % length : before];
       beside = other === undefined ? null : (known.get(other) ?? null);
     }
-    const node: Node = { site, kind: KIND[site.kind], making, row, feet, beside };
+    const node: Node = { site, kind: KIND[site.kind], making, row, way, feet, beside };
     known.set(site, node);
     return node;
   });
@@ -139,7 +141,15 @@ function nodeOf(site: Site, row: number, known: Map<Site, Node>): Node | null {
   const node = known.get(site);
   if (node !== undefined) return node;
   if (site.kind === 'row-end') return null;
-  const made: Node = { site, kind: KIND[site.kind], making: null, row: row - 1, feet: [], beside: null };
+  const made: Node = {
+    site,
+    kind: KIND[site.kind],
+    making: null,
+    row: row - 1,
+    way: 1,
+    feet: [],
+    beside: null,
+  };
   known.set(site, made);
   return made;
 }

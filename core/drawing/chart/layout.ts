@@ -9,7 +9,7 @@ export interface Point {
   readonly y: number;
 }
 
-/** The way of some chains: from the top of one neighbour over an apex to the other. */
+/** The way of some chains as they are made: from the top of one neighbour over an apex to the other. */
 export interface Arc {
   readonly from: Point;
   readonly to: Point;
@@ -155,7 +155,10 @@ export function standOn(
   if (placed.arc !== null) {
     const forwards = dot(minus(placed.arc.to, placed.arc.from), right) >= 0;
     const { chain } = node.making ?? { chain: null };
-    const t = chain === null ? 0.5 + (forwards ? 1 : -1) * aside * 0.24 : (chain - 0.5) / foot.site.chains;
+    // A row that goes back meets the last chain first.
+    const part = chain === null ? 0 : (chain - 0.5) / foot.site.chains;
+    const own = node.way === foot.way ? part : 1 - part;
+    const t = chain === null ? 0.5 + (forwards ? 1 : -1) * aside * 0.24 : own;
     const at = onArc(placed.arc, Math.min(0.95, Math.max(0.05, t)));
     return plus(at, placed.up, 0.16);
   }
