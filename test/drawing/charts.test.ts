@@ -367,8 +367,29 @@ describe('what a chart shows', () => {
     });
     const [below, made] = [1, 2].map((row) => named(rowGroup(drawing, row), 'stitch t1').map(lengthOf));
     expect(made).toHaveLength(12);
+    expect(drawing.notes.join(' ')).not.toContain('in one place');
     // None leans over others to a chain at the far end of the space.
     for (const length of made!) expect(length).toBeLessThan(1.25 * Math.max(...below!));
+  });
+
+  test('rows that fan out from a few chains have no bracket under them', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 4.');
+      work.row('6 dc in 4th ch from hook (skipped chs count as dc), turn. (7 dc)');
+      work.row('Ch 3 (counts as dc), dc in same st, 2 dc in each st across, turn. (14 dc)');
+      work.row(
+        'Ch 3 (counts as dc), dc in same st, *dc in next st, 2 dc in next st; rep from * to last st, 2 dc in last st, turn.',
+      );
+    });
+    expect(namesIn(drawing.parts[0]!.shapes).filter((name) => name.startsWith('repeat'))).toEqual([]);
+  });
+
+  test('a round that does not come out is called a round', () => {
+    const { drawing } = drawn((work) => {
+      work.round('Make a magic ring, 6 sc in ring, join with sl st in first sc. (6 sc)');
+      work.round('Ch 1, *sc in next 4 sts, 2 sc in next st; rep from * around, join with sl st in first sc.');
+    });
+    expect(drawing.notes.join(' ')).toContain('Round 2 does not come out as it is written');
   });
 
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {

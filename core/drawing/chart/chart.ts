@@ -148,7 +148,8 @@ function fitted(
     );
     if (tallest <= height || most <= 1) {
       if (most === whole.rows.length) return made;
-      const cut = noteInWords({ kind: 'rows-left-out', drawn: most, rows: whole.rows.length });
+      const rounds = whole.rows.every(({ kind }) => kind === 'round');
+      const cut = noteInWords({ kind: 'rows-left-out', drawn: most, rows: whole.rows.length, rounds });
       return { ...made, notes: [cut, ...made.notes] };
     }
     most = Math.max(1, Math.min(most - 1, Math.floor((most * height) / tallest)));

@@ -242,6 +242,14 @@ export function apart(a: Node, b: Node): number {
   return fan && a.feet[0]!.kind !== 'ring' ? room * 0.8 : room;
 }
 
+/** Are two things worked in one place? Each chain of a space that is worked into by itself is a place. */
+export const sameFeet = (a: Node, b: Node): boolean =>
+  a.feet.length > 0 &&
+  a.feet.length === b.feet.length &&
+  a.feet.every((foot, i) => foot === b.feet[i]) &&
+  a.beside === b.beside &&
+  a.making?.chain === b.making?.chain;
+
 /** A row's things that take room, from left to right. */
 export function inLine(row: ChartRow): readonly Node[] {
   const line = row.nodes.filter((node) => node.kind !== 'picot');

@@ -7,7 +7,7 @@ import { hasSymbol } from '../../trade/symbols.ts';
 import { namesOf } from '../../trade/terms.ts';
 import { group, path, type Scene, type Shape, words } from '../scene.ts';
 import { wrapped } from '../text-width.ts';
-import { type Graph, heightOf, isPlainRound, type Node } from './graph.ts';
+import { type Graph, heightOf, isPlainRound, type Node, sameFeet } from './graph.ts';
 import type { Point } from './layout.ts';
 import { type SheetStyle, strandsOf, THICK, THIN } from './sheet.ts';
 import { chain, type Ink, oval, type Sign, slip, stack, stitch, triangle } from './symbols.ts';
@@ -263,10 +263,15 @@ function tones(graph: Graph): Entry[] {
 /** Sentences on how the chart is read, in the reader's English. */
 export function readingOf(graph: Graph, terms: Terms): readonly string[] {
   const many = graph.rows.some((row) =>
-    row.nodes.some(
-      (node, i) =>
-        node.feet.length === 1 && node.feet[0] === row.nodes[i - 1]?.feet[0] && node.feet[0]!.kind !== 'ring',
-    ),
+    row.nodes.some((node, i) => {
+      const before = row.nodes[i - 1];
+      return (
+        before !== undefined &&
+        node.feet.length === 1 &&
+        sameFeet(before, node) &&
+        node.feet[0]!.kind !== 'ring'
+      );
+    }),
   );
   const outwards = terms === 'us' ? 'from the center outward' : 'from the centre outwards';
   const way =

@@ -81,11 +81,20 @@ export interface Bracket {
   readonly stitches: number;
 }
 
+/** A row that is wider than the lowest line by this has fanned out. */
+const FANNED = 1.4;
+
 /** What one pass of the repeat spans, by the lowest row that has one. */
 export function bracketOf({ graph, places }: Layout, window: Window | null): Bracket | null {
+  const widthOf = (nodes: readonly Node[]): number => {
+    const spots = nodes.flatMap((node) => places.get(node)?.top.x ?? []);
+    return spots.length === 0 ? 0 : Math.max(...spots) - Math.min(...spots);
+  };
+  const lowest = widthOf(graph.baseKind === 'ring' ? graph.rows[0]!.nodes : graph.base);
   for (const row of graph.rows) {
     const passes = row.bounds.length - 1;
-    if (passes < 2) continue;
+    // Under a row that has fanned out, a bracket at the foot of the chart would point at other stitches.
+    if (passes < 2 || widthOf(row.nodes) > FANNED * lowest + 2) continue;
     const at = (pass: number): number | null => {
       const nodes = row.nodes.slice(row.bounds[pass]!, row.bounds[pass + 1]!);
       const spots = nodes.flatMap((node) => places.get(node)?.top.x ?? []);

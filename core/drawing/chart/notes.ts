@@ -4,12 +4,14 @@
  */
 import type { ChartNote, ChartProblem } from './plan.ts';
 
+const what = ({ rounds }: { readonly rounds: boolean }): string => (rounds ? 'round' : 'row');
+
 /** A note as a sentence. */
 export function noteInWords(note: ChartNote): string {
   switch (note.kind) {
     case 'fewer': {
-      const what = note.chains ? 'chains' : 'stitches';
-      return `The chart stands on ${note.drawn} ${what} instead of ${note.full}: the repeat with its edges.`;
+      const places = note.chains ? 'chains' : 'stitches';
+      return `The chart stands on ${note.drawn} ${places} instead of ${note.full}: the repeat with its edges.`;
     }
     case 'repeated': {
       const [row, rows] = note.rounds ? ['Round', 'Rounds'] : ['Row', 'Rows'];
@@ -18,15 +20,15 @@ export function noteInWords(note: ChartNote): string {
       return `${made} ${note.first === note.last ? 'repeats' : 'repeat'} ${from} and ${note.first === note.last ? 'is' : 'are'} not drawn again.`;
     }
     case 'rows-left-out':
-      return `The chart shows the first ${note.drawn} of ${note.rows} rows; more would not be legible. The text has all of them.`;
+      return `The chart shows the first ${note.drawn} of ${note.rows} ${note.rounds ? 'rounds' : 'rows'}; more would not be legible. The text has all of them.`;
     case 'along-edge':
       return note.number === null
-        ? 'The chart ends before the row that is worked along the row-ends.'
-        : `The chart ends before row ${note.number}, which is worked along the row-ends.`;
+        ? `The chart ends before the ${what(note)} that is worked along the row-ends.`
+        : `The chart ends before ${what(note)} ${note.number}, which is worked along the row-ends.`;
     case 'not-right':
       return note.number === null
-        ? 'A row does not come out as it is written; the chart shows it as far as it goes.'
-        : `Row ${note.number} does not come out as it is written; the chart shows it as far as it goes.`;
+        ? `A ${what(note)} does not come out as it is written; the chart shows it as far as it goes.`
+        : `${note.rounds ? 'Round' : 'Row'} ${note.number} does not come out as it is written; the chart shows it as far as it goes.`;
     case 'size':
       return `The chart shows size ${note.label}.`;
   }

@@ -30,11 +30,16 @@ export type ChartNote =
       readonly rounds: boolean;
     }
   /** More rows than a chart holds. */
-  | { readonly kind: 'rows-left-out'; readonly drawn: number; readonly rows: number }
+  | {
+      readonly kind: 'rows-left-out';
+      readonly drawn: number;
+      readonly rows: number;
+      readonly rounds: boolean;
+    }
   /** A row along the row-ends, which has no place in a chart of rows. */
-  | { readonly kind: 'along-edge'; readonly number: number | null }
+  | { readonly kind: 'along-edge'; readonly number: number | null; readonly rounds: boolean }
   /** A row whose words do not come out. */
-  | { readonly kind: 'not-right'; readonly number: number | null }
+  | { readonly kind: 'not-right'; readonly number: number | null; readonly rounds: boolean }
   /** One of several sizes. */
   | { readonly kind: 'size'; readonly label: string };
 
@@ -172,17 +177,22 @@ function cutRows(
     const made = inSize(piece, size, block.id);
     const number = made === null || made.first === null ? null : made.first + before;
     if (row.trace.makings.some(({ feet }) => feet.some(({ kind }) => kind === 'row-end'))) {
-      notes.push({ kind: 'along-edge', number });
+      notes.push({ kind: 'along-edge', number, rounds: row.trace.round });
       break;
     }
     sites += row.trace.sites.length;
     if (drawn.length >= MOST_ROWS || (sites > MOST_SITES && drawn.length > 0)) {
-      notes.push({ kind: 'rows-left-out', drawn: drawn.length, rows: wanted.length });
+      notes.push({
+        kind: 'rows-left-out',
+        drawn: drawn.length,
+        rows: wanted.length,
+        rounds: row.trace.round,
+      });
       break;
     }
     const wrong = piece.blocks.find((one) => one.block.id === block.id)?.findings ?? [];
     if (before === 0 && wrong.some(({ severity }) => severity === 'error')) {
-      notes.push({ kind: 'not-right', number });
+      notes.push({ kind: 'not-right', number, rounds: row.trace.round });
     }
     if (row.trace.sites.length > 0) drawn.push({ ...row, number });
   }

@@ -4,7 +4,7 @@
  */
 import type { Terms } from '../../trade/stitches.ts';
 import { namesOf } from '../../trade/terms.ts';
-import type { ChartRow, Graph, Node } from './graph.ts';
+import { type ChartRow, type Graph, type Node, sameFeet } from './graph.ts';
 
 /** What a stitch is called in a chart: its name in full, with how many strands are gathered where that is known. */
 export function nameOf(id: string, strands: number | null, terms: Terms): string {
@@ -35,13 +35,6 @@ function abbreviation(node: Node, terms: Terms): string {
   const crossed = making?.form === 'crossed' ? 'crossed ' : '';
   return `${crossed}${word}${more}`;
 }
-
-const sameFeet = (a: Node, b: Node): boolean =>
-  a.feet.length > 0 &&
-  a.feet.length === b.feet.length &&
-  a.feet.every((foot, i) => foot === b.feet[i]) &&
-  a.beside === b.beside &&
-  a.making?.chain === b.making?.chain;
 
 /** What is made, in order: single words, or what stands in one place together. */
 function tokensOf(row: ChartRow, terms: Terms): string[] {
