@@ -41,7 +41,7 @@ export function standsUpright(pattern: Pattern): boolean {
 }
 
 /** The piece that another is worked on from; null for one that begins by itself or along several edges. */
-function parentOf(piece: PieceStudy, study: Study): PieceStudy | null {
+export function parentOf(piece: PieceStudy, study: Study): PieceStudy | null {
   const { start } = piece.piece;
   if (start.kind !== 'edges' || start.edges.length === 0) return null;
   const [first] = start.edges;

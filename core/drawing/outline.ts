@@ -303,8 +303,41 @@ function laid(
 /** An edge is drawn as the line that its shaping makes, when no row ends further from it than this (in stitches). */
 const SLACK = 1.25;
 
+/** Steps of like size as near to one as two rows are a slope: so many of them at least. */
+const AGAIN = 2;
+
+/** Is one step out of many, each at its height, met again in like size just below and above? Then it is a slope. */
+function isOfSlope(
+  step: { by: number; y: number },
+  all: readonly { by: number; y: number }[],
+  grain: Grain,
+): boolean {
+  const like = all.filter(
+    (other) =>
+      other !== step &&
+      Math.abs(other.y - step.y) < 2 * grain.row + EPS &&
+      other.by / step.by > 0.7 &&
+      other.by / step.by < 1.43,
+  );
+  return like.length >= AGAIN;
+}
+
+/** The line without the corners of steps that come again row by row. */
+function sloped(line: readonly Point[], grain: Grain): readonly Point[] {
+  const jump = STEP * grain.stitch - EPS;
+  const steps = line.flatMap((point, i) => {
+    const before = line[i - 1];
+    const isStep =
+      before !== undefined && Math.abs(point.y - before.y) < EPS && Math.abs(point.x - before.x) > jump;
+    return isStep ? [{ at: i, by: point.x - before.x, y: point.y }] : [];
+  });
+  const corners = new Set(steps.filter((step) => isOfSlope(step, steps, grain)).map(({ at }) => at));
+  return line.filter((_, i) => !corners.has(i));
+}
+
 /** The line through as few of the points as stay close to all of them. Steps stay. */
-function smooth(line: readonly Point[], grain: Grain): readonly Point[] {
+function smooth(rough: readonly Point[], grain: Grain): readonly Point[] {
+  const line = sloped(rough, grain);
   const jump = STEP * grain.stitch - EPS;
   const out: Point[] = [];
   let from = 0;
@@ -423,10 +456,15 @@ interface Section {
 function sectionsOf(strand: Strand, grain: Grain): readonly Section[] {
   const starts = [0];
   const jump = STEP * grain.stitch - EPS;
+  const moves = (side: 'left' | 'right') =>
+    strand.rows.map((row, i) => ({ by: row[side] - (strand.rows[i - 1] ?? row)[side], y: row.yLeft }));
+  const [lefts, rights] = [moves('left'), moves('right')];
+  const isStep = (all: typeof lefts, i: number): boolean =>
+    Math.abs(all[i]!.by) > jump && !isOfSlope(all[i]!, all, grain);
   strand.rows.forEach((row, i) => {
     const before = strand.rows[i - 1];
     if (before === undefined) return;
-    const steps = Math.abs(row.left - before.left) > jump || Math.abs(row.right - before.right) > jump;
+    const steps = isStep(lefts, i) || isStep(rights, i);
     // Short rows turn where they turn: what is passed over is worked later.
     const short = Math.abs(row.yLeft - row.yRight) > EPS || Math.abs(before.yLeft - before.yRight) > EPS;
     if (!steps || short) return;

@@ -68,6 +68,7 @@ const NOTES: Readonly<Record<SketchNote, string>> = {
   broken: 'The piece is longer than it is drawn.',
   'half-round': 'Rounds are drawn lying flat: each width is half of the way round.',
   down: 'The first round lies at the top.',
+  'down-rows': 'The first row lies at the top.',
   'opening-somewhere': 'An opening is drawn at the side; the rows say where it comes.',
 };
 

@@ -102,7 +102,7 @@ export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions):
     if (wings !== null) return wings;
   }
   const lay = layRows(all, grain, ground);
-  return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay) };
+  return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay, rows) };
 }
 
 /** Stitches that each round is wide. */
@@ -119,7 +119,9 @@ function spansIn(all: readonly WorkedRow[]): readonly number[] {
 function isClosed(first: WorkedRow, chains: number): boolean {
   if (first.seen === null) return false;
   const { below } = first.seen;
-  if (below === null) return first.round;
+  // Foundation stitches that are joined are the edge of a tube.
+  if (below === null)
+    return first.round && !first.fabric.sites.some(({ stitch }) => stitch?.includes('fnd.'));
   return below.ring && (below.sites[0]?.kind === 'ring' || chains <= 10);
 }
 
@@ -205,10 +207,18 @@ function wingsOf(rows: readonly WorkedRow[]): PieceShape | null {
   };
 }
 
-/** Sleeves worked on from a body, and tubes that widen from a chain like a yoke, go downwards as they are worn. */
-function growsDown({ piece }: PieceStudy, lay: Lay): boolean {
+/** Sleeves worked on from a body, and what widens from a chain like a yoke, go downwards as they are worn. */
+function growsDown({ piece }: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): boolean {
   if (piece.start.kind === 'edges') return piece.start.edges.some((edge) => edge.kind === 'opening');
   const rows = lay.strands.flatMap((strand) => strand.rows);
   const [first, last] = [rows[0]!, rows.at(-1)!];
-  return first.round && last.round && last.span >= first.span * YOKE;
+  if (last.span < first.span * YOKE) return false;
+  return (first.round && last.round) || keepsCorners(worked);
+}
+
+/** Do most rows have the same few spaces, as a yoke that grows at its corners? */
+function keepsCorners(rows: readonly WorkedRow[]): boolean {
+  const spaces = rows.map(({ fabric }) => fabric.sites.filter(({ kind }) => kind === 'space').length);
+  const last = spaces.at(-1) ?? 0;
+  return last >= 3 && last <= 8 && spaces.filter((n) => n === last).length >= Math.max(4, rows.length * 0.6);
 }

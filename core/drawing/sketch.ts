@@ -4,9 +4,17 @@
  */
 import type { Gauge } from '../document/pattern.ts';
 import { gaugeOf, lengthOfCount, stepsOf } from '../study/gauge.ts';
-import type { Study } from '../study/index.ts';
+import type { PieceStudy, Study } from '../study/index.ts';
 import type { Length } from '../trade/units.ts';
-import { type Assembly, grainOf, layOf, type Standing, standingOf } from './assembly.ts';
+import {
+  type Assembly,
+  grainOf,
+  layOf,
+  parentOf,
+  type Standing,
+  standingOf,
+  standsUpright,
+} from './assembly.ts';
 import type { Grain, Lay, Point } from './flat-rows.ts';
 import { type Measured, NOTHING, type Outline, outlineOf } from './outline.ts';
 
@@ -25,6 +33,7 @@ export type SketchNote =
   | 'broken'
   | 'half-round'
   | 'down'
+  | 'down-rows'
   | 'opening-somewhere';
 
 /** Longer than this for its breadth, a piece is broken. */
@@ -38,13 +47,21 @@ export function sketchOf(assembly: Assembly, study: Study, size: number): Sketch
   const drawn = draw(assembly, null, study, size, notes);
   if (drawn === null) return null;
   const { standing } = drawn;
-  const down = standing.shape.form === 'laid' && standing.shape.down;
-  if (down) notes.add('down');
+  const { shape } = standing;
+  const down = shape.form === 'laid' && (shape.down || hangsFromCrown(assembly.piece, study, size));
+  if (down) notes.add(shape.lay.strands[0]!.rows[0]!.round ? 'down' : 'down-rows');
   const total = totalOf(drawn, assembly.piece.piece.id);
   const outline = down ? turned(withTotal(drawn.outline, total)) : withTotal(drawn.outline, total);
   const broken = assembly.parts.length === 0 ? brokenOf(outline) : null;
   if (broken !== null) notes.add('broken');
   return placed(broken?.outline ?? outline, broken?.breaks ?? [], [...notes].sort());
+}
+
+/** The side of a hat, worked on from a crown that is a piece of its own, hangs from it. */
+function hangsFromCrown(piece: PieceStudy, study: Study, size: number): boolean {
+  const parent = parentOf(piece, study);
+  if (parent === null || standsUpright(study.pattern)) return false;
+  return standingOf({ piece: parent, place: 'all' }, null, study, size)?.shape.form === 'circle';
 }
 
 interface Drawn {

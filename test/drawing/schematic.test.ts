@@ -121,6 +121,15 @@ describe('a piece, worked out by hand', () => {
       ],
       { 'Width, lying flat': 12, Height: 5 },
     ],
+    // The same without a chain: foundation stitches joined are no closed end.
+    [
+      'a tube on foundation stitches',
+      [
+        rnd('Fsc 48; join with sl st in first fsc to form a ring.'),
+        ...times(9, () => rnd('Ch 1, sc in each st around; join with sl st in first sc.')),
+      ],
+      { 'Width, lying flat': 12, Height: 5 },
+    ],
     // 7 rounds of 0.5 cm from the middle both ways.
     [
       'a circle',
@@ -181,6 +190,52 @@ describe('a piece, worked out by hand', () => {
     };
     expect(made('start')).toEqual([2.5, 15]);
     expect(made('end')).toEqual([0, 12.5]);
+  });
+
+  test('a yoke in rows that grows at four corners in every row slopes, and lies neck up', () => {
+    // 45 stitches, then 8 more in every one of 10 rows: 125. 12 rows in all.
+    const grow =
+      'Ch 2, *hdc in each st to next ch-1 sp, (hdc, ch 1, hdc) in ch-1 sp; rep from * 3 more times, hdc in each st to end, turn.';
+    const blocks = [
+      f('Ch 47.'),
+      r('Hdc in 3rd ch from hook and in each ch across, turn. (45 hdc)'),
+      r(
+        'Ch 2 (does not count as a st), hdc in next 7 sts, (hdc, ch 1, hdc) in next st, hdc in next 6 sts, (hdc, ch 1, hdc) in next st, hdc in next 15 sts, (hdc, ch 1, hdc) in next st, hdc in next 6 sts, (hdc, ch 1, hdc) in next st, hdc in last 7 sts, turn. (49 hdc)',
+      ),
+      ...times(10, () => r(grow)),
+    ];
+    const [drawing] = schematicsOf(study(alone(blocks))).drawings;
+    expect(Object.keys(told(drawing!))).toEqual(['Width at the start', 'Width at the end', 'Height']);
+    expect(told(drawing!)).toMatchObject({ 'Width at the start': 22.5, Height: 6 });
+    const { areas, notes } = drawing!.sketches[0]!;
+    expect(areas[0]!.length).toBeLessThan(10);
+    expect(notes).toContain('down-rows');
+  });
+
+  test('the side of a hat hangs from the crown that it is worked on from', () => {
+    const base = alone([]);
+    const crown = [
+      rnd('Make a magic ring, 6 sc in ring.'),
+      ...times(5, (i) =>
+        rnd(`*${i === 0 ? '' : `Sc in each of next ${i} sts, `}2 sc in next st; rep from * around.`),
+      ),
+    ].map((block, i) => ({ ...block, id: `c${i}` }));
+    const side = [
+      ...times(8, () => rnd('Sc in each st around.')),
+      rnd('*Sc in next 5 sts, 2 sc in next st; rep from * around.'),
+    ].map((block, i) => ({ ...block, id: `s${i}` }));
+    const on = {
+      kind: 'edges',
+      edges: [{ piece: 'crown', kind: 'top', amount: null, which: 1 }],
+      round: true,
+    } as const;
+    const pieces = [piece('crown', 'Crown', crown), piece('side', 'Side', side, { start: on })];
+    const notesOf = (title: string) =>
+      schematicsOf(study({ ...base, pieces, about: { ...base.about, title } })).drawings.find(
+        (one) => one.title === 'Side',
+      )!.sketches[0]!.notes;
+    expect(notesOf('Fen hat')).toContain('down');
+    expect(notesOf('Fen basket')).not.toContain('down');
   });
 
   test('a shawl from the middle of its upper edge hangs at its spine', () => {
