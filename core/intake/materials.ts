@@ -23,7 +23,7 @@ export function itemsOf(words: string): readonly string[] {
     .split(/\s*;\s*|(?<=[\p{L})])\.\s+(?=[\p{Lu}\d])/u)
     .flatMap(hookApart)
     .flatMap((part) => {
-      const isList = !HOOK.test(part) && !YARN.test(part) && !/\(/u.test(part);
+      const isList = !HOOK.test(part) && !YARN.test(part.replace(NOT_YARNS, '')) && !/\(/u.test(part);
       return isList ? smallThings(part) : [part];
     })
     .map((part) => part.replace(/^[\s•*–-]+|[\s.;,]+$/gu, ''))
@@ -85,6 +85,8 @@ const YARN =
   /\b(?:yarns?|wool|cotton|acrylic|alpaca|linen|mohair|bamboo|merino|silk|polyester|nylon|thread|worsted|aran|dk|double knitting|chunky|bulky|fingering|sport(?:weight)?|laceweight|\d{1,2}[- ]?ply|skeins?|balls?(?! of stuffing)|hanks?|main colou?r|contrast(?:ing)? colou?r)\b/iu;
 const NOT_YARN =
   /\b(?:yarn|wool|darning|tapestry|sewing) needles?\b|\bneedles?\b|\bstuffing\b|\bfib(?:re|er)fill\b|\b(?:sewing|embroidery) thread\b/iu;
+
+const NOT_YARNS = new RegExp(NOT_YARN.source, 'giu');
 
 export type Kind = 'hook' | 'yarn' | 'notion';
 

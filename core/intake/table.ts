@@ -46,12 +46,66 @@ export function isTabbed(text: string): boolean {
 /** A table as lines of text, one for each of its rows. */
 export function textOfTable(cells: readonly (readonly string[])[]): string {
   const rows = cells.map((row) => row.map((cell) => plainCharacters(cell).replace(/\s+/g, ' ').trim()));
+  const sized = sizeTable(rows) ?? sizeTable(turned(rows));
+  if (sized !== null) return sized.join('\n');
   const [head] = rows;
   const isRound = head !== undefined && /^(?:rnds?|rounds?)/iu.test(head[0] ?? '');
   const isHead = head !== undefined && HEAD.label.test(head[0] ?? '');
   const sizes = isHead ? sizesIn(head) : null;
   const lines = rows.flatMap((row, index) => (isHead && index === 0 ? [] : [lineOf(row, isRound)]));
   return [...(sizes === null ? [] : [sizes]), ...lines].join('\n');
+}
+
+/** Labels of sizes as tables head their columns with them. */
+const SIZE =
+  /^(?:(?:x{0,3}[sl]|m|\d{1,2}x[ls]?|xs[/-]s|s[/-]m|m[/-]l|l[/-]xl|(?:extra |x-?)?small|medium|(?:extra |x-?)?large|newborn|preemie|baby|toddler|child|teen|adult|one size)(?: (?:adult|child))?|\d{1,2}(?:\s?[-–/]\s?\d{1,2})?(?:\s?(?:months?|mths?|mos?|years?|yrs?|t))?)\.?$/iu;
+/** What stands over or before labels of sizes, or nothing. */
+const NAMES_SIZES = /^(?:sizes?|ages?|to fit|measurements?|finished measurements?)?:?$/iu;
+
+const turned = (rows: readonly (readonly string[])[]): readonly (readonly string[])[] =>
+  (rows[0] ?? []).map((_, column) => rows.map((row) => row[column] ?? ''));
+
+/** A table of what sizes measure as lines of text; null when its head does not name sizes. */
+function sizeTable(rows: readonly (readonly string[])[]): readonly string[] | null {
+  const [head = [], ...others] = rows;
+  const [corner = '', ...labels] = head;
+  if (labels.length < 2 || others.length === 0 || !NAMES_SIZES.test(corner)) return null;
+  // Bare numbers are sizes only where the table says that it is of sizes.
+  const areSizes = labels.every((label) => SIZE.test(label) && (corner !== '' || /\p{L}/u.test(label)));
+  const isFull = others.every((row) => row.length === head.length && row[0] !== '');
+  if (!areSizes || !isFull) return null;
+  return [`Sizes: ${listed(labels)}`, ...others.map(measuresOf)];
+}
+
+const listed = ([first = '', ...more]: readonly string[]): string => `${first} (${more.join(', ')})`;
+
+/** "Bust: 76 (86, 97) cm / 30 (34, 38) in": a line of such a table, its units said once. */
+function measuresOf([name = '', ...cells]: readonly string[]): string {
+  const inName = /\s*[([](cm|mm|in|ins|inches|m|yds?|yards|g|balls)[)\]]\s*:?$/iu.exec(name);
+  const called = (inName === null ? name : name.slice(0, inName.index)).replace(/\s*:$/u, '');
+  const parts = cells.map((cell) =>
+    [
+      ...cell.matchAll(
+        /(\d[\d.,½¼¾⅛⅜⅝⅞ ]*(?:\d\/\d)?)\s*(cm|mm|in(?:s|ch|ches)?\b\.?|["”]|m|yds?|yards?|g|balls?|skeins?)?(?=$|[\s/()])/giu,
+      ),
+    ].map(([, number = '', unit = '']) => [number.trim(), unit] as const),
+  );
+  const bare = cells.map((cell) =>
+    cell.replace(
+      /[\d.,½¼¾⅛⅜⅝⅞\s/()"”]|cm|mm|in(?:s|ch|ches)?\b\.?|\b(?:m|yds?|yards?|g|balls?|skeins?)\b/giu,
+      '',
+    ),
+  );
+  const units = (parts[0] ?? []).map(([, unit]) => unit);
+  const alike = parts.every(
+    (own) => own.length === units.length && own.length > 0 && own.every(([, unit], i) => unit === units[i]),
+  );
+  if (!alike || bare.some((rest) => rest !== '')) return `${called}: ${listed(cells)}`;
+  const lists = units.map((unit, i) => {
+    const said = unit === '' ? (inName?.[1] ?? '') : unit;
+    return `${listed(parts.map((own) => own[i]![0]))} ${said}`.trim();
+  });
+  return `${called}: ${lists.join(' / ')}`;
 }
 
 /** A head such as "Row | Instruction | S | M | L" names the sizes of the counts below. */
