@@ -46,6 +46,7 @@ import { repeatInSizeBrackets } from './rules/repeat-in-size-brackets.ts';
 import { roundsContradicted } from './rules/rounds-contradicted.ts';
 import { rowCountOutOfLine } from './rules/row-count-out-of-line.ts';
 import { rowInWordsNotThere } from './rules/row-in-words-not-there.ts';
+import { rowLeavesNothing } from './rules/row-leaves-nothing.ts';
 import { rowWithoutWords } from './rules/row-without-words.ts';
 import { rowsNotBegun } from './rules/rows-not-begun.ts';
 import { sideOfWorkOff } from './rules/side-of-work-off.ts';
@@ -112,6 +113,7 @@ export const RULES: readonly Rule[] = [
   rowsNotBegun,
   pieceWithoutRows,
   rowWithoutWords,
+  rowLeavesNothing,
   photoNotDescribed,
   chartWithoutRows,
   turningChainContradicted,

@@ -624,6 +624,17 @@ export const editing: readonly Planted[] = [
     saying: ['86, 86, 94', 'no more than the size before it'],
   },
   {
+    name: 'a row that passes over all of the stitches',
+    plant: inBlock('front-2', (block) => [
+      block,
+      row('front-on', 'Ch 1, sk next {panel stitches} sts, sc in each rem st across, turn.'),
+    ]),
+    code: 'row-leaves-nothing',
+    node: 'front-on',
+    sizes: [0, 1, 2],
+    saying: ['leaves no stitches'],
+  },
+  {
     name: 'work until a length that its rows have passed',
     // 72 rows at 18 in 10 cm are 40 cm.
     plant: inBlock('front-3', (block) => [

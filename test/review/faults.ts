@@ -1123,6 +1123,30 @@ export const faults: readonly Fault[] = [
   },
   {
     in: 'vest',
+    name: 'a last row that passes over all of the shoulder',
+    plant: piece('left-shoulder', ({ blocks }) => ({
+      blocks: blocks.flatMap((block): readonly Block[] =>
+        block.type === 'repeat'
+          ? [
+              block,
+              {
+                type: 'row',
+                id: 'left-last',
+                text: figured('Ch 1, sk next {shoulder stitches} sts, sc in each rem st across, turn.'),
+                sizes: null,
+                form: 'row',
+                title: null,
+              },
+            ]
+          : [block],
+      ),
+    })),
+    code: 'row-leaves-nothing',
+    at: 'left-last',
+    follows: ['pieces-do-not-meet'],
+  },
+  {
+    in: 'vest',
     name: 'work until a length that the panel’s rows do not make',
     // 51 rows make the 12¾ in from the hem to the armhole.
     plant: swap(
