@@ -3,7 +3,7 @@
  * everything after it use exactly what is left; it is found by working the passes, then trying what follows
  * from each moment, the most passes first. When none comes out even, the finding tells by how much.
  */
-import type { Again, Group, Item, Noun, Place, Repeat, Stop, Work } from '../notation/tree.ts';
+import type { Again, Group, Item, Noun, Place, Repeat, Skip, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
 import { missing } from './places.ts';
@@ -135,6 +135,7 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
   if (stop?.kind === 'before-next' && isWhereSkipped(p, stop.noun, rest)) p.advance(p.pos);
+  const begun = p.round && p.made.some((site) => site.kind === 'stitch');
   const start = p.moment();
   const before = { st: p.stitchesAhead(), sp: p.spacesAhead() };
   let used: { st: number; sp: number } | null = null;
@@ -242,19 +243,22 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
       }
     }
   }
+  const gap = last === null && stop?.kind === 'end' && top ? gapBefore(begun, body) : null;
   for (const from of candidates) {
     if (last === null) {
       if (from.passes === 0 && body !== null && candidates.length > 1) continue;
       // "dc in each sp across, dc in last st" over a row without spaces has not come out with the last dc alone.
       if (from.passes === 0 && body === null && top && notThere(p, item)) continue;
-      if (attempt(from, null, 0)) return accept(from.passes);
+      if (attempt(from, null, 0)) {
+        if (gap !== null && from.passes > 0) tellGap(p, item, gap, rest);
+        return accept(from.passes);
+      }
       continue;
     }
     for (const { way, partial } of endings(p, item as Repeat, body!)) {
       if (attempt(from, way, partial)) return accept(from.passes + partial);
     }
   }
-  const gap = last === null && stop?.kind === 'end' && top ? gapBefore(p, body) : null;
   if (gap !== null) {
     for (const from of candidates) {
       if (from.passes > 0 && attempt(from, () => one(p, gap), 0)) return accept(from.passes);
@@ -309,10 +313,24 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
  * "Ch 5, dc in same st, *sk 1 st, (dc, ch 2, dc) in next st; rep from * around, join": what begins the round ends its
  * last pass, so that only the stitches passed over before it are left. That gap, or null where no pass begins with one.
  */
-function gapBefore(p: Progress, body: readonly Step[] | null): Step | null {
+function gapBefore(begun: boolean, body: readonly Step[] | null): Skip | null {
   const first = body?.[0];
-  const begun = p.made.some((site) => site.kind === 'stitch');
-  return p.round && begun && first?.type === 'skip' ? first : null;
+  return begun && first?.type === 'skip' ? first : null;
+}
+
+/** Tells of a round that came out without that gap. Where more is worked or passed over behind it, it may be there. */
+function tellGap(p: Progress, item: Open, gap: Skip, rest: readonly Step[]): void {
+  const place = gap.places[0];
+  const n = place?.kind === 'next' ? (p.amount(place.amount) ?? 0) : 0;
+  if (
+    n < 1 ||
+    p.stitchesAhead() > 0 ||
+    worksOn(rest) ||
+    place?.kind !== 'next' ||
+    place.nouns[0]?.kind === 'space'
+  )
+    return;
+  p.note('gap-left-out', item, { gap: n, have: p.stitchesAhead(0) });
 }
 
 /**

@@ -47,6 +47,7 @@ import { formulaTooLarge } from './formula-too-large.ts';
 import { formulaTooLong } from './formula-too-long.ts';
 import { formulaUnknownName } from './formula-unknown-name.ts';
 import { formulaUnread } from './formula-unread.ts';
+import { gapLeftOut } from './gap-left-out.ts';
 import { gaugeIncomplete } from './gauge-incomplete.ts';
 import { gaugeMissing } from './gauge-missing.ts';
 import { gaugeNoStretch } from './gauge-no-stretch.ts';
@@ -158,6 +159,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   formulaTooLong,
   formulaUnknownName,
   formulaUnread,
+  gapLeftOut,
   gaugeIncomplete,
   gaugeMissing,
   gaugeNoStretch,

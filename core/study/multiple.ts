@@ -27,8 +27,8 @@ const ENOUGH = 12;
 const ABOUT_ONE_NUMBER = new Set(['stated-count-wrong']);
 
 /** Does a fact show that rows do not come out on a number of chains? */
-export function spoils(fact: Fact): boolean {
-  return kindOf(fact.code).severity !== 'note' && !ABOUT_ONE_NUMBER.has(fact.code);
+export function spoils({ code }: Fact): boolean {
+  return code === 'gap-left-out' || (kindOf(code).severity !== 'note' && !ABOUT_ONE_NUMBER.has(code));
 }
 
 /** The chain that begins a piece: a chain, or one joined into a ring. */

@@ -75,6 +75,18 @@ export const multiples: readonly MultipleCase[] = [
     plus: 0,
   },
   {
+    name: 'V-stitches in a round, every other stitch',
+    terms: 'us',
+    // 2k stitches round, a V-stitch and a gap each
+    text: lines(
+      'Ch 24, join with sl st to first ch.',
+      'Rnd 1: Ch 1, sc in each ch around, join.',
+      'Rnd 2: Ch 5 (counts as dc, ch 2), dc in same st, *sk 1 st, (dc, ch 2, dc) in next st; rep from * around, join to 3rd ch of ch-5.',
+    ),
+    multiple: 2,
+    plus: 2,
+  },
+  {
     name: 'mesh of ch 3',
     terms: 'us',
     // 10 + 4k

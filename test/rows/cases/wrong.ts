@@ -1076,4 +1076,24 @@ export const wrong: readonly RowCase[] = [
     findings: [{ row: 2, code: 'row-works-nothing', severity: 'warning', words: 'Row 2:', saying: [] }],
     source: 'common practice, no source',
   },
+  {
+    name: 'a round of V-stitches on an odd number',
+    terms: 'us',
+    // V-stitches in the 1st, 3rd, 5th and 7th of 7 sts: the last stands right beside the first
+    text: lines(
+      'Rnd 1: 7 sc in magic ring.',
+      'Rnd 2: Ch 5 (counts as dc, ch 2), dc in same st, *sk 1 st, (dc, ch 2, dc) in next st; rep from * around, join with sl st to 3rd ch of ch-5.',
+    ),
+    counts: [7, 8],
+    findings: [
+      {
+        row: 1,
+        code: 'gap-left-out',
+        severity: 'note',
+        words: '*sk 1 st, (dc, ch 2, dc) in next st; rep from * around',
+        saying: ['1 st', '8'],
+      },
+    ],
+    source: 'common practice, no source',
+  },
 ];
