@@ -20,10 +20,11 @@ const squeezed = (words: string): string =>
 /** One line of materials as items: what stands between semicolons, and a list of small things between commas. */
 export function itemsOf(words: string): readonly string[] {
   return words
-    .split(/\s*;\s*|(?<=[\p{L})])\.\s+(?=[\p{Lu}\d])/u)
+    .split(/\s*;\s*|(?<=[\p{L})])(?<!\b[Nn][Oo])\.\s+(?=[\p{Lu}\d])/u)
     .flatMap(hookApart)
     .flatMap((part) => {
-      const isList = !HOOK.test(part) && !YARN.test(part.replace(NOT_YARNS, '')) && !/\(/u.test(part);
+      const isList =
+        !HOOK.test(part) && !YARN.test(part.replace(NOT_YARNS, '')) && !/\([^)]*[,;]/u.test(part);
       return isList ? smallThings(part) : [part];
     })
     .map((part) => part.replace(/^[\s•*–-]+|[\s.;,]+$/gu, ''))
@@ -63,7 +64,13 @@ export function listedBySize(words: string, sizes: readonly Size[]): string {
 const YARN_AND_HOOK =
   /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?=[^,]*\bhooks?\b)(?:an?\s+|one\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)(?:,\s+(.+))?$/iu;
 
+/** "3.5 mm hook, 2 safety eyes (8 mm), stuffing": a hook, and small things after it. */
+const HOOK_AND_THINGS =
+  /^([^,]*\bhooks?\b[^,]*),\s+(.*\b(?:eyes?|stuffing|fib(?:re|er)fill|needles?|markers?|scissors|buttons?|pins?)\b.*)$/iu;
+
 function hookApart(part: string): readonly string[] {
+  const [, first, things = ''] = HOOK_AND_THINGS.exec(part) ?? [];
+  if (first !== undefined && !YARN.test(first) && !HOOK.test(things)) return [first, things];
   const [, yarn = '', hook = '', more] = YARN_AND_HOOK.exec(part) ?? [];
   if (!YARN.test(yarn) || HOOK.test(yarn)) return [part];
   return more === undefined ? [yarn, hook] : [yarn, hook, more];
@@ -335,7 +342,7 @@ export function gaugeIn(
   const apart = eachOver(written);
   const words = apart?.words ?? written;
   const found =
-    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?|stitches|(?!(?:cms?|mm|ins?|inch(?:es)?)\b)[\p{L}-]{2,24}(?:\s[\p{L}-]{2,24}){0,3}?)\s*(?:,|and|&|x|×|by|\/|\+|to)\s*(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(?:rows?|rnds?|rounds?)/iu.exec(
+    /(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(sts?|stitches|(?!(?:cms?|mm|ins?|inch(?:es)?)\b)[\p{L}-]{2,24}(?:\s[\p{L}-]{2,24}){0,3}?)\.?\s*(?:,|and|&|x|×|by|\/|\+|to)\s*(\d{1,3}(?:\.\d+)?|\d{1,3}\s?½)\s*(?:rows?|rnds?|rounds?)/iu.exec(
       words,
     );
   const alone =
@@ -354,7 +361,7 @@ export function gaugeIn(
   if (stitches === null || rows === null || stitches === 0 || over.value === 0) return null;
   const noun = alone[2]!.trim();
   const named = /^(?:sts?|stitches)$/iu.test(noun)
-    ? (/\b(?:in|of|over)\s+((?!to\b|\d)[\p{L}-]+(?:\s[\p{L}-]+){0,2}?)(?=\s*(?:$|[,.;(=]|with|using|on|to|measure))/iu.exec(
+    ? (/\b(?:in|of|over)\s+((?!(?:to|in)\b|\d)[\p{L}-]+(?:\s[\p{L}-]+){0,2}?)(?=\s*(?:$|[,.;(=]|with|using|on|to|measure))/iu.exec(
         words.replace(/\b(?:in|over)\s+\d/giu, ' '),
       )?.[1] ?? '')
     : noun.replace(/\bsts?$/iu, '').trim();

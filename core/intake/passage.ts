@@ -61,9 +61,20 @@ function pageLines(lines: readonly string[], atBreak: ReadonlySet<number>): Read
   return found;
 }
 
+/** A line that plain text makes bold in whole or at its beginning, or a head. */
+const MARKED = /^[ ]*(?:[-*] )?(?:\*\*[^*\n]{1,80}\*\*|#{1,4} \S)/gmu;
+
+/** Without the stars that stand for bold letters, where a text has such. Two stars in a repeat mark a place in it. */
+function unmarked(text: string): string {
+  if ((text.match(MARKED) ?? []).length < 2) return text;
+  return text
+    .replace(/(^|[\s(])\*\*(?=\S)([^*\n]+?)(?<=\S)\*\*(?=$|[\s.,;:)])/gmu, '$1$2')
+    .replace(/\\([*_#[\]()~-])/gu, '$1');
+}
+
 /** Plain text as it comes from a reader of PDFs, a letter, a text file. */
 export function passageOfText(raw: string): Passage {
-  const pages = plainCharacters(raw).split('\f');
+  const pages = unmarked(plainCharacters(raw)).split('\f');
   const lines: string[] = [];
   const atBreak = new Set<number>();
   const edges = new Map<string, number[]>();

@@ -155,9 +155,23 @@ const LABEL =
 const BEGINS =
   /^\W{0,4}(?:(?:with|using)\s[^,.]{1,40}[,.]\s*)?(?:(?:ch|chain|make|work|begin with|start with)\s+(?:an?\s|\d)|\d{1,3}\s?ch(?:ain)?s?\b|(?:ch|chain)-?\d|(?:magic|adjustable) (?:ring|circle|loop)|mr\b)/iu;
 
+/** "1. 6 sc in MR (6)": a number alone over work. */
+const BARE =
+  /^\W{0,4}\d{1,3}(?:\s?[-–]\s?\d{1,3})?\s?[.):]\s+(?=.*(?:\b|\d)(?:sc|dc|hdc|htr|tr|dtr|ch|inc|dec|mr|magic ring|sl st|ss)\b)/iu;
+/** "Rounds 1–3 measure 6 cm": rows that something is said of. */
+const SAID_OF =
+  /^\W{0,4}(?:rows?|rnds?|rounds?)\s*\d+(?:\s*[-–]\s*\d+)?\s+(?:measures?|should|are|is|equals?|makes?|=)(?=\s)/iu;
+
+/** Whether a line has the label of a row. */
+function isLabelled(line: string): boolean {
+  const begin = line.slice(0, 120);
+  return LABEL.test(begin) && !SAID_OF.test(begin);
+}
+
 /** Whether a line is the label of a row, or the chain or ring that a piece begins with. */
 function startsRows(line: string): boolean {
-  return LABEL.test(line.slice(0, 120)) || BEGINS.test(line.slice(0, 120));
+  const begin = line.slice(0, 120);
+  return isLabelled(line) || BEGINS.test(begin) || BARE.test(begin);
 }
 
 /** Whether a line may be the name of a piece: few words, no sentence. */
@@ -187,8 +201,9 @@ const LOOKED_AHEAD = 4;
 function beginRows(lines: readonly string[], at: number, from: PartName): boolean {
   const line = lines[at]!;
   const strict = TELLS_WORK.has(from);
-  const isRow = (text: string) => (strict ? LABEL.test(text.slice(0, 120)) : startsRows(text));
-  if (isRow(line)) return true;
+  if (strict ? isLabelled(line) : startsRows(line)) return true;
+  const next = lines.slice(at + 1).find((below) => below !== '');
+  if (strict && BEGINS.test(line.slice(0, 120)) && next !== undefined && isLabelled(next)) return true;
   // The first line names the pattern, not a piece of it.
   if (from === 'opening' && lines.slice(0, at).every((above) => above === '')) return false;
   if (isSmallName(line, lines[at + 1])) return true;
@@ -265,7 +280,7 @@ export function sectionsOf(text: string): readonly Section[] {
       return;
     }
     const head = headOf(line);
-    const isRowLine = startsRows(line) && LABEL.test(line.slice(0, 120));
+    const isRowLine = isLabelled(line);
     if (head !== null && !isRowLine && takes(part, head)) {
       open(head.part, head.head);
       if (head.rest !== '') sections.at(-1)!.lines.push(head.rest);

@@ -70,6 +70,9 @@ const SECTION =
 /** Headings of stitches and notes, which a pattern keeps in lists of their own. */
 const MOVED = /^(?:special st|stitch guide|pattern note|notes?\b)/iu;
 
+/** "Shape armholes" goes on with the piece that it stands in. */
+const SHAPES = /^(?:shape|shaping|divide for)\b/iu;
+
 interface Part {
   readonly from: number;
   readonly to: number;
@@ -153,9 +156,9 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
     at = to;
     if (make === null) continue;
     if (typeof make === 'function') piece().blocks.push(...make());
-    else {
-      pieces.push({ ...copiesOf(oneLine(make.piece)), blocks: [] });
-    }
+    else if (SHAPES.test(make.piece) && pieces.at(-1)?.blocks.some(({ kind }) => kind === 'row'))
+      piece().blocks.push({ kind: 'heading', text: oneLine(make.piece) });
+    else pieces.push({ ...copiesOf(oneLine(make.piece)), blocks: [] });
   }
   between(text.length);
   // What stood under these headings has gone to lists of its own.
@@ -174,10 +177,16 @@ function copiesOf(heading: string): { readonly name: string; readonly make: numb
   const found =
     /\s*[([,–-]?\s*\b(?:make|work)\s+(\d{1,3}|[a-z]{3,5})\b(?:\s+(?:alike|the same|of these|pieces?))?\s*[)\]]?\s*$/iu.exec(
       heading,
-    ) ?? /\s*[([]?\s*[x×]\s?(\d{1,3})\s*[)\]]?\s*$/u.exec(heading);
+    ) ?? /\s*[([]?\s*[x×]\s?(\d{1,3})\s*[)\]]?(?=\s*(?:\([^()]*\))?\s*$)/u.exec(heading);
   const word = found?.[1]?.toLowerCase() ?? '';
   const make = /^\d/u.test(word) ? Number(word) : COPIES.indexOf(word) + 1;
-  const name = found === null || make < 1 ? heading : heading.slice(0, found.index).trim();
+  const name =
+    found === null || make < 1
+      ? heading
+      : [heading.slice(0, found.index), heading.slice(found.index + found[0].length)]
+          .map((words) => words.trim())
+          .filter((words) => words !== '')
+          .join(' ');
   return name === '' || make < 1 ? { name: heading, make: 1 } : { name, make };
 }
 
@@ -304,6 +313,13 @@ function blocksOf(
   const told = rangeOf(row.label, sizes === null ? ranged : 1);
   const inside = row.only !== null && isWithin(row.only, row);
   const whole = oneLine(text.slice(row.from, row.to));
+  const isMany = told !== null && told.rows !== 1;
+  const closing = closingOf(row, text, isMany);
+  if (closing !== null) {
+    const items = row.items.filter(({ to }) => to <= closing.from);
+    const own = blocksOf({ ...row, items, to: closing.from }, text, form, sizes, ranged);
+    return [...own, { kind: 'prose', text: oneLine(text.slice(closing.from, row.to)) }];
+  }
   const again = repeatOf(row, told, sizes, form, whole, text);
   if (again !== null) return [again];
   if (row.label === null && row.items.length > 0 && row.items.every(endsWork))
@@ -318,12 +334,6 @@ function blocksOf(
   const lead = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
   const from = startAt + (startAt > row.from ? (lead?.[0].length ?? 0) : 0);
   const written = text.slice(from, row.to);
-  const closing = closingOf(row, text, range !== null && range.rows !== 1);
-  if (closing !== null) {
-    const items = row.items.filter(({ to }) => to <= closing.from);
-    const own = blocksOf({ ...row, items, to: closing.from }, text, form, sizes, ranged);
-    return [...own, { kind: 'prose', text: oneLine(text.slice(closing.from, row.to)) }];
-  }
   const count = countOf(row, text, from);
   const body = oneLine(written);
   const kept = count === null ? body : oneLine(text.slice(from, count));

@@ -379,6 +379,8 @@ export class Sorter {
     for (let i = line.from; i < end; i++) {
       const token = this.tokens[i]!;
       if (token.kind === 'word') continue;
+      // "Rep. 1st row": a word cut short, and no name.
+      if (/^rep(?:eat)?$/u.test(this.tokens[line.from]!.word)) return -1;
       const ends = i > line.from && [':', '-', ',', '.', '–'].includes(token.word);
       if (!ends || !this.tokens[i + 1]!.gap || !this.labelAt({ from: i + 1, to: line.to })) return -1;
       // "Brim: Rnd 14: …": a border's own word is no label before another.

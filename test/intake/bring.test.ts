@@ -252,6 +252,7 @@ test.each([
   ['4 sc per inch and 5 rows per inch', 4, 5, 1, 1, 'in'],
   ['16 sts = 10 cm, 12 rows = 8 cm', 16, 12, 10, 8, 'cm'],
   ['16 sc and 20 rows = 4" / 10 cm', 16, 20, 4, 4, 'in'],
+  ['11 tr. and 6 rows to 2 ins.', 11, 6, 2, 2, 'in'],
 ] as const)('a gauge: %s', (words, stitches, rows, width, height, unit) => {
   const { pattern } = brought(`Cloth\n\nGauge: ${words}\n\n${PANEL}`, 'us');
   expect(pattern.gauges).toMatchObject([
@@ -335,4 +336,115 @@ test('a pattern in small letters keeps its lines apart, and its heads', () => {
   expect(pattern.hooks.map(({ mm }) => mm)).toEqual([4]);
   expect(pattern.pieces.map(({ name }) => name)).toEqual(['crown', 'brim']);
   expect(rows.followed).toBe(rows.written);
+});
+
+test('rounds with bare numbers below a list of materials are rounds', () => {
+  const { pattern, rows } = brought(
+    `Pip the Dormouse
+
+You'll need:
+- worsted yarn in brown
+- 3.5mm hook, 2 safety eyes (8mm), fibrefill
+
+Head (brown)
+1. 6 sc in MR (6)
+2. 6 inc (12)
+3. (sc, inc) x6 (18)
+4-5. 18 sc (18)
+6. (sc, dec) x6 (12)
+Stuff.
+7. 6 dec (6)
+
+Ears x2 (cream)
+1. 5 sc in MR (5)
+2. 5 inc (10)`,
+    'us',
+  );
+  expect(countsOf(pattern)).toEqual([
+    { name: 'Head (brown)', counts: [6, 12, 18, 18, 18, 12, 6] },
+    { name: 'Ears (cream)', make: 2, counts: [5, 10] },
+  ]);
+  expect(rows.followed).toBe(rows.written);
+  expect(pattern.notions.map(({ name }) => name)).toEqual(['safety eyes (8mm)', 'fibrefill']);
+});
+
+test('a numbered list of materials stays one', () => {
+  const { pattern } = brought(
+    `Cloth\n\nMaterials\n1. Cotton yarn, 50 g / 100 m\n2. 4 mm hook\n\n${PANEL}`,
+    'us',
+  );
+  expect(pattern.pieces.map(({ name }) => name)).toEqual(['Panel']);
+  expect(pattern.yarns).toHaveLength(1);
+  expect(pattern.hooks.map(({ mm }) => mm)).toEqual([4]);
+});
+
+test('a foundation right below the gauge begins the rows', () => {
+  const { pattern, rows } = brought(
+    'POT HOLDER\nMATERIALS: WORSTED COTTON, 4 MM HOOK\nGAUGE: 4 SC = 1 INCH; 5 ROWS = 1 INCH.\nCH 25.\nROW 1: SC IN 2ND CH FROM HOOK AND IN EACH CH ACROSS. CH 1, TURN. (24 SC)\nROW 2: SC IN EACH SC ACROSS. CH 1, TURN.\nROWS 3-24: REPEAT ROW 2. FASTEN OFF.',
+    'us',
+  );
+  expect(countsOf(pattern)).toEqual([{ name: 'POT HOLDER', counts: [25, 24, 24, 24] }]);
+  expect(study(pattern).pieces[0]!.rows).toEqual([24]);
+  expect(rows).toEqual({ written: 4, followed: 4 });
+});
+
+test.each([
+  ['18 sts and 20 rows to 4 in in pattern', 'pattern'],
+  ['18 sts and 20 rows = 10 cm in V-stitch pattern', 'V-stitch pattern'],
+])('the stitch of a gauge: %s', (words, named) => {
+  const { pattern } = brought(`Cloth\n\nGauge: ${words}\n\n${PANEL}`, 'us');
+  expect(pattern.gauges[0]!.pattern).toBe(named);
+});
+
+test('the number of a hook is not the end of a sentence', () => {
+  const { pattern } = brought(`Cloth\n\nMaterials: 3-ply wool; a No. 9 crochet hook.\n\n${PANEL}`, 'us');
+  expect(pattern.notions).toEqual([]);
+  expect(pattern.hooks).toMatchObject([{ purpose: expect.stringContaining('No. 9') }]);
+});
+
+test('shaping goes on with the piece that it stands in', () => {
+  const { pattern, rows } = brought(
+    `Vest\n\n${PANEL}\nRow 2: Ch 1, sc in each st across, turn. (8 sc)\n\nShape Armholes\nRow 3: Ch 1, sc in next 6 sts, turn, leaving rem sts unworked. (6 sc)`,
+    'us',
+  );
+  expect(countsOf(pattern)).toEqual([{ name: 'Panel', counts: [9, 8, 8, 6] }]);
+  expect(pattern.pieces[0]!.blocks.map(({ type }) => type)).toContain('heading');
+  expect(rows).toEqual({ written: 4, followed: 4 });
+});
+
+test('a gauge that names rounds is no round', () => {
+  const { pattern } = brought(`Cloth\n\nGauge\nRounds 1–3 measure 6 cm across.\n\n${PANEL}`, 'us');
+  expect(pattern.pieces.map(({ name }) => name)).toEqual(['Panel']);
+  expect(pattern.notes.map(({ text }) => text)).toContain('Rounds 1–3 measure 6 cm across.');
+});
+
+test('marks of plain text that stand for bold letters are no words', () => {
+  const { pattern, rows } = brought(
+    `# Gorse Coaster
+
+**Designer:** Wren Tallow
+
+## Materials
+- Cotton DK
+- 3.5 mm hook
+
+## Coaster
+
+**Rnd 1** – In a magic ring: ch 3 (counts as dc), 11 dc; sl st to join. **(12 dc)**
+**Rnd 2** – Ch 3 (counts as dc), 1 dc in same st, 2 dc in each st around; sl st to join. **(24 dc)**
+**Rnd 3** – Ch 3 (counts as dc), 1 dc in same st, dc in next st, \\*2 dc in next st, dc in next st\\*; repeat \\* to \\* around; sl st to join. **(36 dc)**`,
+    'us',
+  );
+  expect(pattern.about).toMatchObject({ title: 'Gorse Coaster', designer: 'Wren Tallow' });
+  expect(countsOf(pattern)).toEqual([{ name: 'Coaster', counts: [12, 24, 36] }]);
+  expect(rows).toEqual({ written: 3, followed: 3 });
+  expect(JSON.stringify(pattern)).not.toContain('**');
+});
+
+test('two stars where a repeat is cut short stay', () => {
+  const { pattern } = brought(
+    'Strip\n\nStrip\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (11 sc)\nRow 2: Ch 1, *sc in next st, ch 1, sk next st**, sc in next st, ch 1, sk next st; rep from * across, ending last rep at **, sc in last st, turn.',
+    'us',
+  );
+  expect(JSON.stringify(pattern)).toContain('**');
 });

@@ -107,6 +107,17 @@ export const older: readonly RowCase[] = [
     counts: [null, 8, 16, 24],
   },
   {
+    name: 'a repeat that is cut short before an ordinal is no name of a piece',
+    terms: 'uk',
+    text: lines(
+      '40 ch.',
+      '1st Row: 1 dc in 2nd ch from hook, 1 dc in each ch to end. (39 dc)',
+      '2nd Row: 1 ch, 1 dc in each dc to end.',
+      'Rep. 2nd row until work measures 13 ins.',
+    ),
+    counts: [40, 39, 39, 39],
+  },
+  {
     name: 'each loop of a plain row is its stitches UK',
     terms: 'uk',
     text: lines(
