@@ -388,5 +388,7 @@ export function gaugeIn(
     )
     .replace(named === '' ? /$^/u : named, ' ')
     .trim();
-  return { gauge, whole: other === '' };
+  // A hook that the materials do not list stays in words, for the edit to find.
+  const isKnown = mm === undefined || hook !== undefined;
+  return { gauge, whole: other === '' && isKnown };
 }

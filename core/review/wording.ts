@@ -191,6 +191,22 @@ const CHOICES: readonly Choice[] = [
     ],
   },
   {
+    id: 'chains',
+    everywhere: false,
+    ways: [
+      {
+        name: '"ch 3"',
+        pattern: /(?<![\p{L}\p{N}-])ch \d+(?! ?(?:sps?|spaces?|lps?|loops?)(?!\p{L}))(?!\d)/giu,
+        write: (other) => other.replace(/(?<=ch)(?=\d)/iu, ' '),
+      },
+      {
+        name: '"ch3"',
+        pattern: /(?<![\p{L}\p{N}-])ch\d+(?! ?(?:sps?|spaces?|lps?|loops?)(?!\p{L}))(?!\d)/giu,
+        write: (other) => other.replace(/ /u, ''),
+      },
+    ],
+  },
+  {
     id: 'cross',
     everywhere: false,
     ways: ['x', '×'].map((mark) => ({

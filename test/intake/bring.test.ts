@@ -396,6 +396,15 @@ test.each([
   expect(pattern.gauges[0]!.pattern).toBe(named);
 });
 
+test('a hook that only the gauge names is not lost', () => {
+  const { pattern } = brought(
+    `Cloth\n\nMaterials: DK yarn, 5 mm hook\nGauge: 16 sts and 12 rows = 10 cm in hdc with 5.5 mm hook\n\n${PANEL}`,
+    'us',
+  );
+  expect(pattern.gauges[0]!.hook).toBeNull();
+  expect(pattern.notes.map(({ text }) => text).join(' ')).toContain('5.5 mm hook');
+});
+
 test('the number of a hook is not the end of a sentence', () => {
   const { pattern } = brought(`Cloth\n\nMaterials: 3-ply wool; a No. 9 crochet hook.\n\n${PANEL}`, 'us');
   expect(pattern.notions).toEqual([]);

@@ -369,6 +369,14 @@ export const editing: readonly Planted[] = [
     fix: 'st',
   },
   {
+    name: 'chains written close up',
+    plant: reword('back-2', 'Ch1, sc in each st across, turn.'),
+    code: 'wording-differs',
+    node: 'back-2',
+    words: 'Ch1',
+    saying: ['"ch 3"'],
+  },
+  {
     name: 'a full stop where others have a comma',
     plant: reword('back-2', 'Ch 1, sc in each st across. Turn.'),
     code: 'wording-differs',
