@@ -392,6 +392,18 @@ describe('what a chart shows', () => {
     expect(drawing.notes.join(' ')).toContain('Round 2 does not come out as it is written');
   });
 
+  test('stitches on a few chains over a long way stand on those chains, not along the way', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 25.');
+      work.row('Sc in 2nd ch from hook and in each ch across, turn. (24 sc)');
+      work.row('Ch 1, sc in next 6 sts, ch 3, sk next 12 sts, sc in last 6 sts, turn. (12 sc)');
+      work.row('Ch 1, sc in each st and ch across, turn. (15 sc)');
+    });
+    const made = named(rowGroup(drawing, 2), 'stitch t1').map(lengthOf);
+    expect(made).toHaveLength(15);
+    for (const length of made) expect(length).toBeLessThan(1.5 * Math.min(...made));
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

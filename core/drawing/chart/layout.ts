@@ -108,11 +108,13 @@ function arcLength(arc: Arc): number {
   return length;
 }
 
+/** A few chains over a long way stay together in its middle: the room that each takes there. */
+const LOOSE = 1.12;
+
 /** Middles of `chains` chains on an arc, evenly along it, each with the direction in which it lies. */
 export function alongArc(arc: Arc, chains: number): readonly { at: Point; way: Point }[] {
   const whole = arcLength(arc);
-  // A few chains over a long way stay together in its middle.
-  const total = Math.min(whole, chains * 1.12);
+  const total = Math.min(whole, chains * LOOSE);
   const lead = (whole - total) / 2;
   const points: { at: Point; way: Point }[] = [];
   let done = 0;
@@ -155,12 +157,16 @@ export function standOn(
   if (placed.arc !== null) {
     const forwards = dot(minus(placed.arc.to, placed.arc.from), right) >= 0;
     const { chain } = node.making ?? { chain: null };
-    // A row that goes back meets the last chain first.
-    const part = chain === null ? 0 : (chain - 0.5) / foot.site.chains;
-    const own = node.way === foot.way ? part : 1 - part;
-    const t = chain === null ? 0.5 + (forwards ? 1 : -1) * aside * 0.24 : own;
-    const at = onArc(placed.arc, Math.min(0.95, Math.max(0.05, t)));
-    return plus(at, placed.up, 0.16);
+    const { chains } = foot.site;
+    if (chain !== null) {
+      // A row that goes back meets the last chain first.
+      const nth = node.way === foot.way ? chain - 1 : chains - chain;
+      const spot = alongArc(placed.arc, chains)[nth];
+      if (spot !== undefined) return plus(spot.at, placed.up, 0.16);
+    }
+    const taken = Math.min(1, (chains * LOOSE) / arcLength(placed.arc));
+    const t = 0.5 + (forwards ? 1 : -1) * aside * 0.24 * taken;
+    return plus(onArc(placed.arc, t), placed.up, 0.16);
   }
   if (foot.kind === 'ring') return plus(placed.top, right, aside * 0.3);
   return plus(placed.top, right, aside * 0.1);
