@@ -6,7 +6,7 @@
 import { gaugeOf } from '../study/gauge.ts';
 import type { Study } from '../study/index.ts';
 import type { PieceStudy } from '../study/pieces.ts';
-import { MOST_FOLLOWED } from '../study/worked.ts';
+import { followedRows } from '../study/taped.ts';
 import type { Length } from '../trade/units.ts';
 import { type Assembly, assembliesOf, grainOf } from './assembly.ts';
 import type { What } from './outline.ts';
@@ -107,8 +107,10 @@ export function focusOf({ pattern }: Pick<Study, 'pattern'>): number {
 
 function whyNot(piece: PieceStudy, study: Study): string {
   const { name } = piece.piece;
-  if (grainOf(piece, study) === null) return missing(name, 'gauge');
-  if (piece.rows.some((rows) => rows > MOST_FOLLOWED)) return missing(name, 'too-long');
+  const grain = grainOf(piece, study);
+  if (grain === null) return missing(name, 'gauge');
+  if (piece.rows.some((_, size) => followedRows(piece, size, grain.row) === null))
+    return missing(name, 'too-long');
   const [first] = hinderedIn(piece, study);
   if (first !== undefined) return hindered(name, first.row, first.why, null);
   return missing(name, 'rows');

@@ -313,6 +313,13 @@ describe('a piece, worked out by hand', () => {
     ]);
   });
 
+  test('a length of more rows than can be drawn is told as such', () => {
+    const blocks = [f('Ch 41.'), r(SC), r(EVEN), r('Rep Row 2 until piece measures 9000 cm.')];
+    expect(schematicsOf(study(alone(blocks))).missing.map(({ why }) => why)).toEqual([
+      'Piece has more rows than can be drawn.',
+    ]);
+  });
+
   test('a piece that comes to nothing in every size is not drawn, and it is told why', () => {
     const blocks = [f('Ch 10.'), r(SC), r('Ch 1, sk next 9 sts, sc in each rem st across, turn.'), r(EVEN)];
     const { drawings, missing } = schematicsOf(study(alone(blocks)));
