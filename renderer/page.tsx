@@ -5,6 +5,7 @@ import type { Answer, OpenedFile, Start } from '../app/host/host.ts';
 import type { FoundHost } from './host/find.tsx';
 import { loadLaterPartsAtRest } from './shell/later.ts';
 import { Studio } from './shell/studio.ts';
+import { giveTyped } from './shell/typed.ts';
 import { Window } from './shell/window.tsx';
 import { manuscriptPlugins } from './write/plugins.ts';
 
@@ -21,7 +22,7 @@ export async function drawStudio(
   start: Start,
   read: Promise<Answer<OpenedFile>> | null,
 ): Promise<void> {
-  const studio = new Studio({ host, start, plugins: manuscriptPlugins, today });
+  const studio = new Studio({ host, start, plugins: manuscriptPlugins, today, giveTyped });
   createRoot(root).render(
     <StrictMode>
       <Window studio={studio} />

@@ -4,6 +4,10 @@
  */
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 
+/** Whether a key in a field is one of the window's: undoing what is being typed is the field's own. */
+export const isForWindow = ({ ctrlKey, metaKey, key }: KeyboardEvent, isDirty: boolean): boolean =>
+  (ctrlKey || metaKey) && !(isDirty && key.toLowerCase() === 'z');
+
 /** What is typed in a field, following the document; and the handlers that give it or take it back. */
 export function useDraft(value: string, give: (typed: string) => boolean) {
   const [typed, setTyped] = useState(value);

@@ -20,7 +20,12 @@ export function Modal({ title, onClose, children, buttons, className }: ModalPro
   useLayoutEffect(() => {
     const element = dialog.current;
     if (element !== null && !element.open) element.showModal();
-    return () => element?.close();
+    return () => {
+      // A caret left in a field of the dialog goes with it, and the field that gets the focus back has none: it looks
+      // ready and takes no letter (Chromium).
+      if (element?.contains(document.activeElement)) getSelection()?.removeAllRanges();
+      element?.close();
+    };
   }, []);
   return (
     <dialog

@@ -66,6 +66,8 @@ export interface StudioParts {
   /** Plugins of the manuscript for a new desk. */
   readonly plugins: (studio: Studio) => readonly Plugin[];
   readonly today: () => string;
+  /** Gives the document what is being typed in a field. */
+  readonly giveTyped: () => void;
 }
 
 export class Studio {
@@ -277,6 +279,7 @@ export class Studio {
 
   /** Asks about what no file holds; false when the maker wants to stay. Nothing is let go of yet. */
   async #mayLeave(): Promise<boolean> {
+    this.#parts.giveTyped();
     if (!this.#view.desk?.isUnsaved) return true;
     const choice = await new Promise<'save' | 'lose' | 'stay'>((answer) =>
       this.ask({ kind: 'save-before', answer }),

@@ -18,21 +18,31 @@ import { useLaterParts } from './later.ts';
 import { NoticeLine } from './notice.tsx';
 import { Strips } from './strips.tsx';
 import type { Place, Studio } from './studio.ts';
+import { giveTyped, isModalOpen } from './typed.ts';
+
+/** What can be done while a form stands over the window. */
+const IN_FORMS: ReadonlySet<CommandName> = new Set(['save', 'undo', 'redo', 'text-larger', 'text-smaller']);
 
 const isCommand = (name: string): name is CommandName => COMMANDS.some((entry) => entry.name === name);
 
 export function Window({ studio }: { readonly studio: Studio }) {
   const commands = useMemo(() => new Commands(studio), [studio]);
   useEffect(() => {
+    const run = (name: CommandName): boolean => {
+      // A form keeps what is typed in it until it is put in: only what can be done within it is done.
+      if (isModalOpen() && !IN_FORMS.has(name)) return true;
+      giveTyped();
+      return commands.run(name);
+    };
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing) return;
       const name = commandOf(event);
       if (name === null || studio.view().dialog !== null) return;
-      if (commands.run(name)) event.preventDefault();
+      if (run(name)) event.preventDefault();
     };
     window.addEventListener('keydown', onKey);
     const stop = studio.onCommand((name) => {
-      if (isCommand(name)) commands.run(name);
+      if (isCommand(name)) run(name);
     });
     return () => {
       window.removeEventListener('keydown', onKey);
@@ -61,6 +71,7 @@ function Settled() {
   }, [theme, textScale]);
   useEffect(() => {
     const onLeave = (event: BeforeUnloadEvent) => {
+      giveTyped();
       void studio.journal?.flush();
       if (studio.view().desk?.isUnsaved) event.preventDefault();
     };

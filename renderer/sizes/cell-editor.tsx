@@ -1,5 +1,6 @@
 /** The field that a cell becomes while an amount is typed in it. It gives what was typed; whether that is an amount is not for it to say. */
 import { useEffect, useRef, useState } from 'react';
+import { isForWindow } from '../parts/fields.tsx';
 
 /** The field in a cell. `onEnd` gets the key that leads on from it, "" to stay, null when the focus went elsewhere. */
 export function CellEditor({
@@ -44,7 +45,7 @@ export function CellEditor({
         end(null);
       }}
       onKeyDown={(event) => {
-        event.stopPropagation();
+        if (!isForWindow(event, typed !== text)) event.stopPropagation();
         if (event.nativeEvent.isComposing) return;
         const { key, shiftKey } = event;
         if (key === 'Escape') end('');

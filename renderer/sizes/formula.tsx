@@ -6,6 +6,7 @@ import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef, use
 import type { LineRule } from '../../core/document/attributes.ts';
 import type { Finding } from '../../core/finding.ts';
 import type { LineTrial } from '../analysis/report.ts';
+import { isForWindow } from '../parts/fields.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
 import { sizesWords } from '../words/sizes.ts';
@@ -151,7 +152,7 @@ function FormulaEditor({
         onBlur={() => end(text, false)}
         onKeyDown={(event) => {
           if (event.nativeEvent.isComposing) return;
-          event.stopPropagation();
+          if (!isForWindow(event, text !== value)) event.stopPropagation();
           if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
             setOpen(true);
             const by = event.key === 'ArrowDown' ? 1 : -1;

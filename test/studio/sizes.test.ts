@@ -318,7 +318,7 @@ test('the keys of filling are taken in the place Sizes only, wherever the focus 
   const before = await grid().textContent();
   expect(await pressed()).toEqual([true, true]);
   expect(await grid().textContent()).toBe(before);
-  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').getByRole('button', { name: 'Cancel' }).click();
   for (const place of ['1', '3', '4', '5']) {
     await page.keyboard.press(`Control+${place}`);
     await page.locator('.sizes-tools').waitFor({ state: 'detached' });
