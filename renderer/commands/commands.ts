@@ -4,6 +4,7 @@
  */
 import type { CommandName } from '../../app/host/commands.ts';
 import type { Place, Studio } from '../shell/studio.ts';
+import { shellWords } from '../words/shell.ts';
 import { spellingWords } from '../words/spelling.ts';
 
 export interface Action {
@@ -33,8 +34,8 @@ export class Commands {
       ['export', { ready: open, run: () => studio.go('print') }],
       ['start', { ready: open, run: () => void studio.closePattern() }],
       ['close', { ready: open, run: () => void studio.closePattern() }],
-      ['undo', { ready: () => desk()?.view().canUndo ?? false, run: () => void desk()?.undo() }],
-      ['redo', { ready: () => desk()?.view().canRedo ?? false, run: () => void desk()?.redo() }],
+      ['undo', { ready: () => desk()?.view().canUndo ?? false, run: () => step(studio, 'undo') }],
+      ['redo', { ready: () => desk()?.view().canRedo ?? false, run: () => step(studio, 'redo') }],
       ['commands', { ready: always, run: () => studio.ask({ kind: 'commands' }) }],
       ['keys', { ready: always, run: () => studio.ask({ kind: 'keys' }) }],
       ['about', { ready: always, run: () => studio.ask({ kind: 'about' }) }],
@@ -72,6 +73,31 @@ export class Commands {
       for (const [name, action] of entries) if (this.#lent.get(name) === action) this.#lent.delete(name);
     };
   }
+}
+
+/** Where each part of the document is seen. */
+const SEEN: Readonly<Record<string, readonly [Place, ...Place[]]>> = {
+  cover: ['write', 'materials'],
+  sizing: ['sizes'],
+  materials: ['materials'],
+  specials: ['write', 'materials'],
+  closing: ['write', 'materials'],
+  charts: ['drawings'],
+  workbook: ['workbook', 'review'],
+};
+
+/** Undoes or does again. The history is one over all places: what is not seen from this one is told. */
+function step(studio: Studio, way: 'undo' | 'redo'): void {
+  const { desk, place } = studio.view();
+  if (desk === null) return;
+  const before = desk.view().document;
+  desk[way]();
+  const after = desk.view().document;
+  const seen = after.children
+    .filter((part, at) => part !== before.child(at))
+    .map(({ type }) => SEEN[type.name] ?? (['write'] as const));
+  const [first] = seen;
+  if (first !== undefined && !seen.flat().includes(place)) studio.tell(shellWords.stepped(way, first[0]));
 }
 
 function switchSpelling(studio: Studio): void {

@@ -28,6 +28,8 @@ export const shellWords = {
   readingOther: (on: Terms, of: Terms) =>
     `You are reading in ${on === 'us' ? 'US' : 'UK'} terms. The pattern is written in ${of === 'us' ? 'US' : 'UK'} terms, and typing goes on there.`,
   backToOwn: (terms: Terms) => `Back to ${terms === 'us' ? 'US' : 'UK'} terms`,
+  stepped: (way: 'undo' | 'redo', place: keyof typeof PLACE_WORDS) =>
+    `${way === 'undo' ? 'Undone' : 'Done again'} in ${PLACE_WORDS[place]}.`,
   saved: 'Saved',
   notSaved: 'Changes not saved',
   neverSaved: 'Not saved in a file yet',

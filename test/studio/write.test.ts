@@ -198,6 +198,22 @@ describe('one undoing', () => {
     expect(await words(2).textContent()).toBe('Ch 1, turn.');
     await eventually(sentence).not.toBe(before);
   });
+
+  test('tells of what another place shows', async () => {
+    await endOf(0);
+    await page.keyboard.type(' Turn.');
+    await page.keyboard.press('Control+2');
+    await page.locator('.sizes').waitFor();
+    await page.keyboard.press('Control+z');
+    await page.getByText('Undone in Write.').waitFor();
+    await page.keyboard.press('Control+Shift+z');
+    await page.getByText('Done again in Write.').waitFor();
+    await page.keyboard.press('Control+1');
+    expect(await words(0).textContent()).toContain('Turn.');
+    await page.keyboard.press('Control+z');
+    await eventually(() => words(0).textContent()).not.toContain('Turn.');
+    expect(await page.getByText('Undone in Write.').count()).toBe(0);
+  });
 });
 
 describe('an input method', () => {
