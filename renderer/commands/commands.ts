@@ -97,7 +97,8 @@ function step(studio: Studio, way: 'undo' | 'redo'): void {
     .filter((part, at) => part !== before.child(at))
     .map(({ type }) => SEEN[type.name] ?? (['write'] as const));
   const [first] = seen;
-  if (first !== undefined && !seen.flat().includes(place)) studio.tell(shellWords.stepped(way, first[0]));
+  const isUnseen = first !== undefined && !seen.flat().includes(place);
+  studio.tell(isUnseen ? shellWords.stepped(way, first[0]) : null);
 }
 
 function switchSpelling(studio: Studio): void {
