@@ -5,7 +5,7 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useLentCommands } from '../commands/context.ts';
-import { useDesk, useSettledDeskView, useStudio } from '../shell/hooks.ts';
+import { useDesk, useDeskView, useSettledDeskView, useStudio } from '../shell/hooks.ts';
 import { outlineWords } from '../words/outline.ts';
 import { insertPiece } from '../write/commands/insert.ts';
 import { pieceOf } from '../write/commands/where.ts';
@@ -19,6 +19,8 @@ export function Outline() {
   const pattern = useSettledDeskView((view) => view.pattern);
   const byNode = useSettledDeskView((view) => view.report.byNode);
   const selection = useSettledDeskView((view) => view.state.selection);
+  /** Nothing is written while the pattern is read in the other terms. */
+  const mayWrite = useDeskView((view) => view.reading.terms === view.pattern.terms);
   const tree = useRef<HTMLDivElement>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
   /** The part that the tree's keys stand on; null = where the caret is. */
@@ -68,7 +70,7 @@ export function Outline() {
   const add = (): void => {
     desk.run(insertPiece);
     const made = pieceOf(desk.view().state);
-    studio.tell(outlineWords.added);
+    studio.say(outlineWords.added);
     if (made !== null) studio.goTo(made.node.attrs.id, 0, 0);
   };
 
@@ -196,9 +198,11 @@ export function Outline() {
             </button>
           </fieldset>
         )}
-        <button type="button" onClick={add}>
-          {outlineWords.add}
-        </button>
+        {mayWrite && (
+          <button type="button" onClick={add}>
+            {outlineWords.add}
+          </button>
+        )}
       </div>
     </div>
   );

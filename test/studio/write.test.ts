@@ -256,6 +256,11 @@ describe('the other market’s terms', () => {
     expect(await page.getByRole('textbox', { name: 'Manuscript' }).getAttribute('contenteditable')).toBe(
       'false',
     );
+    // Nor can a piece be added that nobody could write.
+    expect(await page.getByRole('button', { name: 'Add a piece' }).count()).toBe(0);
+    await page.keyboard.press('Control+2');
+    await page.getByLabel('Tension, panel stitches').waitFor();
+    await page.keyboard.press('Control+1');
     await page.getByRole('button', { name: 'US terms', exact: true }).click();
     await expect.poll(() => page.locator('.converted').count()).toBe(0);
     await endOf(1);
