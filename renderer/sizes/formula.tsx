@@ -157,8 +157,10 @@ function FormulaEditor({
             setOpen(true);
             const by = event.key === 'ArrowDown' ? 1 : -1;
             setActive((now) => Math.max(-1, Math.min(options.length - 1, now + by)));
+          } else if (event.key === 'Tab' && shown[active] !== undefined) {
+            take(shown[active]);
           } else if (event.key === 'Enter') {
-            if (active >= 0 && shown[active] !== undefined) take(shown[active]);
+            if (shown[active] !== undefined) take(shown[active]);
             else end(text, true);
           } else if (event.key === 'Escape') {
             if (shown.length > 0 && text !== value) setOpen(false);

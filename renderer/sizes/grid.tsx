@@ -64,7 +64,9 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
   const deeds = useGridDeeds(place, reported, onTell);
   useGridClipboard(grid, focus.row >= 0 && focus.column >= 0, deeds);
 
-  const lineAtFocus = lines[focus.row]?.id ?? null;
+  /** Until somebody was in the grid, none of its lines was chosen. */
+  const [isEntered, setEntered] = useState(false);
+  const lineAtFocus = (isEntered ? lines[focus.row]?.id : undefined) ?? null;
   useEffect(() => onLine(lineAtFocus), [onLine, lineAtFocus]);
 
   const begin = (cell: CellAt, typed: string | null) => {
@@ -130,7 +132,9 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
       }}
       onFocus={(event) => {
         const cell = cellFrom(event.target);
-        if (cell !== null) place.came(cell);
+        if (cell === null) return;
+        setEntered(true);
+        place.came(cell);
       }}
     >
       <thead>

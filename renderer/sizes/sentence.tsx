@@ -5,7 +5,7 @@ import type { Finding } from '../../core/finding.ts';
 import { useDraft } from '../parts/fields.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
-import { sizesWords } from '../words/sizes.ts';
+import { fieldName, sizesWords } from '../words/sizes.ts';
 import { setRule, spreadValues } from './edits.ts';
 import { FormulaSlot } from './formula.tsx';
 import { type FieldName, fieldOf, formulaFieldOf, partsOf, ruleOf, ruleWith } from './rule-fields.ts';
@@ -48,7 +48,7 @@ function Slot({
   const pattern = useDeskView((view) => view.pattern);
   const { terms, say } = useReader();
   const rule = ruleOf(line);
-  const label = sizesWords.field(line.name || sizesWords.unnamedLine, sizesWords.fields[field]);
+  const label = sizesWords.field(say(line.name, 'prose') || sizesWords.unnamedLine, fieldName(field, terms));
   const now = fieldOf(rule, field, pattern, terms, (text) => say(text, 'prose'));
   const give = (typed: string): boolean => {
     const next: LineRule | null =

@@ -226,5 +226,9 @@ export const sizesWords = {
   },
 } as const;
 
+/** What a field of a line's sentence is called in the reader's market. */
+export const fieldName = (field: keyof typeof sizesWords.fields, terms: Terms): string =>
+  field === 'gauge' && terms === 'uk' ? 'Tension' : sizesWords.fields[field];
+
 /** What a kind of line is called, for the list of kinds. */
 export const kindOf = ({ kind }: Pick<Line, 'kind'>): string => sizesWords.kinds[kind];

@@ -185,7 +185,7 @@ test('a formula is typed with names offered and mistakes told before it is given
   await page.keyboard.type('bust + eas');
   await page.getByRole('option', { name: 'ease', exact: true }).waitFor();
   await page.keyboard.press('ArrowDown');
-  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
   await page.keyboard.type(' + bsut');
   await page.locator('.trial.error', { hasText: 'bsut' }).waitFor();
   for (let i = 0; i < 7; i++) await page.keyboard.press('Backspace');
@@ -203,6 +203,10 @@ test('a line is added, named and removed; who names a line is said before it goe
   await page.keyboard.type('strap');
   await page.keyboard.press('Enter');
   await eventually(() => rowOf('strap').count()).toBe(1);
+  // Nobody was in the sheet before: it is the last.
+  expect(await page.locator('th.line-head').last().getAttribute('data-line')).toBe(
+    await rowOf('strap').locator('th').first().getAttribute('data-line'),
+  );
   await page.keyboard.press('Escape');
   await page.keyboard.press('Delete');
   const dialog = page.getByRole('dialog');
