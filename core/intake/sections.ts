@@ -3,7 +3,7 @@
  * by the heads that the trade sets over them. Every line comes out again in one part; none is read here.
  */
 import { isTradeWord } from '../trade/known-words.ts';
-import { oneLine } from './written.ts';
+import { oneLine, type PassageOptions, readPassage, type Written } from './written.ts';
 
 /** A part of a pattern by what its head announces. `opening`: what stands before any head. */
 export type PartName =
@@ -260,6 +260,10 @@ export function withNamesMarked(lines: readonly string[]): readonly string[] {
     return isPiece ? `## ${line.replace(ADORNED, '')}` : line;
   });
 }
+
+/** Reads a passage that is pasted: rows, with the names of pieces over them. */
+export const readPasted = (text: string, options: PassageOptions): Written =>
+  readPassage(withNamesMarked(text.split('\n')).join('\n'), options);
 
 /** Parts of the lines of a passage, in their order. Joined again they are the passage. */
 export function sectionsOf(text: string): readonly Section[] {

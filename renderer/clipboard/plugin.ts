@@ -12,8 +12,8 @@ import { checkTree } from '../../core/document/check.ts';
 import { schema } from '../../core/document/schema.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { type Passage, passageOfText } from '../../core/intake/passage.ts';
+import { readPasted } from '../../core/intake/sections.ts';
 import { cellsOfTabs, isTabbed, textOfTable } from '../../core/intake/table.ts';
-import { readPassage } from '../../core/intake/written.ts';
 import { normaliseName } from '../../core/notation/index.ts';
 import { freshId } from '../desk/identity.ts';
 import { isPicture, takeFiles } from '../photos/putting.ts';
@@ -106,7 +106,7 @@ export function pastePassage(view: EditorView, studio: Studio, passage: Passage)
   const desk = studio.view().desk;
   if (desk === null) return false;
   const { pattern } = desk.view();
-  const written = readPassage(passage.text, {
+  const written = readPasted(passage.text, {
     terms: pattern.terms,
     names: namesOf(studio),
     sizes: pattern.sizes.map(({ label }) => label),

@@ -8,7 +8,7 @@ import { compose } from '../../core/document/compose.ts';
 import type { Block, Pattern } from '../../core/document/pattern.ts';
 import { project } from '../../core/document/project.ts';
 import { passageOfText } from '../../core/intake/passage.ts';
-import { readPassage } from '../../core/intake/written.ts';
+import { readPasted } from '../../core/intake/sections.ts';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { study } from '../../core/study/study.ts';
 import { pasteWritten } from '../../renderer/clipboard/pasting.ts';
@@ -27,7 +27,7 @@ function pasted(text: string, pattern: Pattern = blank, node = 'row-first', offs
     plugins: [identity()],
     selection: TextSelection.create(document, at),
   });
-  const written = readPassage(passageOfText(text).text, {
+  const written = readPasted(passageOfText(text).text, {
     terms: pattern.terms,
     names: [],
     sizes: pattern.sizes.map(({ label }) => label),
@@ -86,6 +86,15 @@ describe('rows', () => {
     [
       'Row 1: Ch 1, sc across.\nRow 2: Ch 1, hdc across.\nRows 3–8: Rep Rows 1 and 2 three times.',
       ['Ch 1, sc across.', 'Ch 1, hdc across.', 'repeat 0–1 for 6'],
+    ],
+    // What ends the piece stands behind the repeat.
+    [
+      'Row 1: Ch 1, sc across.\nRows 2-10: Rep Row 1.\nFasten off, leaving a long tail.',
+      ['Ch 1, sc across.', 'repeat 0–0 for 9', 'text: Fasten off, leaving a long tail.'],
+    ],
+    [
+      'Row 1: Ch 1, sc across.\nRows 2-10: Rep Row 1, fasten off.',
+      ['Ch 1, sc across.', 'repeat 0–0 for 9', 'text: Fasten off.'],
     ],
     // What it says twice it says differently: the reader asks.
     [
@@ -185,6 +194,14 @@ describe('pieces', () => {
     const { pattern } = pasted(text);
     expect(pattern.pieces.map(({ name, make }) => `${name} ×${make}`)).toEqual(['Back ×2', 'Sleeve ×1']);
     expect(blocksTold(pattern.pieces[1]!.blocks)).toEqual(['round: 6 sc in magic ring.']);
+  });
+
+  test('a name behind the end of another piece begins one, with how many are made', () => {
+    const { pattern } = pasted(
+      'Back\nCh 24.\nRow 1: Sc in 2nd ch from hook and in each ch across. (23 sc)\nRows 2–9: Rep Row 1.\nFasten off.\n\nSLEEVE (make 2)\nRnd 1: 6 sc in magic ring. (6)',
+    );
+    expect(pattern.pieces.map(({ name, make }) => `${name} ×${make}`)).toEqual(['Back ×1', 'SLEEVE ×2']);
+    expect(blocksTold(pattern.pieces[0]!.blocks).at(-1)).toBe('text: Fasten off.');
   });
 
   test('after a piece that is written, all are new', () => {
