@@ -318,7 +318,8 @@ function blocksOf(
   if (closing !== null) {
     const items = row.items.filter(({ to }) => to <= closing.from);
     const own = blocksOf({ ...row, items, to: closing.from }, text, form, sizes, ranged);
-    return [...own, { kind: 'prose', text: oneLine(text.slice(closing.from, row.to)) }];
+    const words = oneLine(text.slice(closing.from, row.to));
+    return [...own, { kind: 'prose', text: words.charAt(0).toUpperCase() + words.slice(1) }];
   }
   const again = repeatOf(row, told, sizes, form, whole, text);
   if (again !== null) return [again];
