@@ -8,10 +8,14 @@ export function wordsIn(text: string): readonly string[] {
 }
 
 /** Words of makers' prose that a general dictionary lacks (common practice, no source). */
-const IN_PROSE = `amigurumi aran armband armbands armhole armholes beanie cabled colourwork colorwork cowl
-  crocheted crocheter crocheters crocheting drawstring fingering fiber fibre frogging garter granny grannies
-  neckband neckbands neckline necklines picot picots pom pompom pompoms raglan raglans ribbing selvedge selvage
-  slouchy stash superwash tassel tassels underarm underarms unworked woollen worsted yardage yoke yokes`;
+const IN_PROSE = `amigurumi appliqué aran armband armbands armhole armholes backstitch backstitched backstitching
+  beadwork beanie buttonband buttonbands cabled cardi colourwork colorwork cowl crewneck crocheted crocheter
+  crocheters crocheting drawstring earflap earflaps earwarmer fiberfill fibrefill fingering fiber fibre frogged
+  frogging garter granny grannies handwash heathered icord intarsia laceweight mercerised mercerized neckband
+  neckbands neckline necklines ombre picot picots pom pompom pompoms raglan raglans reblock ribbing selvedge selvage
+  shawlette slipstitch slipstitched slipstitching slouchy stash superwash swatching tassel tassels thumbhole
+  thumbholes tinking topstitch topstitched topstitching tunisian underarm underarms unworked whipstitch whipstitched
+  whipstitching widthwise woollen worsted yardage yarnover yarnovers yoke yokes`;
 
 const words: ReadonlySet<string> = new Set(
   [
