@@ -91,7 +91,7 @@ function headOf(piece: Piece, { pattern, report, reading }: DeskView): string {
     start.kind === 'chain'
       ? blockWords.startsChain
       : blockWords.startsEdges(
-          names(start.edges.map((edge) => edge.piece)),
+          names(start.edges.flatMap(({ kind, piece: of }) => (kind === 'seam' || of === '' ? [] : [of]))),
           stitches === null ? null : String(stitches),
         ),
     blockWords.side(piece.firstSide),
