@@ -1,15 +1,16 @@
 /** The place "Write": the manuscript in one scroller with what stands beside it, and the forms over it. */
 import type { Command } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
-import { useMemo, useRef, useState } from 'react';
+import { type RefObject, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { CommandName } from '../../app/host/commands.ts';
 import { PasteNoteStrip } from '../clipboard/note.tsx';
 import type { Action } from '../commands/commands.ts';
 import { useLentCommands } from '../commands/context.ts';
+import type { Desk } from '../desk/desk.ts';
 import { FindBar } from '../find/bar.tsx';
 import { Ledger } from '../ledger/ledger.tsx';
 import { PhotoCommands } from '../photos/commands.tsx';
-import { useStudio } from '../shell/hooks.ts';
+import { useDesk, useStudio } from '../shell/hooks.ts';
 import type { Studio } from '../shell/studio.ts';
 import { SpellingPanel } from '../spelling/panel.tsx';
 import { writeWords } from '../words/write.ts';
@@ -31,13 +32,14 @@ export function WritePlace() {
   const [editor, setEditor] = useState<EditorView | null>(null);
   const sheet = useRef<HTMLDivElement>(null);
   useLentCommands(useMemo(() => (editor === null ? {} : actionsOf(editor, studio)), [editor, studio]));
+  const scroller = useWhereItWasLeft(editor);
   useTarget(editor);
   return (
     <>
       {editor !== null && <FindBar editor={editor} />}
       <PasteNoteStrip />
       {editor !== null && <PhotoCommands editor={editor} />}
-      <div className="write">
+      <div className="write" ref={scroller}>
         <div className="sheet" ref={sheet}>
           <Manuscript popups={popups} onEditor={setEditor} />
           {editor !== null && <Ledger editor={editor} />}
@@ -49,6 +51,30 @@ export function WritePlace() {
       </div>
     </>
   );
+}
+
+/** The first text that was in view when another place came to the front, and how far from the top it stood. */
+const leftAt = new WeakMap<Desk, { readonly text: number; readonly below: number }>();
+
+/** Comes back to what was in view. By a text, because what stands above it takes its full height a moment later. */
+function useWhereItWasLeft(editor: EditorView | null): RefObject<HTMLDivElement | null> {
+  const desk = useDesk();
+  const scroller = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = scroller.current;
+    if (editor === null || element === null) return;
+    const texts = () => [...element.querySelectorAll('.manuscript .words')];
+    const below = (text: Element) => text.getBoundingClientRect().top - element.getBoundingClientRect().top;
+    const left = leftAt.get(desk);
+    const there = left && texts()[left.text];
+    if (there) element.scrollTop += below(there) - left.below;
+    return () => {
+      const all = texts();
+      const first = all.findIndex((text) => below(text) >= 0);
+      if (first >= 0) leftAt.set(desk, { text: first, below: below(all[first]!) });
+    };
+  }, [desk, editor]);
+  return scroller;
 }
 
 const BLOCKS: readonly BlockKind[] = ['row', 'round', 'repeat', 'shaping', 'prose', 'heading'];

@@ -330,6 +330,25 @@ test('a piece offers its next row and a repeat, and a row that is not written ye
   await expect.poll(() => piece.locator('.repeat').count()).toBe(repeats + 1);
 });
 
+test('a piece that starts from edges names the pieces, and takes no seam for one', async () => {
+  const head = page.locator('.piece', { hasText: 'Neckband' }).last().locator('.piece-head');
+  await eventually(() => head.textContent()).toBe(
+    'Make one · starts from Back, Left Front Shoulder, Front, Right Front Shoulder (102 sts) · first row is the right side',
+  );
+});
+
+test('coming back to Write, the caret is in view again', async () => {
+  await words(20).click();
+  await page.keyboard.press('Control+5');
+  await page.locator('.review').waitFor();
+  await page.keyboard.press('Control+1');
+  await page.locator('.manuscript').waitFor();
+  await expect
+    .poll(() => words(20).evaluate((row) => row.getBoundingClientRect().top), { timeout: 20_000 })
+    .toBeLessThan(900);
+  expect(await words(20).evaluate((row) => row.getBoundingClientRect().top)).toBeGreaterThan(0);
+});
+
 test('a new piece is not told at once that nothing is written in it', async () => {
   await page.locator('.manuscript').getByRole('button', { name: 'Add a piece' }).click();
   await page.locator('.finding-whole.error').waitFor();
