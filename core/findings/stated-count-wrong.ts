@@ -14,13 +14,17 @@ function replacements(
   if (written.length === 1) {
     const [worked, stated] = [shared(facts, 'worked'), shared(facts, 'stated')];
     const everywhere = facts.length >= sizes || facts[0]!.size === null;
+    // None of what is counted: it is called by another name than it was worked by, and 0 is not what is meant.
+    if (worked === 0) return null;
     return everywhere && typeof worked === 'number' && stated === written[0] ? [worked] : null;
   }
   if (written.length !== sizes || facts.some(({ size }) => size === null)) return null;
   const corrected = [...written];
   for (const { size, fact } of facts) {
     if (number(fact.data, 'stated') !== written[size!]) return null;
-    corrected[size!] = number(fact.data, 'worked');
+    const worked = number(fact.data, 'worked');
+    if (worked === 0) return null;
+    corrected[size!] = worked;
   }
   return corrected;
 }

@@ -36,7 +36,7 @@ import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
 import { readExcept, readSkip } from './skips.ts';
 import { readSpelled } from './spelled.ts';
-import { suggestion } from './suggestions.ts';
+import { suggestion, suggestionBehindNumber } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { readWork, readWorkTogether } from './work.ts';
@@ -384,10 +384,15 @@ function readUnread(c: Cursor): Item[] {
   const span = c.span(start);
   const first = c.tokens[start]!;
   const single = c.at === start + 1 && first.kind === 'word';
+  const isBehindNumber = !first.gap && c.tokens[start - 1]?.kind === 'number';
   c.fact('word-not-read', span, {
     words: c.words(span),
     expected: 'stitch',
-    suggestion: single ? suggestion(first.word, c.lexicon) : null,
+    suggestion: !single
+      ? null
+      : isBehindNumber
+        ? suggestionBehindNumber(first.word)
+        : suggestion(first.word, c.lexicon),
   });
   const unread: Item = { type: 'unread', ...span };
   // The place behind an unknown stitch is understood, but there is nothing to put in it.

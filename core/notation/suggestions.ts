@@ -3,9 +3,13 @@
  */
 import type { Lexicon } from './lexicon.ts';
 
+/** The word meant by one that is mistyped behind a stitch and its number ("sc2tg"): only "tog" can stand there. */
+export const suggestionBehindNumber = (word: string): string | null => (oneEdit(word, 'tog') ? 'tog' : null);
+
 /** Nearest known word to a mistyped one, one edit away, or null. */
 export function suggestion(word: string, lexicon: Lexicon): string | null {
   if (word.length < 2 || word.length > 24) return null;
+  if (word === 'sl') return 'sl st';
   const single = word.replace(/(.)\1/u, '$1');
   const known = [...lexicon.bases.keys(), ...PLAIN_WORDS, ...lexicon.names, ...lexicon.runs.keys()];
   // A letter typed twice is the likeliest slip; then two letters exchanged; then any one letter.

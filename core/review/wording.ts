@@ -16,7 +16,7 @@ interface Way {
   /** Finds its uses; the whole match is the use. */
   readonly pattern: RegExp;
   /** The use written this way, from the same use written another way; null where that takes more than a word. */
-  readonly write: ((other: string) => string) | null;
+  readonly write: ((other: string) => string | null) | null;
 }
 
 interface Choice {
@@ -79,7 +79,8 @@ const sign = (
   ways: Object.entries(names).map(([mark, name]) => ({
     name,
     pattern: new RegExp(around(mark.replace(/[.]/u, '\\.')), 'giu'),
-    write: () => mark,
+    // A full stop has a capital behind it, and another sign a small letter: that takes more than the sign.
+    write: (other) => (mark === '.' || other === '.' ? null : mark),
   })),
 });
 

@@ -210,6 +210,10 @@ describe('a fix', () => {
     expect(fixesOf(text, count, 'stated-count-wrong', sizes)).toBe(replacement);
   });
 
+  it('is none for a count of what was not worked at all', () => {
+    expect(fixesOf('(11 hdc)', { ...count, worked: 0, noun: 't2' }, 'stated-count-wrong')).toBeNull();
+  });
+
   it.each([
     ['other-terms', 'htr', { words: 'htr', taken: 't2', terms: 'us' }, 'hdc'],
     ['other-terms', 'half treble', { words: 'half treble', taken: 't2', terms: 'us' }, null],

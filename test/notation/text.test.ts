@@ -150,6 +150,15 @@ describe('a text', () => {
     expect(fact!.data).toEqual({ words: 'ddc', expected: 'stitch', suggestion: 'dc' });
   });
 
+  it.each([
+    ['Row 1: sl in each st across.', 'sl', 'sl st'],
+    ['Row 1: sc2tg, sc across.', 'tg', 'tog'],
+    ['Row 1: sc2qq, sc across.', 'qq', null],
+  ])('names the word meant: %s', (text, words, suggestion) => {
+    const [fact] = readText(text, { terms: 'us' }).pieces[0]!.rows[0]!.facts;
+    expect(fact!.data).toMatchObject({ words, suggestion });
+  });
+
   it('is empty for no text', () => {
     expect(readText('  \n\n ', { terms: 'us' })).toEqual({ sizes: null, pieces: [], facts: [] });
   });

@@ -16,8 +16,8 @@ export interface Planted {
   readonly words?: string;
   readonly sizes?: readonly number[];
   readonly saying?: readonly (string | RegExp)[];
-  /** What the fix puts in their place. */
-  readonly fix?: string;
+  /** What the fix puts in their place; null where there is none. */
+  readonly fix?: string | null;
 }
 
 export const all =
@@ -382,6 +382,14 @@ export const editing: readonly Planted[] = [
     code: 'wording-differs',
     node: 'back-2',
     words: '.',
+    fix: null,
+  },
+  {
+    name: 'a semicolon where others have a comma',
+    plant: reword('back-2', 'Ch 1, sc in each st across; turn.'),
+    code: 'wording-differs',
+    node: 'back-2',
+    words: ';',
     fix: ',',
   },
   {
