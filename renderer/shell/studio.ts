@@ -320,10 +320,11 @@ export class Studio {
       else this.ask({ kind: 'not-saved', message, again: () => void this.#saveIn(ref, stamp) });
       return false;
     }
-    const { file, stamp: now } = answer.value;
+    const { file, stamp: now, notKept } = answer.value;
     desk.savedAs({ ref: file, stamp: now, readOnly: false, heldElsewhere: false }, document);
     if (!desk.isUnsaved) await this.#journal?.forget();
-    this.say(shellWords.saved);
+    if (notKept === null) this.say(shellWords.saved);
+    else this.trouble(shellWords.notKept.title, shellWords.notKept.text);
     return true;
   }
 

@@ -41,6 +41,10 @@ export const shellWords = {
   cancel: 'Cancel',
   save: 'Save',
   dontSave: 'Don’t save',
+  notKept: {
+    title: 'Saved, but the version before was not kept',
+    text: 'Your pattern is in its file. What the file held before could not be put among the earlier versions: the folder where Turnchain keeps them cannot be written in, or its disk is full.',
+  },
   openFailed: 'The pattern could not be opened',
   notLoaded: {
     title: 'This part of the studio could not be loaded',

@@ -20,6 +20,8 @@ let studio: Studio;
 let page: Page;
 /** Whether the disk has no room for anything new. */
 let isFull: boolean;
+/** Whether what a file held before cannot be kept. */
+let isVersionLost: boolean;
 
 /** The bytes of a pattern of this title. */
 const bytesOf = (title: string): Uint8Array =>
@@ -40,6 +42,7 @@ const bytesOf = (title: string): Uint8Array =>
 async function openFile(): Promise<void> {
   const disk = failingDisk((step, path) => {
     if (isFull && step === 'writeFile' && path.startsWith(folder)) throw broken('ENOSPC');
+    if (isVersionLost && step === 'writeFile' && path.includes('versions')) throw broken('ENOSPC');
   });
   studio = await openStudio({ open: file, disk });
   page = await studio.window();
@@ -48,6 +51,7 @@ async function openFile(): Promise<void> {
 
 beforeEach(async () => {
   isFull = false;
+  isVersionLost = false;
   folder = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'files-')));
   file = join(folder, 'jetty.turnchain');
   fs.writeFileSync(file, bytesOf('Jetty'));
@@ -253,4 +257,14 @@ test('an earlier version is put back after saving what was there, and is saved i
   await expect.poll(() => title().textContent()).toBe('Jetty');
   await save();
   expect(await page.getByRole('dialog').count()).toBe(0);
+});
+
+test('a save that could not keep the version before says so', async () => {
+  isVersionLost = true;
+  await write('My ');
+  await page.keyboard.press('Control+s');
+  const told = dialog('Saved, but the version before was not kept');
+  await told.getByText('Your pattern is in its file.').waitFor();
+  await told.getByRole('button', { name: 'Close' }).click();
+  expect(await state()).toContain('· Saved');
 });
