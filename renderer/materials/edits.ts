@@ -24,10 +24,25 @@ export function setItem<K extends Attributed>(
   return transaction;
 }
 
+/** Thousands set apart as in English: "1,200". */
+const THOUSANDS = /^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/u;
+
 /** A number above or at zero, with a comma or a point; null when it is none. Empty = undefined. */
 export function readNumber(typed: string, most = 1_000_000): number | null | undefined {
-  const text = typed.trim().replace(',', '.');
+  const bare = typed.trim();
+  const text = THOUSANDS.test(bare) ? bare.replaceAll(',', '') : bare.replace(',', '.');
   if (text === '') return undefined;
   const number = Number(text);
   return Number.isFinite(number) && number >= 0 && number <= most ? number : null;
+}
+
+/** Metres in a yard, exactly (international yard). */
+const YARD = 0.9144;
+
+/** Metres of yarn; yards where the maker says so ("170 yd"), to a tenth of a metre. Null and undefined as above. */
+export function readMetres(typed: string): number | null | undefined {
+  const [, text, unit] = /^(.*?)\s*(m|met(?:re|er)s?|yds?\.?|yards?)?$/iu.exec(typed.trim()) ?? [];
+  const number = readNumber(text ?? '');
+  if (number == null || unit === undefined || /^m/iu.test(unit)) return number;
+  return Math.round(number * YARD * 10) / 10;
 }

@@ -8,7 +8,7 @@ import { ChoiceField, DraftField } from '../parts/fields.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
 import { materialsWords } from '../words/materials.ts';
-import { readNumber, setItem } from './edits.ts';
+import { readMetres, readNumber, setItem } from './edits.ts';
 import { ItemList } from './list.tsx';
 import { WordsField } from './words-field.tsx';
 
@@ -46,8 +46,9 @@ function YarnFields({ yarn, index }: { readonly yarn: Yarn; readonly index: numb
       className="short"
       value={yarn[name] === null ? '' : String(yarn[name])}
       fault={materialsWords.notANumber}
+      note={name === 'ballMetres' ? words.yards : undefined}
       onGive={(typed) => {
-        const number = readNumber(typed);
+        const number = name === 'ballMetres' ? readMetres(typed) : readNumber(typed);
         return number === null ? false : set({ [name]: number ?? null });
       }}
       numeric
@@ -121,7 +122,7 @@ function Amounts({
               value={yarn.metres[id] === undefined ? '' : String(yarn.metres[id])}
               fault={materialsWords.notANumber}
               onGive={(typed) => {
-                const number = readNumber(typed);
+                const number = readMetres(typed);
                 if (number === null) return false;
                 const { [id]: _, ...others } = yarn.metres;
                 return set({ metres: number === undefined ? others : { ...others, [id]: number } });

@@ -87,6 +87,7 @@ export const materialsWords = {
     fibre: 'Fibre',
     ballGrams: 'Grams in a ball',
     ballMetres: 'Metres in a ball',
+    yards: 'or yards, as “170 yd”',
     metres: 'Metres for each size',
     metresFor: (yarn: string, size: string) => `Metres of ${yarn}, size ${size}`,
     balls: (n: number) => many(n, 'ball', 'balls'),

@@ -37,7 +37,7 @@ export const workbookWords = {
     piece: 'For',
     grams: 'Grams',
     metres: 'Metres',
-    metresNote: 'when you know them; else they follow from the ball',
+    metresNote: 'when you know them (or yards, as “170 yd”); else they follow from the ball',
     addUse: 'Add a weight',
     removeUse: (n: number) => `Remove: weight ${n}`,
     remove: 'Remove',

@@ -1,6 +1,6 @@
 /** What a making used: weights or lengths of yarn, for all of it or piece by piece. */
 import type { Making, Use } from '../../core/document/workbook.ts';
-import { readNumber } from '../materials/edits.ts';
+import { readMetres, readNumber } from '../materials/edits.ts';
 import { ChoiceField, DraftField } from '../parts/fields.tsx';
 import { useDeskView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
@@ -30,7 +30,7 @@ export function Uses({
       fault={workbookWords.notANumber}
       numeric
       onGive={(typed) => {
-        const number = readNumber(typed);
+        const number = key === 'metres' ? readMetres(typed) : readNumber(typed);
         return number === null ? false : change(index, { [key]: number ?? null });
       }}
     />
