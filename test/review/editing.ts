@@ -995,6 +995,10 @@ export const sound: readonly {
     except: ['pieces-do-not-meet'],
   },
   {
+    name: 'short forms that only the labels of rows have',
+    plant: (pattern) => ({ ...pattern, abbreviations: { RS: 'right side', WS: 'wrong side' } }),
+  },
+  {
     name: 'a typed length that the rows are worked on to',
     plant: all(
       withPiece('pocket', 'Pocket'),
