@@ -47,6 +47,35 @@ const inBack = (
   pieces: base.pieces.map((own) => (own.id === 'back' ? { ...own, blocks: edit(own.blocks) } : own)),
 });
 
+test('two versions brought in apart, whose ids only count, are paired by their words', () => {
+  const counted = (words: readonly string[]): Pattern => ({
+    ...base,
+    pieces: [
+      piece(
+        'back',
+        'Back',
+        words.map((text, i) => row(`b${i}`, text, i === 0 ? { form: 'foundation' } : {})),
+      ),
+    ],
+  });
+  const begin = ['Ch 6.', 'Sc in 2nd ch from hook and in each ch across, turn.'];
+  const rest = [
+    'Ch 1, 2 sc in first st, sc in each st across, turn.',
+    'Ch 2 (counts as hdc), hdc in each st across, turn.',
+    'Ch 1, sc2tog over first 2 sts, sc in each st across.',
+  ];
+  const before = counted([...begin, ...rest]);
+  const after = counted([...begin, 'Ch 1, sc blo in each st across, turn.', ...rest]);
+  expect(
+    compared(after, before)
+      .filter(({ part }) => part === 'Back')
+      .map(told),
+  ).toEqual([
+    'Back | added | Row 2 (WS) | – → Ch 1, sc blo in each st across, turn. (5 sts)',
+    'Back | renumbered | Row 3 (RS) to Row 5 (RS) | Row 2 (WS) to Row 4 (WS) → Row 3 (RS) to Row 5 (RS)',
+  ]);
+});
+
 describe('a planted change is told at its place', () => {
   test('words of a row, with the count that follows, and every row that they reach', () => {
     const after = inBack((blocks) =>

@@ -36,6 +36,19 @@ function common(
   return pairs;
 }
 
+/**
+ * Do the ids of two lists go on from one another? In one file that was edited a block keeps its id; in two that were
+ * each brought in from words the ids only count, and one row more moves all behind it.
+ */
+function isOneFile(
+  before: readonly Item[],
+  after: readonly Item[],
+  byId: ReadonlyMap<string, number>,
+): boolean {
+  const kept = before.filter(({ id, text }) => id !== null && after[byId.get(id) ?? -1]?.text === text);
+  return common(before, after, (x, y) => x.text === y.text).length <= kept.length + 1;
+}
+
 /** Pairs in the order of the new list; what is gone stands where it stood. */
 export function aligned(before: readonly Item[], after: readonly Item[]): readonly Pair[] {
   const partner = new Map<number, number>();
@@ -45,10 +58,12 @@ export function aligned(before: readonly Item[], after: readonly Item[]): readon
     taken.add(j);
   };
   const byId = new Map(after.flatMap(({ id }, j) => (id === null ? [] : [[id, j] as const])));
-  before.forEach(({ id }, i) => {
-    const j = id === null ? undefined : byId.get(id);
-    if (j !== undefined && !taken.has(j)) pair(i, j);
-  });
+  const matchIds = (): void => {
+    before.forEach(({ id }, i) => {
+      const j = id === null ? undefined : byId.get(id);
+      if (j !== undefined && !taken.has(j) && !partner.has(i)) pair(i, j);
+    });
+  };
   const rest = (list: readonly Item[], has: (n: number) => boolean) =>
     list.map((_, n) => n).filter((n) => !has(n));
   const match = (same: (x: Item, y: Item) => boolean): void => {
@@ -61,8 +76,10 @@ export function aligned(before: readonly Item[], after: readonly Item[]): readon
     );
     for (const [i, j] of found) pair(a[i]!, b[j]!);
   };
+  if (isOneFile(before, after, byId)) matchIds();
   match((x, y) => x.text === y.text && x.label === y.label);
   match((x, y) => x.text === y.text);
+  matchIds();
   match((x, y) => x.label !== '' && x.label === y.label);
   // A sentence that was worded otherwise stands where the other stood.
   const gaps = (i: number, j: number) => before[i - 1] !== undefined && partner.get(i - 1) === j - 1;
