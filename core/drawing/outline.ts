@@ -90,6 +90,33 @@ export function outlineOf(
         ),
       ]);
     }
+    case 'half-circle': {
+      const r = shape.rows * grain.row;
+      const edge = arc({ x: 0, y: r }, r, r, Math.PI, 2 * Math.PI);
+      edge.push(edge[0]!);
+      return closed(edge, [
+        measured(
+          id,
+          'across',
+          'across',
+          0,
+          lengthOfCount(2 * shape.rows, row),
+          { x: -r, y: r },
+          { x: r, y: r },
+          'above',
+        ),
+        measured(
+          id,
+          'up',
+          'height',
+          0,
+          lengthOfCount(shape.rows, row),
+          { x: r, y: 0 },
+          { x: r, y: r },
+          'right',
+        ),
+      ]);
+    }
     case 'corners':
       return cornered(shape, grain, stitch, row, id);
     case 'oval': {

@@ -69,6 +69,7 @@ const NOTES: Readonly<Record<SketchNote, string>> = {
   'half-round': 'Rounds are drawn lying flat: each width is half of the way round.',
   down: 'The first round lies at the top.',
   'down-rows': 'The first row lies at the top.',
+  'half-circle': 'The rows grow as half a circle does, and are drawn as one.',
   'opening-somewhere': 'An opening is drawn at the side; the rows say where it comes.',
 };
 

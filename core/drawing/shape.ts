@@ -24,6 +24,8 @@ export type PieceShape =
   | { readonly form: 'circle'; readonly rounds: number }
   /** The same with corners; `span` is the stitches of the last round. */
   | { readonly form: 'corners'; readonly corners: number; readonly span: number; readonly rounds: number }
+  /** Rows about a middle that lie flat, half round it. */
+  | { readonly form: 'half-circle'; readonly rows: number }
   /** Rounds about a chain. */
   | { readonly form: 'oval'; readonly chains: number; readonly rounds: number }
   /** Two wings at a spine: `span` is the stitches of the last row, `spine` and `edge` what each row adds to a wing there. */
@@ -100,6 +102,8 @@ export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions):
   if (ground === null && rows.every((row) => !row.round)) {
     const wings = wingsOf(rows);
     if (wings !== null) return wings;
+    if (chains <= 10 && liesHalfRound(rows, spansIn(all), grain))
+      return { form: 'half-circle', rows: rows.length };
   }
   const lay = layRows(all, grain, ground);
   return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay, rows) };
@@ -127,6 +131,26 @@ function isClosed(first: WorkedRow, chains: number): boolean {
 
 function liesFlat(span: number, rounds: number, grain: Grain): boolean {
   return span * grain.stitch >= FLAT * 2 * Math.PI * rounds * grain.row;
+}
+
+/** Rows whose ends are no further from half of the way round than this part lie as a half circle. */
+const HALF_ROUND = 0.25;
+
+/** Does a fan from a few chains grow all along its rows, as fast as half a circle does? */
+function liesHalfRound(rows: readonly WorkedRow[], spans: readonly number[], grain: Grain): boolean {
+  if (rows.length < 4 || spans[0]! > 12) return false;
+  const outer = spans.map((span, i) => (span * grain.stitch) / (Math.PI * (i + 1) * grain.row));
+  const isHalf = outer.slice(Math.floor(rows.length / 3)).every((part) => Math.abs(part - 1) <= HALF_ROUND);
+  if (!isHalf) return false;
+  const growing = rows.filter((_, i) => i > 0 && spans[i]! > spans[i - 1]!);
+  const spread = growing.filter((row) => {
+    const origins = originsOf(row);
+    if (origins === null) return false;
+    const made = new Map<number, number>();
+    for (const feet of origins.feet) if (feet.length === 1) made.set(feet[0]!, (made.get(feet[0]!) ?? 0) + 1);
+    return [...made.values()].filter((n) => n > 1).length >= 4;
+  });
+  return spread.length * 2 > growing.length;
 }
 
 /** How many corners the last rounds have: places that several stitches go into with a space between, or three. */

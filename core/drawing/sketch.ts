@@ -34,7 +34,8 @@ export type SketchNote =
   | 'half-round'
   | 'down'
   | 'down-rows'
-  | 'opening-somewhere';
+  | 'opening-somewhere'
+  | 'half-circle';
 
 /** Longer than this for its breadth, a piece is broken. */
 const LONG = 7;
@@ -49,6 +50,7 @@ export function sketchOf(assembly: Assembly, study: Study, size: number): Sketch
   const { standing } = drawn;
   const { shape } = standing;
   const down = shape.form === 'laid' && (shape.down || hangsFromCrown(assembly.piece, study, size));
+  if (shape.form === 'half-circle') notes.add('half-circle');
   if (down) notes.add(shape.lay.strands[0]!.rows[0]!.round ? 'down' : 'down-rows');
   const total = totalOf(drawn, assembly.piece.piece.id);
   const outline = down ? turned(withTotal(drawn.outline, total)) : withTotal(drawn.outline, total);

@@ -212,6 +212,28 @@ describe('a piece, worked out by hand', () => {
     expect(notes).toContain('down-rows');
   });
 
+  test('a fan that grows all along its rows lies as a half circle', () => {
+    // 7 dc more in every row: at 20 stitches and 9 rows to 10 cm the last of 6 rows, 42 dc or 21 cm, goes half round a
+    // circle of 6.67 cm (20.9 cm).
+    const grow = (n: number) =>
+      n === 0
+        ? 'Ch 3 (counts as dc), dc in same st, 2 dc in each st across, turn.'
+        : `Ch 3 (counts as dc), dc in same st, dc in each of next ${n} sts, *2 dc in next st, dc in each of next ${n} sts; rep from * across, turn.`;
+    const blocks = [
+      f('Ch 4.'),
+      r('6 dc in 4th ch from hook (skipped chs count as dc), turn. (7 dc)'),
+      ...times(5, (i) => r(grow(i))),
+    ];
+    const pattern = alone(blocks);
+    const gauges = [{ ...pattern.gauges[0]!, rows: 9 }];
+    const [drawing] = schematicsOf(study({ ...pattern, gauges })).drawings;
+    expect(told(drawing!)).toEqual({ Across: 13.333, Height: 6.667 });
+    expect(drawing!.sketches[0]!.notes).toContain('half-circle');
+    // In rows twice as low the same stitches lie in folds, and no half circle is promised.
+    const folds = schematicsOf(study({ ...pattern, gauges: [{ ...gauges[0]!, rows: 18 }] })).drawings[0]!;
+    expect(told(folds)).not.toHaveProperty('Across');
+  });
+
   test('the side of a hat hangs from the crown that it is worked on from', () => {
     const base = alone([]);
     const crown = [
