@@ -404,6 +404,53 @@ describe('what a chart shows', () => {
     for (const length of made) expect(length).toBeLessThan(1.5 * Math.min(...made));
   });
 
+  test.each([
+    [
+      'a ring of yarn',
+      'Make a magic ring, ch 3 (counts as dc), 11 dc in ring, join with sl st in top of ch-3. (12 dc)',
+    ],
+    [
+      'a ring of chains',
+      'Ch 4, join with sl st to form a ring, ch 3 (counts as dc), 11 dc in ring, join with sl st in top of ch-3. (12 dc)',
+    ],
+  ])('rounds from %s are not said to stand on fewer chains', (_, begin) => {
+    const { of, chart } = drawn((work) => {
+      work.round(begin);
+      work.round(
+        'Ch 3 (counts as dc), dc in same st, 2 dc in each st around, join with sl st in top of ch-3. (24 dc)',
+      );
+      for (const n of [1, 2])
+        work.round(
+          `Ch 3 (counts as dc), dc in same st, dc in next ${n} sts, *2 dc in next st, dc in next ${n} sts; rep from * around, join with sl st in top of ch-3. (${24 + 12 * n} dc)`,
+        );
+    }, null);
+    const third = of.pattern.pieces[0]!.blocks[2]!;
+    const plan = planChart(of, { ...chart, first: third.id });
+    expect(plan.notes.map(({ kind }) => kind)).not.toContain('fewer');
+    expect(plan.rows.map(({ trace }) => trace.sites.length)).toEqual([36, 48]);
+  });
+
+  test('a piece that begins on another keeps its turning chain', () => {
+    const { of } = drawn((work) => {
+      work.foundation('Ch 45.');
+      work.row('Dc in 4th ch from hook (skipped chs count as dc) and in each ch across, turn. (43 dc)');
+    });
+    const work = new Writer('edging');
+    const row = work.row(
+      'Ch 1, sc in first st, *sk next 2 sts, 5 dc in next st, sk next 2 sts, sc in next st; rep from * across.',
+    );
+    const [main] = of.pattern.pieces;
+    const edging = work.piece(
+      'Edging',
+      { kind: 'edges', edges: [{ piece: main!.id, kind: 'top', amount: null, which: 1 }], round: false },
+      'RS',
+    );
+    const both = study({ ...of.pattern, pieces: [main!, edging] });
+    const drawing = drawChart(both, { ...chartOf('edging', row.id, row.id) }, US);
+    expect(namesIn(drawing.parts[0]!.shapes)).toContain('turning 1');
+    expect(drawing.notes.join(' ')).not.toContain('stands on 2');
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

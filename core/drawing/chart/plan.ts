@@ -254,6 +254,8 @@ function onFewer(
     if (tried === null || tried.work.facts.some((facts) => facts.some(spoils))) return null;
     const rows = tried.rows.filter(({ block }) => block >= skip).slice(0, drawn.length);
     if (rows.length < drawn.length) return null;
+    // A ring, or a chain that only turns, is no ground of so many stitches: another number leaves the rows as wide.
+    if (rows[0]!.trace.below.length >= whole) return null;
     const repeats = drawn.some((row) => passesOf(row) > 1);
     const enough = rows.every((row, i) => passesOf(drawn[i]!) < 2 || passesOf(row) >= 2);
     const alike = rows.every((row, i) => sameEdges(row, drawn[i]!));
@@ -287,6 +289,8 @@ function onFewer(
       return fits(tried, 0);
     });
   }
+  // What begins on another piece has no chain of its own; its first chain turns.
+  if (piece.piece.start.kind !== 'chain') return null;
   const rows = rowBlocks(full.blocks);
   const trees = rows.map((row) => instead.get(row.id) ?? study.readings.row(row));
   const skip = full.blocks.findIndex(({ id }) => id === piece.piece.blocks[from]!.id);
