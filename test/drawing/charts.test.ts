@@ -451,6 +451,19 @@ describe('what a chart shows', () => {
     expect(drawing.notes.join(' ')).not.toContain('stands on 2');
   });
 
+  test('stitches that go back over others are told so in words', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 11.');
+      work.row('Sc in 2nd ch from hook and in each ch across, turn. (10 sc)');
+      work.row(
+        'Ch 3 (counts as dc), *sk next st, dc in next st, dc in skipped st; rep from * to last st, dc in last st, turn. (10 dc)',
+      );
+    });
+    expect(drawing.parts[0]!.alt).toContain(
+      'ch 3 (counts as dc), [skip 1, dc, dc in a stitch passed over] 4 times, dc.',
+    );
+  });
+
   test('every chain of a foundation carries its stitch where the turning chain is made anew', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 12.');

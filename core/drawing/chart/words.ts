@@ -57,15 +57,21 @@ function tokensOf(row: ChartRow, terms: Terms): string[] {
           : abbreviation(node, terms);
     }
   };
+  const wayOf = nodes.flatMap(({ feet }) => (feet[0] === undefined ? [] : (placeOf.get(feet[0].site) ?? [])));
+  const onwards = (wayOf.at(-1) ?? 0) < (wayOf[0] ?? 0) ? -1 : 1;
+  /** The place farthest on that has been worked into. */
   let met: number | null = null;
   for (let i = 0; i < nodes.length; i++) {
     const node = nodes[i]!;
     const at = node.feet[0] === undefined ? undefined : placeOf.get(node.feet[0].site);
+    let back = '';
     if (at !== undefined && !row.trace.round) {
-      const skipped = met === null ? 0 : between(below, met, at);
+      const isBack = met !== null && (at - met) * onwards < 0;
+      const skipped = met === null || isBack ? 0 : between(below, met, at);
       if (skipped > 0) tokens.push(`skip ${skipped}`);
       const end = node.feet[node.feet.length - 1]!;
-      met = placeOf.get(end.site) ?? at;
+      if (isBack) back = ' in a stitch passed over';
+      else met = placeOf.get(end.site) ?? at;
     }
     let end = i;
     for (let k = i + 1; k < nodes.length; k++) {
@@ -77,10 +83,17 @@ function tokensOf(row: ChartRow, terms: Terms): string[] {
     if (end > i) {
       const inner = counted(nodes.slice(i, end + 1).map(word));
       const { kind } = node.feet[0]!;
-      const place = kind === 'space' ? 'in one space' : kind === 'ring' ? 'in the ring' : 'in one place';
+      const place =
+        back !== ''
+          ? 'in one place passed over'
+          : kind === 'space'
+            ? 'in one space'
+            : kind === 'ring'
+              ? 'in the ring'
+              : 'in one place';
       tokens.push(`${inner.length > 1 ? `(${inner.join(', ')})` : inner[0]} ${place}`);
       i = end;
-    } else tokens.push(word(node));
+    } else tokens.push(`${word(node)}${back}`);
   }
   return tokens;
 }
