@@ -132,32 +132,29 @@ const more = (after: string, of: string, rows: number, ...labels: readonly strin
   ]);
 
 /** A ball worked in a spiral, which the finishing sews on. */
-const spiral: Plant = all(
-  (pattern) => ({
-    ...pattern,
-    pieces: [
-      ...pattern.pieces,
-      {
-        ...piece('knob', 'Knob'),
-        blocks: [
-          ...[
-            '6 sc in magic ring.',
-            '2 sc in each st around.',
-            'Sc in each st around.',
-            'Sc in each st around.',
-          ].map(
-            (text, i): Block => ({
-              ...(row(`knob-${i}`, text) as Extract<Block, { type: 'row' }>),
-              form: 'round',
-            }),
-          ),
-          { type: 'prose', id: 'knob-5', text: written('Fasten off.'), sizes: null },
-        ],
-      },
-    ],
-  }),
-  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, written('Sew the knob to the front.')] }),
-);
+const roundsOf = (words: readonly string[]): Plant =>
+  all(
+    (pattern) => ({
+      ...pattern,
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...piece('knob', 'Knob'),
+          blocks: [
+            ...['6 sc in magic ring.', ...words].map(
+              (text, i): Block => ({
+                ...(row(`knob-${i}`, text) as Extract<Block, { type: 'row' }>),
+                form: 'round',
+              }),
+            ),
+            { type: 'prose', id: 'knob-end', text: written('Fasten off.'), sizes: null },
+          ],
+        },
+      ],
+    }),
+    (pattern) => ({ ...pattern, finishing: [...pattern.finishing, written('Sew the knob to the front.')] }),
+  );
+const spiral = roundsOf(['2 sc in each st around.', 'Sc in each st around.', 'Sc in each st around.']);
 
 export const withPiece =
   (id: string, name: string): Plant =>
@@ -538,6 +535,20 @@ export const editing: readonly Planted[] = [
     code: 'rounds-contradicted',
     node: 'notes:0',
     words: 'in a spiral',
+  },
+  {
+    name: 'joined rounds that are called a spiral, with the last one left open',
+    plant: all(
+      roundsOf([
+        ...Array.from({ length: 9 }, () => 'Ch 1, sc in each st around; join with sl st in first sc.'),
+        'Ch 1, sc in next 3 sts, leave rem sts unworked.',
+      ]),
+      note('The knob is worked in a spiral.'),
+    ),
+    code: 'rounds-contradicted',
+    node: 'notes:0',
+    words: 'in a spiral',
+    saying: ['in rounds that are joined'],
   },
   {
     name: 'a right side that is the wrong one',
@@ -973,6 +984,16 @@ export const sound: readonly {
       ]),
     ),
     except: ['length-in-words-off', 'pieces-do-not-meet'],
+  },
+  {
+    name: 'a spiral whose last round is joined',
+    plant: all(
+      roundsOf([
+        ...Array.from({ length: 5 }, () => 'Sc in each st around.'),
+        'Sc in each st around; join with sl st in first sc.',
+      ]),
+      note('The knob is worked in a spiral.'),
+    ),
   },
   { name: 'a spiral that the notes announce', plant: all(spiral, note('The knob is worked in a spiral.')) },
   {

@@ -1,6 +1,7 @@
 /** A note says how the work goes (rows, joined rounds, a spiral), and no piece is worked so. */
 import { quote, text } from '../../findings/phrases.ts';
 import type { Study } from '../../study/index.ts';
+import { workedRows } from '../../study/worked.ts';
 import { found, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
 import { tellsHow } from '../texts.ts';
@@ -44,11 +45,20 @@ const claims = looking((text, kind): readonly Claim[] =>
       ),
 );
 
+/** Part of the rows of a piece that has to be worked in a way for the piece to be: one round alone only ends it. */
+const ENOUGH = 0.2;
+
 /** How the pieces are really worked. */
 function formsOf({ pieces }: Study): ReadonlySet<Form> {
   const forms = new Set<Form>();
-  for (const { fabrics, piece } of pieces) {
-    for (const fabric of fabrics) if (fabric !== null && fabric.form !== 'chain') forms.add(fabric.form);
+  for (const own of pieces) {
+    const { fabrics, piece } = own;
+    const size = fabrics.findIndex((fabric) => fabric !== null);
+    const rows = size < 0 ? [] : (workedRows(own, size) ?? []).filter((row) => !row.onlyFoundation);
+    const made = new Map<Form, number>();
+    for (const { fabric } of rows)
+      if (fabric.form !== 'chain') made.set(fabric.form, (made.get(fabric.form) ?? 0) + 1);
+    for (const [form, times] of made) if (times >= ENOUGH * rows.length) forms.add(form);
     if (piece.blocks.some((block) => block.type === 'row' && block.form === 'row')) forms.add('flat');
   }
   return forms;
