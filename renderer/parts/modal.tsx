@@ -19,11 +19,13 @@ export function Modal({ title, onClose, children, buttons, className }: ModalPro
   // In the layout phase, because the dialog gives the focus back only if it is closed before it leaves the page.
   useLayoutEffect(() => {
     const element = dialog.current;
+    const before = document.activeElement;
     if (element !== null && !element.open) element.showModal();
     return () => {
       // A caret left in a field of the dialog goes with it, and the field that gets the focus back has none: it looks
-      // ready and takes no letter (Chromium).
-      if (element?.contains(document.activeElement)) getSelection()?.removeAllRanges();
+      // ready and takes no letter (Chromium). The manuscript keeps its own place.
+      const isField = before instanceof HTMLInputElement || before instanceof HTMLTextAreaElement;
+      if (isField && element?.contains(document.activeElement)) getSelection()?.removeAllRanges();
       element?.close();
     };
   }, []);
