@@ -8,6 +8,7 @@ import { readText } from '../notation/index.ts';
 import type { Amount, CountPart, Item, Label, RowTree, SizeFilter, StatedCount } from '../notation/tree.ts';
 import { isTradeWord } from '../trade/known-words.ts';
 import type { Terms } from '../trade/stitches.ts';
+import { goingOn } from './going-on.ts';
 
 export type RowForm = 'row' | 'round' | 'foundation';
 
@@ -164,7 +165,7 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
   // What stood under these headings has gone to lists of its own.
   const isLeft = ({ kind, text: words }: PastedBlock, i: number, all: readonly PastedBlock[]) =>
     kind === 'heading' && MOVED.test(words) && (all[i + 1]?.kind ?? 'heading') === 'heading';
-  return pieces.map(({ blocks, ...piece }) => ({
+  return goingOn(pieces).map(({ blocks, ...piece }) => ({
     ...piece,
     blocks: blocks.filter((block, i) => !isLeft(block, i, blocks)),
   }));

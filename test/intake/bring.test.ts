@@ -334,7 +334,9 @@ test('a pattern in small letters keeps its lines apart, and its heads', () => {
   expect(pattern.gauges).toMatchObject([{ stitches: 18, rows: 20 }]);
   expect(pattern.yarns.map(({ name }) => name)).toEqual(['worsted cotton, 100 g']);
   expect(pattern.hooks.map(({ mm }) => mm)).toEqual([4]);
-  expect(pattern.pieces.map(({ name }) => name)).toEqual(['crown', 'brim']);
+  expect(pattern.pieces.map(({ name }) => name)).toEqual(['crown and brim']);
+  const headings = pattern.pieces[0]!.blocks.filter(({ type }) => type === 'heading');
+  expect(headings).toMatchObject([{ text: 'crown' }, { text: 'brim' }]);
   expect(rows.followed).toBe(rows.written);
 });
 
@@ -409,6 +411,32 @@ test('the number of a hook is not the end of a sentence', () => {
   const { pattern } = brought(`Cloth\n\nMaterials: 3-ply wool; a No. 9 crochet hook.\n\n${PANEL}`, 'us');
   expect(pattern.notions).toEqual([]);
   expect(pattern.hooks).toMatchObject([{ purpose: expect.stringContaining('No. 9') }]);
+});
+
+test('parts whose rows go on in one count are one piece, and others are not', () => {
+  const { pattern, rows, doubts } = brought(
+    `Hat
+
+Crown
+Rnd 1: Magic ring, 6 sc in ring. (6 sc)
+Rnd 2: 2 sc in each st around. (12 sc)
+
+Sides
+Rnds 3-5: Sc in each st around. (12 sc)
+
+Brim
+Rnd 6: *Sc in next st, 2 sc in next st; rep from * around. (18 sc)
+
+Ear
+Rnd 1: Magic ring, 5 sc in ring. (5 sc)`,
+    'us',
+  );
+  expect(countsOf(pattern)).toEqual([
+    { name: 'Crown, Sides and Brim', counts: [6, 12, 12, 12, 18] },
+    { name: 'Ear', counts: [5] },
+  ]);
+  expect(rows).toEqual({ written: 6, followed: 6 });
+  expect(doubts).toEqual([]);
 });
 
 test('shaping goes on with the piece that it stands in', () => {
