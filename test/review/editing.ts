@@ -1016,6 +1016,15 @@ export const sound: readonly {
     except: ['pieces-do-not-meet'],
   },
   {
+    name: 'a pair that is worn as two',
+    plant: (pattern) => ({
+      ...pattern,
+      about: { ...pattern.about, garment: 'mitts', title: 'Harbour mitts' },
+      pieces: pattern.pieces.slice(0, 1).map((own) => ({ ...own, make: 2, meets: [] })),
+      finishing: [written('Weave in all ends.')],
+    }),
+  },
+  {
     name: 'short forms that only the labels of rows have',
     plant: (pattern) => ({ ...pattern, abbreviations: { RS: 'right side', WS: 'wrong side' } }),
   },

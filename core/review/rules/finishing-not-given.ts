@@ -10,6 +10,10 @@ import { pieceNotPutTogether } from './piece-not-put-together.ts';
 const TOGETHER =
   /\b(?:sew\w*|seam\w*|whip ?-?stitch\w*|mattress|graft\w*|attach\w*|assembl\w*|tack\w*|button\w*|lay\w* out|put together|stitch(?:ed)? (?:them |it |the \S+ )?(?:together|to)|crochet(?:ed)? (?:them )?together|(?:join|sl st|slip stitch|sc|dc)\b[^.;]{0,80}\b(?:together|pieces?|panels?|squares?|motifs?|strips?|blocks?|edges?|sides?|shoulders?|thickness(?:es)?|layers?|to (?:the )?(?:\S+ )?(?:body|back|front|yoke|crown|sole|armholes?|head|base|bag|previous|prev|other))|through both)\b/iu;
 
+/** What is worn as two, each whole by itself. */
+const PAIR =
+  /\b(?:mitts?|mittens?|gloves?|socks?|slippers?|boot(?:ie|ee)s?|(?:leg|arm|wrist|hand|ankle) ?warmers?|wristlets?|gauntlets?|boot cuffs?|earrings?)\b/iu;
+
 const together = looking((text) => {
   const match = TOGETHER.exec(text);
   return match === null ? [] : [{ from: match.index, to: match.index + match[0].length }];
@@ -29,6 +33,11 @@ export const finishingNotGiven: Rule = {
     const { pattern } = study;
     const apart = madeApart(pattern);
     if (apart.length === 0) return [];
+    const { garment, title } = pattern.about;
+    const [first] = apart;
+    const isPair =
+      pattern.pieces.length === 1 && first!.make === 2 && PAIR.test(`${garment} ${title} ${first!.name}`);
+    if (isPair) return [];
     const isHow = new Set(instructionsOf(pattern).map(({ node }) => node));
     if (together(pattern).some(({ text: { node } }) => isHow.has(node))) return [];
     // Pieces of which nothing is said at all are named one by one.
