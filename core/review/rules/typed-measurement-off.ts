@@ -3,7 +3,7 @@ import { length, perSize, quoted } from '../../findings/phrases.ts';
 import { formulasOf, namesLine } from '../../grading/index.ts';
 import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../study/gauge.ts';
 import type { PieceStudy, Study } from '../../study/index.ts';
-import { followedRows } from '../../study/taped.ts';
+import { followedRows, isMeasured } from '../../study/taped.ts';
 import { formatLength, type Length, toNumber } from '../../trade/units.ts';
 import { toleranceFor } from '../asked.ts';
 import { foundIn, type Rule } from '../rule.ts';
@@ -33,8 +33,12 @@ function madeBy(study: Study, piece: PieceStudy, way: 'high' | 'wide', size: num
   if (gauge === null) return null;
   const { stitch, row } = stepsOf(gauge);
   if (way === 'high') {
-    const followed = row === null ? null : followedRows(piece, size, toNumber(row));
-    if (row === null || followed === null || followed.unreckoned !== null) return null;
+    if (row === null) return null;
+    // Rows are followed one by one only where some go on to a length: this is asked at every pause of typing.
+    const isTaped = piece.blocks.some(({ tree }) => tree !== null && isMeasured(tree.items));
+    if (!isTaped) return lengthOfCount(piece.rows[size] ?? 0, row);
+    const followed = followedRows(piece, size, toNumber(row));
+    if (followed === null || followed.unreckoned !== null) return null;
     return lengthOfCount(followed.rows.filter(({ onlyFoundation }) => !onlyFoundation).length, row);
   }
   const widest = spansOf(piece).reduce(
