@@ -82,6 +82,7 @@ export const roundsContradicted: Rule = {
   },
   example: null,
   sample: { said: 'spiral', really: 'in rounds that are joined' },
+  late: true,
   check: (study) => {
     const said = claims(study.pattern);
     if (said.length === 0) return [];
