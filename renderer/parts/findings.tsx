@@ -24,7 +24,9 @@ export function FindingList({
   const studio = useStudio();
   const { say } = useReader();
   if (findings.length === 0) return null;
-  const fix = (finding: Finding) => {
+  const fix = (finding: Finding, button: HTMLElement) => {
+    // The button goes with its finding: the focus goes to what the finding was about.
+    button.closest<HTMLElement>('[tabindex]:not(button)')?.focus();
     const { state, isReportCurrent } = desk.view();
     const transaction = fixOf(state, finding, isReportCurrent);
     if (transaction !== null) desk.dispatch(transaction);
@@ -40,7 +42,11 @@ export function FindingList({
           </p>
           {finding.detail !== null && <p className="quiet">{say(finding.detail)}</p>}
           {finding.fix !== null && (
-            <button type="button" tabIndex={tabIndex} onClick={() => fix(finding)}>
+            <button
+              type="button"
+              tabIndex={tabIndex}
+              onClick={({ currentTarget }) => fix(finding, currentTarget)}
+            >
               {say(finding.fix.label)}
             </button>
           )}

@@ -53,6 +53,7 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
     else {
       desk.dispatch(transaction);
       studio.tell(reviewWords.fixed);
+      toSummary();
     }
   };
   const place = placeFor(group.part, finding);

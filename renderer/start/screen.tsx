@@ -1,5 +1,5 @@
 /** The start screen: work that was not saved, a new pattern, a file, the last files, the examples. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Recovered } from '../../app/host/host.ts';
 import { useCommands } from '../commands/context.ts';
 import { Modal } from '../parts/modal.tsx';
@@ -10,9 +10,18 @@ import { timeShown } from '../words/time.ts';
 
 export function StartScreen() {
   const commands = useCommands();
-  const recovered = useStudioView((view) => view.start.recovered);
+  const start = useStudioView((view) => view.start);
+  const { recovered } = start;
+  const main = useRef<HTMLElement>(null);
+  const before = useRef(start);
+  useEffect(() => {
+    if (before.current === start) return;
+    before.current = start;
+    // The button that took something off a list went with it: the keyboard goes on from here.
+    if (document.activeElement === document.body) main.current?.focus();
+  }, [start]);
   return (
-    <main className="start" tabIndex={-1}>
+    <main className="start" tabIndex={-1} ref={main}>
       <header>
         <h1>{shellWords.product}</h1>
         <p className="quiet">{startWords.lead}</p>
@@ -64,10 +73,19 @@ function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
                 {timeShown(work.time)} · {about(work)}
               </p>
             </div>
-            <button type="button" className="chief" onClick={() => void studio.recover(work.desk)}>
+            <button
+              type="button"
+              className="chief"
+              aria-label={startWords.recoverThis(work.title || shellWords.untitled)}
+              onClick={() => void studio.recover(work.desk)}
+            >
               {startWords.recover}
             </button>
-            <button type="button" onClick={() => setAsked(work)}>
+            <button
+              type="button"
+              aria-label={startWords.discardThis(work.title || shellWords.untitled)}
+              onClick={() => setAsked(work)}
+            >
               {startWords.discard}
             </button>
           </li>

@@ -25,7 +25,9 @@ export const startWords = {
   recovered: 'Work that was not saved',
   recoveredNote: 'Turnchain ended before these changes were saved in a file. Nothing of them is lost.',
   recover: 'Go on with it',
+  recoverThis: (name: string) => `Go on with it: ${name}`,
   discard: 'Throw it away',
+  discardThis: (name: string) => `Throw it away: ${name}`,
   discardAsk: {
     title: (name: string) => `Throw away the changes to “${name}”?`,
     text: 'They are in no file, and cannot be brought back.',

@@ -112,7 +112,10 @@ export function Pricing() {
             <button
               type="button"
               aria-label={words.removeOther(other.name)}
-              onClick={() => set({ other: pricing.other.filter((_, i) => i !== index) })}
+              onClick={({ currentTarget }) => {
+                currentTarget.closest('fieldset')?.querySelector<HTMLElement>(':scope > .add-item')?.focus();
+                set({ other: pricing.other.filter((_, i) => i !== index) });
+              }}
             >
               {workbookWords.makings.remove}
             </button>

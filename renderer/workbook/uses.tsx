@@ -71,7 +71,10 @@ export function Uses({
           <button
             type="button"
             aria-label={words.removeUse(index + 1)}
-            onClick={() => set(making.used.filter((_, i) => i !== index))}
+            onClick={({ currentTarget }) => {
+              currentTarget.closest('fieldset')?.querySelector<HTMLElement>(':scope > .add-item')?.focus();
+              set(making.used.filter((_, i) => i !== index));
+            }}
           >
             {words.remove}
           </button>

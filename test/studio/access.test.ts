@@ -188,3 +188,29 @@ test.each([1280, 640, 420])(
   },
   120_000,
 );
+
+test('what is taken away by keyboard leaves the focus near it', async () => {
+  const name = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.textContent);
+  page = await exampleIn(studio, /A vest of two panels/);
+  await page.locator('.row .words').nth(1).click();
+  await press('End');
+  await page.keyboard.type(' (99 sc)');
+  await press('Control+5');
+  await page.getByRole('button', { name: 'Put it right' }).first().focus();
+  await press('Enter');
+  await expect.poll(name).toBe('review-summary');
+  await press('Control+7');
+  await page.getByRole('button', { name: 'Remove: weight 1' }).first().focus();
+  await press('Enter');
+  await expect.poll(name).toBe('Add a weight');
+  await press('Control+s');
+  await page.getByRole('dialog').getByRole('button', { name: 'Save here' }).click();
+  await expect.poll(() => page.getByTestId('file-state').textContent()).toContain('· Saved');
+  await run('close pattern');
+  await page
+    .getByRole('button', { name: /^Take Saltings Vest/ })
+    .first()
+    .focus();
+  await press('Enter');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('start');
+}, 120_000);
