@@ -189,6 +189,27 @@ test.each([1280, 640, 420])(
   120_000,
 );
 
+test.each([1280, 1000, 640, 420])(
+  'a long title takes no room from the menu, %i px wide',
+  async (width) => {
+    page = await exampleIn(studio, /Skerry/);
+    await page.setViewportSize({ width, height: 800 });
+    const menu = page.getByRole('button', { name: 'Menu', exact: true });
+    const before = await menu.boundingBox();
+    expect(before!.y).toBeLessThan(20);
+    await page.locator('.manuscript .title .words').first().click();
+    await page.keyboard.type(
+      ' for everybody in the family, in rounds, with a band and a bobble or without, long '.repeat(2),
+    );
+    const name = page.getByRole('heading', { level: 1 });
+    await expect.poll(() => name.textContent()).toContain('or without');
+    expect(await menu.boundingBox()).toEqual(before);
+    const { x, width: wide } = (await name.boundingBox())!;
+    expect(x + wide).toBeLessThanOrEqual(before!.x);
+  },
+  120_000,
+);
+
 test('what is taken away by keyboard leaves the focus near it', async () => {
   const name = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.textContent);
   page = await exampleIn(studio, /A vest of two panels/);
