@@ -1,9 +1,10 @@
 /** The place "Print": the pages as they will be printed, beside what is chosen for them, and the export. */
-import { useMemo, useState, useSyncExternalStore } from 'react';
+import { useState } from 'react';
 import type { PrintChoice } from '../../app/host/host.ts';
 import type { Edition, Paper } from '../../core/print/style.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
+import { useMedia } from '../shell/media.ts';
 import { printWords } from '../words/print.ts';
 import { PLACE_WORDS, shellWords } from '../words/shell.ts';
 import { useBooklet } from './booklet.ts';
@@ -13,17 +14,6 @@ import { ShopPanel } from './shop-panel.tsx';
 
 /** Where the choices and the pages have no room beside each other; `print.css` says the same. */
 const NARROW = '(max-width: 54rem)';
-
-function useIsNarrow(): boolean {
-  const query = useMemo(() => window.matchMedia(NARROW), []);
-  return useSyncExternalStore(
-    (changed) => {
-      query.addEventListener('change', changed);
-      return () => query.removeEventListener('change', changed);
-    },
-    () => query.matches,
-  );
-}
 
 export function PrintPlace() {
   const studio = useStudio();
@@ -40,7 +30,7 @@ export function PrintPlace() {
   const size = pattern.sizes.some(({ id }) => id === chosen) ? chosen : null;
   const choice: PrintChoice = { terms, paper, edition, size };
   const { pdf, findings, listing, isWorking, fault } = useBooklet(choice);
-  const isNarrow = useIsNarrow();
+  const isNarrow = useMedia(NARROW);
   const count = pdf?.numPages ?? 0;
   const pages = <Pages pdf={pdf} isWorking={isWorking} isReal={isReal} />;
   return (

@@ -4,15 +4,23 @@ import type { Units } from '../../core/trade/units.ts';
 import { useCommands } from '../commands/context.ts';
 import { PLACE_WORDS, shellWords } from '../words/shell.ts';
 import { useDesk, useDeskView, useStudio, useStudioView } from './hooks.ts';
+import { useMedia } from './media.ts';
 import type { Place } from './studio.ts';
 
+/** Where it takes two lines, and three; `shell.css` says the same. */
+const TWO_LINES = '(max-width: 68rem)';
+const THREE_LINES = '(max-width: 34rem)';
+
 export function Bar() {
+  const isInTwo = useMedia(TWO_LINES);
+  const isInThree = useMedia(THREE_LINES);
+  const places = <Places key="places" />;
+  const switches = <Switches key="switches" />;
+  const menu = <MenuButton key="menu" />;
   return (
     <header className="bar">
       <Title />
-      <Places />
-      <Switches />
-      <MenuButton />
+      {isInThree ? [menu, switches, places] : isInTwo ? [switches, menu, places] : [places, switches, menu]}
     </header>
   );
 }

@@ -210,6 +210,29 @@ test.each([1280, 1000, 640, 420])(
   120_000,
 );
 
+test.each([1280, 1000, 640, 420])(
+  'Tab goes through the bar as it is seen, %i px wide',
+  async (width) => {
+    page = await exampleIn(studio, /Skerry/);
+    await page.setViewportSize({ width, height: 800 });
+    const seen = () =>
+      page.locator('.bar').evaluate((bar) =>
+        [...bar.querySelectorAll('a, button')].map((element) => {
+          const { left, top, height } = element.getBoundingClientRect();
+          return { line: Math.round((top + height / 2) / 20), left };
+        }),
+      );
+    await expect
+      .poll(async () => {
+        const places = await seen();
+        const sorted = places.toSorted((a, b) => a.line - b.line || a.left - b.left);
+        return JSON.stringify(places) === JSON.stringify(sorted);
+      })
+      .toBe(true);
+  },
+  120_000,
+);
+
 test('what is taken away by keyboard leaves the focus near it', async () => {
   const name = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.textContent);
   page = await exampleIn(studio, /A vest of two panels/);
