@@ -18,6 +18,7 @@ import { useReader } from '../shell/reader.ts';
 import { chartsWords } from '../words/charts.ts';
 import { drawingsWords } from '../words/drawings.ts';
 import { SceneView } from './scene-view.tsx';
+import { suffixes } from './titles.ts';
 
 /** Blocks that make rows. */
 const rowsOf = (piece: Piece | undefined): readonly Block[] =>
@@ -44,6 +45,8 @@ export function Charts({
   const pieces = useDeskView((view) => view.pattern.pieces);
   const { say } = useReader();
   const able = pieces.find((piece) => rowsOf(piece).length > 0);
+  const shown = charts.map((chart) => reports.find(({ id }) => id === chart.id));
+  const apart = suffixes(shown.map((report) => report?.drawing.title ?? ''));
   if (able === undefined) {
     return (
       <section aria-labelledby="drawings-charts">
@@ -67,7 +70,7 @@ export function Charts({
       {(chart, index) => (
         <>
           <ChartFields chart={chart} index={index} />
-          <ChartView chart={chart} report={reports.find(({ id }) => id === chart.id) ?? null} zoom={zoom} />
+          <ChartView chart={chart} report={shown[index] ?? null} apart={apart[index] ?? ''} zoom={zoom} />
         </>
       )}
     </ItemList>
@@ -147,10 +150,13 @@ function ChartFields({ chart, index }: { readonly chart: Chart; readonly index: 
 function ChartView({
   chart,
   report,
+  apart,
   zoom,
 }: {
   readonly chart: Chart;
   readonly report: ChartReport | null;
+  /** What tells it apart from charts of the same title. */
+  readonly apart: string;
   readonly zoom: number | null;
 }) {
   const studio = useStudio();
@@ -163,7 +169,7 @@ function ChartView({
   const save = async () => {
     const folder = await studio.host.chooseFolder();
     if (folder === null) return;
-    const name = chartsWords.fileName(pattern, title, terms);
+    const name = chartsWords.fileName(pattern, `${title}${apart}`, terms);
     const answer = await studio.host.saveDrawing(folder.handle, name, paintSvg(oneSheet(report.drawing)));
     tell(answer.ok ? drawingsWords.saved(answer.value.name) : drawingsWords.notSaved(answer.error.message));
   };
@@ -176,11 +182,16 @@ function ChartView({
           scene={scene}
           id={`c${id}-${i}`}
           zoom={zoom}
-          label={chartsWords.scrolls(scene.title)}
+          label={chartsWords.scrolls(`${scene.title}${apart}`)}
         />
       ))}
       {key !== null && (
-        <SceneView scene={key} id={`c${id}-key`} zoom={zoom} label={chartsWords.keyScrolls(title)} />
+        <SceneView
+          scene={key}
+          id={`c${id}-key`}
+          zoom={zoom}
+          label={chartsWords.keyScrolls(`${title}${apart}`)}
+        />
       )}
       <figcaption>
         <p className="quiet">{notes.join(' ')}</p>
@@ -188,7 +199,7 @@ function ChartView({
           <summary>{chartsWords.inWords}</summary>
           <p>{parts[0]?.alt}</p>
         </details>
-        <button type="button" aria-label={chartsWords.saveOf(title)} onClick={() => void save()}>
+        <button type="button" aria-label={chartsWords.saveOf(`${title}${apart}`)} onClick={() => void save()}>
           {chartsWords.save}
         </button>
       </figcaption>

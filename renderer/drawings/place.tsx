@@ -6,6 +6,7 @@ import { drawingsWords } from '../words/drawings.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
 import { Charts } from './charts.tsx';
 import { Schematic } from './schematic.tsx';
+import { suffixes } from './titles.ts';
 import { useDrawings } from './use-drawings.ts';
 
 const ZOOMS = Object.keys(drawingsWords.zooms).map(Number);
@@ -29,6 +30,7 @@ export function DrawingsPlace() {
   });
   const label = pattern.sizes.find(({ id }) => id === reading.size)?.label ?? null;
   const count = drawings?.schematics.length ?? 0;
+  const apart = suffixes(drawings?.schematics.map(({ shown }) => shown.title) ?? []);
   return (
     <div className="drawings">
       <h2 className="unseen">{PLACE_WORDS.drawings}</h2>
@@ -84,14 +86,15 @@ export function DrawingsPlace() {
       {drawings !== null && (
         <section aria-labelledby="drawings-schematics">
           <h3 id="drawings-schematics">{drawingsWords.schematics}</h3>
-          {drawings.schematics.map((report) => (
+          {drawings.schematics.map((report, index) => (
             <Schematic
               key={report.id}
               report={report}
+              name={`${report.shown.title}${apart[index]}`}
               zoom={zoom === null ? null : zoom / 100}
               fileName={drawingsWords.fileName(
                 pattern.about.title,
-                report.shown.title,
+                `${report.shown.title}${apart[index]}`,
                 reading.terms,
                 isAll || !several ? null : label,
               )}

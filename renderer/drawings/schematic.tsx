@@ -8,12 +8,14 @@ import { SceneView } from './scene-view.tsx';
 
 interface SchematicProps {
   readonly report: SchematicReport;
+  /** What it is of, told apart from others of the same title. */
+  readonly name: string;
   readonly zoom: number | null;
   /** What a file of it is called. */
   readonly fileName: string;
 }
 
-export function Schematic({ report, zoom, fileName }: SchematicProps) {
+export function Schematic({ report, name, zoom, fileName }: SchematicProps) {
   const studio = useStudio();
   const id = useId().replace(/[^a-zA-Z0-9]/g, '');
   const { shown, sheet } = report;
@@ -29,8 +31,8 @@ export function Schematic({ report, zoom, fileName }: SchematicProps) {
   return (
     <article className="schematic" aria-labelledby={`${id}-head`}>
       <header>
-        <h4 id={`${id}-head`}>{shown.title}</h4>
-        <button type="button" aria-label={drawingsWords.saveOf(shown.title)} onClick={() => void save()}>
+        <h4 id={`${id}-head`}>{name}</h4>
+        <button type="button" aria-label={drawingsWords.saveOf(name)} onClick={() => void save()}>
           {drawingsWords.save}
         </button>
       </header>
@@ -40,11 +42,11 @@ export function Schematic({ report, zoom, fileName }: SchematicProps) {
           id={`d${id}`}
           zoom={zoom}
           growsLetters
-          label={drawingsWords.scrolls(shown.title)}
+          label={drawingsWords.scrolls(name)}
         />
         <figcaption>
           <table>
-            <caption className="unseen">{drawingsWords.lengths(shown.title)}</caption>
+            <caption className="unseen">{drawingsWords.lengths(name)}</caption>
             <thead className="unseen">
               <tr>
                 {hasLetters && <th scope="col">{drawingsWords.key}</th>}

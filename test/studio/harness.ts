@@ -130,7 +130,9 @@ export async function openStudio(options: StudioOptions = {}): Promise<Studio> {
 /** A window with one of the examples open, its study done. */
 export async function exampleIn(studio: Studio, title: RegExp): Promise<Page> {
   const page = await studio.window();
-  await page.getByRole('button', { name: title }).first().click();
+  // Work of an earlier page may stand above them, under the same title.
+  const examples = page.getByRole('region', { name: 'Examples' });
+  await examples.getByRole('button', { name: title }).click();
   await page
     .locator('.row .label-words', { hasText: /^(Row|Rnd) 2\b/ })
     .first()
