@@ -60,6 +60,9 @@ export function NewPattern() {
       const [stitchesOver, rowsOver, hookMm] = [positive(stitches), positive(rows), positive(hook)];
       if (stitchesOver === null || rowsOver === null || hookMm === null) {
         setMissing(true);
+        const first = stitchesOver === null ? 'stitches' : rowsOver === null ? 'rows' : 'hook';
+        const field = (event.currentTarget as HTMLFormElement).elements.namedItem(first);
+        if (field instanceof HTMLElement) field.focus();
         return;
       }
       const over =
@@ -139,18 +142,32 @@ export function NewPattern() {
               <label className="field short">
                 <span>{newWords.stitches}</span>
                 <input
+                  name="stitches"
                   inputMode="decimal"
+                  aria-invalid={(isMissing && positive(stitches) === null) || undefined}
                   value={stitches}
                   onChange={(event) => setStitches(event.target.value)}
                 />
               </label>
               <label className="field short">
                 <span>{newWords.rows}</span>
-                <input inputMode="decimal" value={rows} onChange={(event) => setRows(event.target.value)} />
+                <input
+                  name="rows"
+                  inputMode="decimal"
+                  aria-invalid={(isMissing && positive(rows) === null) || undefined}
+                  value={rows}
+                  onChange={(event) => setRows(event.target.value)}
+                />
               </label>
               <label className="field short">
                 <span>{newWords.hook}</span>
-                <input inputMode="decimal" value={hook} onChange={(event) => setHook(event.target.value)} />
+                <input
+                  name="hook"
+                  inputMode="decimal"
+                  aria-invalid={(isMissing && positive(hook) === null) || undefined}
+                  value={hook}
+                  onChange={(event) => setHook(event.target.value)}
+                />
               </label>
             </div>
             {isMissing && (

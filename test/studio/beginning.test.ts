@@ -64,3 +64,19 @@ test('an example that was only looked at is closed without a question, one that 
   await close();
   await page.getByRole('dialog', { name: /^Save the changes to “My Skerry Hat”/ }).waitFor();
 });
+
+test('what a garment outline still needs is asked for at its field', async () => {
+  await page.getByRole('button', { name: 'New pattern…' }).click();
+  await page.getByRole('radio', { name: /^A hat in rounds/ }).check();
+  await page.getByLabel('Stitches').fill('15');
+  await page.getByLabel('Title').press('Enter');
+  await page.getByRole('alert').waitFor();
+  const field = page.getByLabel('Rows or rounds');
+  expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(await field.getAttribute('aria-invalid')).toBe('true');
+  await field.fill('12');
+  await page.getByLabel('Hook (mm)').fill('5,0');
+  await page.keyboard.press('Enter');
+  await manuscript().waitFor();
+  await expect.poll(() => review().textContent()).toBe('Review');
+});
