@@ -85,7 +85,7 @@ class Front {
     const notes = this.#numberedNotes();
     const level = this.#level();
     this.#terms();
-    if (title === '') this.#doubt('', intakeWords.noTitle, '', '');
+    if (title === '') this.#doubt('', intakeWords.noTitle(this.#options.fallback), '', '');
     else if (isGuessed) this.#doubt('', intakeWords.titleGuessed, 'Title', title);
     return {
       title: title === '' ? this.#options.fallback : title,

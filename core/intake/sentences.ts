@@ -43,7 +43,10 @@ export const intakeWords = {
     `The text makes no beginning of its own here. On ${EDGES[kind]} of “${short(piece)}” the rows come out, so it begins there. Check whether that is meant.`,
   sizesNotKnown: (words: string) =>
     `“${short(words)}” names sizes that the pattern does not have, so the row is for all sizes. Check for which it is.`,
-  noTitle: 'The text has no title; the name of the file was taken.',
+  noTitle: (fallback: string) =>
+    fallback.trim() === ''
+      ? 'The text has no title; write one on the cover.'
+      : 'The text has no title; the name of the file was taken.',
   titleGuessed: 'The first line was taken for the title.',
   cut: 'The text is longer than one part of a pattern may be, so it was parted here.',
 } as const;

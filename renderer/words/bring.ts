@@ -1,5 +1,4 @@
 /** Words of bringing in an old pattern. */
-import { shellWords } from './shell.ts';
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
@@ -19,7 +18,7 @@ export const bringWords = {
   sizes: 'Sizes',
   pieces: 'Pieces',
   piece: (name: string, make: number, rows: number) =>
-    `${name || shellWords.untitled}${make === 1 ? '' : `, made ${make} times`}: ${many(rows, 'row', 'rows')}`,
+    `${name || 'A piece without a name'}${make === 1 ? '' : `, made ${make} times`}: ${many(rows, 'row', 'rows')}`,
   rows: (followed: number, written: number) => {
     const needs = written - followed;
     const all = `${followed} of ${many(written, 'row is', 'rows are')} followed`;

@@ -485,3 +485,15 @@ test('two stars where a repeat is cut short stay', () => {
   );
   expect(JSON.stringify(pattern)).toContain('**');
 });
+
+test.each([
+  ['', 'The text has no title; write one on the cover.'],
+  ['jetty', 'The text has no title; the name of the file was taken.'],
+])('a text without a title, from a file called “%s”', (title, told) => {
+  const result = bring('Ch 24.\nRow 1: Sc in 2nd ch from hook and in each ch across.', {
+    terms: null,
+    title,
+    date: '2026-01-01',
+  });
+  expect(result.ok && result.brought.doubts.map(({ why }) => why)).toContain(told);
+});
