@@ -268,6 +268,7 @@ function NameField({ label, name, onName, onEnter }: NameFieldProps) {
       <input
         ref={field}
         id={id}
+        data-own-undo
         value={name}
         autoComplete="off"
         spellCheck={false}

@@ -166,6 +166,7 @@ function AcceptForm({ finding, onAccept, onCancel }: AcceptFormProps) {
         <span>{reviewWords.acceptWhy}</span>
         <input
           id={id}
+          data-own-undo
           value={why}
           maxLength={2000}
           // biome-ignore lint/a11y/noAutofocus: the form was asked for by the button that it stands in place of

@@ -17,3 +17,10 @@ export function giveTyped(): void {
 
 /** A form or a question stands over the window: nothing behind it can be gone to. */
 export const isModalOpen = (): boolean => document.querySelector('dialog:modal') !== null;
+
+/**
+ * Whether undoing is the field's own: what is typed in it becomes the document's only when a button is pressed, so
+ * that undoing in it has nothing to do with the document.
+ */
+export const hasOwnUndo = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('[data-own-undo]') !== null;

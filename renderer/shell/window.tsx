@@ -18,7 +18,7 @@ import { useLaterParts } from './later.ts';
 import { NoticeLine } from './notice.tsx';
 import { Strips } from './strips.tsx';
 import type { Place, Studio } from './studio.ts';
-import { giveTyped, isModalOpen } from './typed.ts';
+import { giveTyped, hasOwnUndo, isModalOpen } from './typed.ts';
 
 /** What can be done while a form stands over the window. */
 const IN_FORMS: ReadonlySet<CommandName> = new Set(['save', 'undo', 'redo', 'text-larger', 'text-smaller']);
@@ -38,6 +38,7 @@ export function Window({ studio }: { readonly studio: Studio }) {
       if (event.defaultPrevented || event.isComposing) return;
       const name = commandOf(event);
       if (name === null || studio.view().dialog !== null) return;
+      if ((name === 'undo' || name === 'redo') && hasOwnUndo(event.target)) return;
       if (run(name)) event.preventDefault();
     };
     window.addEventListener('keydown', onKey);

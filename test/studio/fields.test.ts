@@ -102,3 +102,19 @@ test('a form stays open at the keys of places, with what is typed in it', async 
   expect(await field.inputValue()).toBe('panel stitches');
   expect(await page.locator('.sizes').count()).toBe(0);
 });
+
+test('undoing in a form that is not given yet is the field’s, and leaves the rows alone', async () => {
+  const row = page.locator('.row .words').nth(2);
+  await row.click();
+  await press('End');
+  await page.keyboard.type(' Turn.');
+  const before = await row.textContent();
+  await press('Control+Enter');
+  const field = page.getByRole('combobox', { name: 'Line, or a short sum of lines' });
+  await page.keyboard.type('panel');
+  await press('Control+z');
+  await expect.poll(() => field.inputValue()).not.toBe('panel');
+  await press('Escape');
+  await field.waitFor({ state: 'detached' });
+  expect(await row.textContent()).toBe(before);
+});

@@ -66,6 +66,7 @@ export function FigureForm({
         <input
           id={id}
           role="combobox"
+          data-own-undo
           aria-expanded={found.length > 0}
           aria-controls={`${id}-list`}
           aria-autocomplete="list"
