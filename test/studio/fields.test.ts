@@ -67,6 +67,18 @@ test('a field is typed in again once a dialog over it is closed', async () => {
   expect(await designer().inputValue()).toBe('Wren Aldwater');
 });
 
+test('a photograph that is asked for in the search for commands comes to the caret', async () => {
+  await page.locator('.row .words').nth(2).click();
+  await press('End');
+  const asked = page.waitForEvent('filechooser');
+  await press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('photograph');
+  await press('Enter');
+  const chooser = await asked;
+  await chooser.setFiles({ name: 'p.png', mimeType: 'image/png', buffer: await page.screenshot() });
+  await page.locator('.blocks .photo').waitFor();
+});
+
 test('a cell that is being typed in is saved, and has the focus after that', async () => {
   await press('Control+2');
   const cell = page
