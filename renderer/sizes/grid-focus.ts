@@ -81,7 +81,8 @@ export function useGridFocus(
   }, [studio, target, lines, sizes]);
 
   const named = useRef<string | null>(null);
-  useEffect(() => {
+  // With the press that added it: letters that follow at once are its name.
+  useLayoutEffect(() => {
     const row = added === null || added === named.current ? -1 : lines.findIndex(({ id }) => id === added);
     if (row < 0) return;
     named.current = added;
