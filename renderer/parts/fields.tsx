@@ -2,7 +2,7 @@
  * Fields of forms that hold what is being typed until it is given: at Enter, or when the field is left. Escape
  * takes it back. What was given is held by the document alone.
  */
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
 
 /** Whether a key in a field is one of the window's: undoing what is being typed is the field's own. */
 export const isForWindow = ({ ctrlKey, metaKey, key }: KeyboardEvent, isDirty: boolean): boolean =>
@@ -12,11 +12,16 @@ export const isForWindow = ({ ctrlKey, metaKey, key }: KeyboardEvent, isDirty: b
 export function useDraft(value: string, give: (typed: string) => boolean) {
   const [typed, setTyped] = useState(value);
   const [isWrong, setWrong] = useState(false);
-  const latest = useRef(value);
-  useEffect(() => {
-    latest.current = value;
+  const [shown, setShown] = useState(value);
+  // In the same drawing: a field that followed a moment later would show words that are not the document's any more.
+  if (shown !== value) {
+    setShown(value);
     setTyped(value);
     setWrong(false);
+  }
+  const latest = useRef(value);
+  useLayoutEffect(() => {
+    latest.current = value;
   }, [value]);
   const commit = () => {
     if (typed === latest.current) return setWrong(false);
