@@ -87,6 +87,17 @@ export interface JournalEntry {
   readonly stamp: Stamp | null;
   /** The document's tree as JSON, as it stands in a pattern file. */
   readonly document: unknown;
+  /** Words typed for a form and not put in yet, by what they are for. */
+  readonly asides?: Asides | undefined;
+}
+
+/** Words by what they were typed for; no part of the document. */
+export type Asides = Readonly<Record<string, string>>;
+
+/** Work from the journal: a pattern file of it, and what was typed beside it. */
+export interface RecoveredWork {
+  readonly bytes: Uint8Array;
+  readonly asides: Asides;
 }
 
 export interface Settings {
@@ -236,7 +247,7 @@ export interface Host {
   forget(desk: string): Promise<void>;
   recovered(): Promise<readonly Recovered[]>;
   /** The pattern file's bytes for work in the journal. It stays there until `forget`. */
-  recover(desk: string): Promise<Answer<Uint8Array>>;
+  recover(desk: string): Promise<Answer<RecoveredWork>>;
 
   print(job: PrintJob, choice: PrintChoice, signal?: AbortSignal): Promise<Answer<PrintedBooklet>>;
   export(

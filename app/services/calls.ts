@@ -3,7 +3,7 @@
  * does not have the shape is refused before the host hears of it.
  */
 import * as z from 'zod';
-import { FILE_LIMITS, VALUE_LIMITS } from '../../core/document/limits.ts';
+import { FILE_LIMITS, TREE_LIMITS, VALUE_LIMITS } from '../../core/document/limits.ts';
 import { isId } from '../../core/document/words.ts';
 import type { ExportStep, Host } from '../host/host.ts';
 import { SETTINGS } from './settings.ts';
@@ -47,6 +47,11 @@ const REQUEST = z.strictObject({
   folder: handle,
 });
 
+/** Words typed for forms: each of a form's length, and what it is for tells no more than a finding's words. */
+const ASIDES = z
+  .record(z.string().max(2 * VALUE_LIMITS.sentence + 200), z.string().max(VALUE_LIMITS.sentence))
+  .refine((asides) => Object.keys(asides).length <= TREE_LIMITS.items);
+
 /** Calls that are answered once and cannot be stopped. */
 export type ShortCall = Exclude<keyof Host, 'print' | 'export' | 'listen'>;
 
@@ -61,7 +66,16 @@ const SHORT = {
   example: z.tuple([name]),
   versions: z.tuple([handle]),
   version: z.tuple([handle, z.string().max(100)]),
-  keep: z.tuple([desk, z.strictObject({ title, handle: handle.nullable(), stamp, document: z.unknown() })]),
+  keep: z.tuple([
+    desk,
+    z.strictObject({
+      title,
+      handle: handle.nullable(),
+      stamp,
+      document: z.unknown(),
+      asides: ASIDES.optional(),
+    }),
+  ]),
   keepPicture: z.tuple([desk, z.string().refine(isId), bytes(FILE_LIMITS.pictureBytes)]),
   forget: z.tuple([desk]),
   recovered: z.tuple([]),

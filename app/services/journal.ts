@@ -12,7 +12,7 @@ import { readContainer, writeContainer } from '../../core/document/container.ts'
 import { EXTENSION, lookAt, type Picture, type Pictures } from '../../core/document/media.ts';
 import { VERSION } from '../../core/document/migrations.ts';
 import { isId } from '../../core/document/words.ts';
-import type { HostError } from '../host/host.ts';
+import type { Asides, HostError } from '../host/host.ts';
 import { type Disk, localDisk, whileSaving } from './disk.ts';
 import { type FileError, loadFile, replaceFile } from './files.ts';
 import { hostError } from './host-errors.ts';
@@ -25,10 +25,12 @@ export interface JournalWork {
   /** ISO. */
   readonly time: string;
   readonly document: unknown;
+  /** Words typed for a form and not put in yet. */
+  readonly asides: Asides;
 }
 
 export type Restored =
-  | { readonly ok: true; readonly bytes: Uint8Array }
+  | { readonly ok: true; readonly bytes: Uint8Array; readonly asides: Asides }
   | { readonly ok: false; readonly error: HostError };
 
 const FORMAT = 'turnchain-journal';
@@ -46,6 +48,7 @@ const ENTRY = z.object({
   stamp: z.string().nullable(),
   time: z.string(),
   document: z.unknown(),
+  asides: z.record(z.string(), z.string()).default({}),
 });
 
 export class Journal {
@@ -140,7 +143,8 @@ export class Journal {
       entries[`media/${id}.${EXTENSION[kind]}`] = bytes;
     }
     const read = readContainer(zipSync(entries, { level: 0 }));
-    return read.ok ? { ok: true, bytes: writeContainer(read.document, read.media) } : read;
+    if (!read.ok) return read;
+    return { ok: true, bytes: writeContainer(read.document, read.media), asides: work.asides };
   }
 
   #of(desk: string): string {

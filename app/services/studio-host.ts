@@ -23,6 +23,7 @@ import type {
   PrintJob,
   RecentFile,
   Recovered,
+  RecoveredWork,
   SavedFile,
   Settings,
   Start,
@@ -197,12 +198,13 @@ export class StudioHost implements Host {
     return bytesOf(await this.#services.versions.read(await realPlace(path, this.#services.disk), id));
   }
 
-  async keep(desk: string, { title, handle, stamp, document }: JournalEntry): Promise<Answer<null>> {
+  async keep(desk: string, entry: JournalEntry): Promise<Answer<null>> {
     if (!isId(desk)) return refused(hostError('unknown-desk'));
     await this.#claims.take(deskThing(desk));
     const { handles, journal, now } = this.#services;
+    const { title, handle, stamp, document, asides = {} } = entry;
     const path = handle === null ? null : handles.path(handle);
-    return answered(await journal.keep(desk, { title, path, stamp, time: isoTime(now()), document }));
+    return answered(await journal.keep(desk, { title, path, stamp, time: isoTime(now()), document, asides }));
   }
 
   async keepPicture(desk: string, id: string, bytes: Uint8Array): Promise<Answer<null>> {
@@ -226,9 +228,11 @@ export class StudioHost implements Host {
     return found.sort((a, b) => (a.time < b.time ? 1 : -1));
   }
 
-  async recover(desk: string): Promise<Answer<Uint8Array>> {
+  async recover(desk: string): Promise<Answer<RecoveredWork>> {
     if (!isId(desk)) return refused(hostError('unknown-desk'));
-    return bytesOf(await this.#services.journal.restore(desk));
+    const restored = await this.#services.journal.restore(desk);
+    if (!restored.ok) return refused(restored.error);
+    return { ok: true, value: { bytes: restored.bytes, asides: restored.asides } };
   }
 
   async print(job: PrintJob, choice: PrintChoice, signal?: AbortSignal): Promise<Answer<PrintedBooklet>> {

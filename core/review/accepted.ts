@@ -68,6 +68,10 @@ const keyOf = (code: string, node: string | null, words: string): string =>
 /** What an acceptance is known by: the same for all that it lets stand. */
 export const keyOfAcceptance = ({ code, node, words }: Acceptance): string => keyOf(code, node, words);
 
+/** What an acceptance of this finding would be known by. */
+export const keyOfFinding = (pattern: Pattern, finding: Finding): string =>
+  keyOf(finding.code, finding.where.node, wordsPointedAt(pattern, finding));
+
 /** The acceptance of a finding; `date` is an ISO date, or empty. */
 export function acceptanceOf(pattern: Pattern, finding: Finding, reason: string, date: string): Acceptance {
   return {

@@ -56,6 +56,9 @@ export interface DeskView {
   readonly canRedo: boolean;
 }
 
+/** Words by what they are typed for: asked for by a form, and no part of the document. */
+export type Asides = ReadonlyMap<string, string>;
+
 export interface DeskOptions {
   readonly id: string;
   readonly document: Node;
@@ -63,6 +66,8 @@ export interface DeskOptions {
   readonly file: DeskFile | null;
   /** True for work that is nowhere else: a new pattern, recovered work. An example can be opened again. */
   readonly unsaved: boolean;
+  /** Words that were typed for forms before the program ended. */
+  readonly asides?: Asides;
   readonly worker: WorkerLike;
   /** Plugins of the manuscript. They belong to the state, so they are given when it is made. */
   readonly plugins?: readonly Plugin[];
@@ -76,9 +81,16 @@ export class Desk {
   readonly #listeners = new Set<() => void>();
   /** Taken instead of this desk's own update while an editor is on screen: it draws, then calls `show`. */
   #editor: ((transaction: Transaction) => void) | null = null;
+  /** Per field, how what is typed in it would be given. */
+  readonly #fields = new Map<object, () => void>();
+  #asides: Asides;
+  #halfTyped: object = {};
+  #isTrying = false;
+  #asTyped: { readonly from: Node; readonly halfTyped: object; readonly document: Node } | null = null;
 
   constructor(options: DeskOptions) {
     this.id = options.id;
+    this.#asides = options.asides ?? new Map();
     const state = EditorState.create({
       doc: options.document,
       plugins: [history({ newGroupDelay: 600 }), identity(), ...(options.plugins ?? [])],
@@ -119,9 +131,60 @@ export class Desk {
     return this.#view.saved !== this.#view.document;
   }
 
+  /** What stands in fields and forms and is not the document's yet: another object after each key in one of them. */
+  get halfTyped(): object {
+    return this.#halfTyped;
+  }
+
+  get isHalfTyped(): boolean {
+    return this.#fields.size > 0 || this.#asides.size > 0;
+  }
+
+  /** Says how what is typed in a field would be given to the document; null when nothing is left in it. */
+  hold(field: object, give: (() => void) | null): void {
+    if (give === null && !this.#fields.has(field)) return;
+    if (give === null) this.#fields.delete(field);
+    else this.#fields.set(field, give);
+    this.#typed();
+  }
+
+  get asides(): Asides {
+    return this.#asides;
+  }
+
+  /** Keeps words that a form asked for until they are put in; "" when they were, or are given up. */
+  setAside(what: string, words: string): void {
+    if (words === (this.#asides.get(what) ?? '')) return;
+    const others = [...this.#asides].filter(([other]) => other !== what);
+    this.#asides = new Map(words === '' ? others : [...others, [what, words]]);
+    this.#typed();
+  }
+
+  /**
+   * The document as it were if every field that is being typed in were left now. Nothing on screen changes, and
+   * what a field would refuse is not in it.
+   */
+  asTyped(): Node {
+    const before = this.#view;
+    if (this.#fields.size === 0) return before.document;
+    const halfTyped = this.#halfTyped;
+    if (this.#asTyped?.from === before.document && this.#asTyped.halfTyped === halfTyped)
+      return this.#asTyped.document;
+    this.#isTrying = true;
+    try {
+      for (const give of this.#fields.values()) give();
+      const { document } = this.#view;
+      this.#asTyped = { from: before.document, halfTyped, document };
+      return document;
+    } finally {
+      this.#isTrying = false;
+      this.#view = before;
+    }
+  }
+
   /** Changes the document. The editor, when one is on screen, draws the change in the same step. */
   readonly dispatch = (transaction: Transaction): void => {
-    if (this.#editor !== null) this.#editor(transaction);
+    if (this.#editor !== null && !this.#isTrying) this.#editor(transaction);
     else this.show(transaction);
   };
 
@@ -129,6 +192,10 @@ export class Desk {
   show(transaction: Transaction): EditorState {
     const before = this.#view.state;
     const { state, transactions } = before.applyTransaction(transaction);
+    if (this.#isTrying) {
+      this.#view = { ...this.#view, state, document: state.doc, pattern: project(state.doc) };
+      return state;
+    }
     const steps = transactions.flatMap((applied) => applied.steps);
     if (steps.length > 0) this.#analyst.edited(state.doc, steps);
     const pattern = project(state.doc);
@@ -209,6 +276,11 @@ export class Desk {
   close(): void {
     this.#analyst.stop();
     this.#listeners.clear();
+  }
+
+  #typed(): void {
+    this.#halfTyped = {};
+    for (const listener of this.#listeners) listener();
   }
 
   #reported(): void {

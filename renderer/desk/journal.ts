@@ -1,14 +1,21 @@
 /**
  * Keeps the work in the host's journal: within two seconds of an edit, one state at a time, never two writes of
- * one desk at once. A picture is handed over once. It decides nothing about files.
+ * one desk at once. What is being typed in a field is kept as though the field had been left. A picture is handed
+ * over once. It decides nothing about files.
  */
 import type { Host } from '../../app/host/host.ts';
 import { shownPictures } from '../../core/document/media.ts';
+import { project } from '../../core/document/project.ts';
 import type { Desk, DeskView } from './desk.ts';
 
 /** After an edit, how long to wait for the next one; and how long an edit waits at the most. In milliseconds. */
 const PAUSE = 400;
 const LONGEST = 1_200;
+/** A state of the work, as far as the journal cares. */
+interface Held extends Pick<DeskView, 'document' | 'file'> {
+  readonly halfTyped: object;
+}
+
 /** After a state could not be kept: room is made on a disk without anything being typed. */
 const AGAIN = 5_000;
 
@@ -17,8 +24,10 @@ export class Journal {
   readonly #desk: Desk;
   readonly #stop: () => void;
   readonly #given = new Set<string>();
-  /** What the host's journal holds; null when nothing. */
-  #held: Pick<DeskView, 'document' | 'file'> | null = null;
+  /** The state that the host's journal was last brought up to; null when it was not. */
+  #held: Held | null = null;
+  /** The host's journal holds work of this desk. */
+  #isKept = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** Since when something waits to be kept; null while nothing does. */
   #since: number | null = null;
@@ -43,6 +52,12 @@ export class Journal {
     if (this.#isBehind()) await this.#do(() => this.#write());
   }
 
+  /** The work is in its file: the journal lets go of it, unless there is more, half typed in a field. */
+  async settle(): Promise<void> {
+    if (this.#desk.isUnsaved || this.#desk.isHalfTyped) await this.flush();
+    else await this.forget();
+  }
+
   /**
    * The work is in a file, or given up: the journal lets go of it. What is typed while it waits to do so is new
    * work, which it keeps.
@@ -54,9 +69,8 @@ export class Journal {
     if (this.#desk.view().document !== document) return;
     await this.#do(async () => {
       this.#held = null;
-      this.#given.clear();
+      await this.#drop();
       this.#trouble(null);
-      await this.#host.forget(this.#desk.id);
     });
   }
 
@@ -81,9 +95,13 @@ export class Journal {
   /** Whether there is work that neither the file nor the journal holds as it is. */
   #isBehind(): boolean {
     const { document, file } = this.#desk.view();
+    const { halfTyped } = this.#desk;
     // Work that begins from another state of its file than the journal says would look older than the file.
-    const isHeld = this.#held?.document === document && this.#held.file?.stamp === file?.stamp;
-    return this.#desk.isUnsaved && !isHeld;
+    const isHeld =
+      this.#held?.document === document &&
+      this.#held.halfTyped === halfTyped &&
+      this.#held.file?.stamp === file?.stamp;
+    return !isHeld && (this.#isKept || this.#desk.isUnsaved || this.#desk.isHalfTyped);
   }
 
   #changed(): void {
@@ -115,21 +133,36 @@ export class Journal {
   }
 
   async #write(): Promise<void> {
-    const { document, file, pattern } = this.#desk.view();
+    const { document, file, saved } = this.#desk.view();
+    const { halfTyped, asides } = this.#desk;
+    const typed = this.#desk.asTyped();
     try {
-      await this.givePictures();
-      const answer = await this.#host.keep(this.#desk.id, {
-        title: pattern.about.title,
-        handle: file?.ref.handle ?? null,
-        stamp: file?.stamp ?? null,
-        document: document.toJSON(),
-      });
-      if (!answer.ok) throw new Error(answer.error.message);
-      this.#held = { document, file };
+      // What was typed in a field was taken back, or refused: the file has it all.
+      if (typed === saved && asides.size === 0) {
+        if (this.#isKept) await this.#drop();
+      } else {
+        await this.givePictures();
+        const answer = await this.#host.keep(this.#desk.id, {
+          title: project(typed).about.title,
+          handle: file?.ref.handle ?? null,
+          stamp: file?.stamp ?? null,
+          document: typed.toJSON(),
+          asides: Object.fromEntries(asides),
+        });
+        if (!answer.ok) throw new Error(answer.error.message);
+        this.#isKept = true;
+      }
+      this.#held = { document, file, halfTyped };
       this.#trouble(null);
     } catch (fault) {
       this.#trouble(fault instanceof Error ? fault.message : String(fault));
       if (!this.#stopped && this.#timer === undefined) this.#wait(AGAIN);
     }
+  }
+
+  async #drop(): Promise<void> {
+    this.#isKept = false;
+    this.#given.clear();
+    await this.#host.forget(this.#desk.id);
   }
 }

@@ -2,14 +2,22 @@
  * Fields of forms that hold what is being typed until it is given: at Enter, or when the field is left. Escape
  * takes it back. What was given is held by the document alone.
  */
-import { type KeyboardEvent, type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useId, useState } from 'react';
+import { useHalfTyped } from '../shell/half-typed.ts';
 
 /** Whether a key in a field is one of the window's: undoing what is being typed is the field's own. */
 export const isForWindow = ({ ctrlKey, metaKey, key }: KeyboardEvent, isDirty: boolean): boolean =>
   (ctrlKey || metaKey) && !(isDirty && key.toLowerCase() === 'z');
 
-/** What is typed in a field, following the document; and the handlers that give it or take it back. */
-export function useDraft(value: string, give: (typed: string) => boolean) {
+/**
+ * What is typed in a field, following the document; and the handlers that give it or take it back. `give` only
+ * changes the document, or says that it cannot; `onRefused` tells the maker so.
+ */
+export function useDraft(
+  value: string,
+  give: (typed: string) => boolean,
+  onRefused?: (typed: string) => void,
+) {
   const [typed, setTyped] = useState(value);
   const [isWrong, setWrong] = useState(false);
   const [shown, setShown] = useState(value);
@@ -19,17 +27,14 @@ export function useDraft(value: string, give: (typed: string) => boolean) {
     setTyped(value);
     setWrong(false);
   }
-  const latest = useRef(value);
-  useLayoutEffect(() => {
-    latest.current = value;
-  }, [value]);
+  useHalfTyped(typed === value ? null : typed, give);
   const commit = () => {
-    if (typed === latest.current) return setWrong(false);
-    const isGiven = give(typed);
+    const isGiven = typed === value || give(typed);
     setWrong(!isGiven);
+    if (!isGiven) onRefused?.(typed);
   };
   const back = () => {
-    setTyped(latest.current);
+    setTyped(value);
     setWrong(false);
   };
   return {
@@ -43,9 +48,9 @@ export function useDraft(value: string, give: (typed: string) => boolean) {
         if (event.nativeEvent.isComposing) return;
         // Undoing what is being typed is the field's; undoing what was given is the desk's.
         const isUndo = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
-        if (isUndo && typed !== latest.current) event.stopPropagation();
+        if (isUndo && typed !== value) event.stopPropagation();
         else if (event.key === 'Enter') commit();
-        else if (event.key === 'Escape' && typed !== latest.current) {
+        else if (event.key === 'Escape' && typed !== value) {
           event.stopPropagation();
           event.preventDefault();
           back();

@@ -1,7 +1,7 @@
 /** One finding of the review: what it says, why it matters, the way there, its fix, and how to let it stand. */
 import { type FormEvent, useId, useState } from 'react';
 import type { Finding } from '../../core/finding.ts';
-import { ACCEPTANCE_STALE, type AcceptedFinding } from '../../core/review/accepted.ts';
+import { ACCEPTANCE_STALE, type AcceptedFinding, keyOfFinding } from '../../core/review/accepted.ts';
 import type { FindingGroup } from '../../core/review/parts.ts';
 import { fixOf } from '../desk/fixes.ts';
 import { inTerms } from '../desk/terms.ts';
@@ -42,7 +42,15 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
   const studio = useStudio();
   const desk = useDesk();
   const say = useSaying();
-  const [isAccepting, setAccepting] = useState(false);
+  const [about] = useState(() => keyOfFinding(desk.view().pattern, finding));
+  // A reason that was begun before the maker went elsewhere is gone on with.
+  const [accepting, setAccepting] = useState<'asked' | 'begun' | null>(
+    desk.asides.has(about) ? 'begun' : null,
+  );
+  const giveUp = () => {
+    desk.setAside(about, '');
+    setAccepting(null);
+  };
   const message = say(finding.message);
   const reason = reasonOf(finding.code);
   const { node, from, to } = finding.where;
@@ -65,6 +73,7 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
   };
   const letStand = (why: string) => {
     const { state, pattern } = desk.view();
+    desk.setAside(about, '');
     desk.dispatch(accept(state, pattern, finding, why, studio.today()));
     studio.tell(reviewWords.accepted);
     toSummary();
@@ -99,8 +108,14 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
           <p>{say(reason)}</p>
         </details>
       )}
-      {isAccepting ? (
-        <AcceptForm finding={finding} onAccept={letStand} onCancel={() => setAccepting(false)} />
+      {accepting !== null ? (
+        <AcceptForm
+          finding={finding}
+          about={about}
+          isAsked={accepting === 'asked'}
+          onAccept={letStand}
+          onCancel={giveUp}
+        />
       ) : (
         <div className="review-buttons">
           {leads && (
@@ -127,7 +142,7 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
             <button
               type="button"
               aria-label={reviewWords.acceptThis(message)}
-              onClick={() => setAccepting(true)}
+              onClick={() => setAccepting('asked')}
             >
               {reviewWords.accept}
             </button>
@@ -140,13 +155,18 @@ export function Item({ finding, group }: { readonly finding: Finding; readonly g
 
 interface AcceptFormProps {
   readonly finding: Finding;
+  /** What the reason is kept under while it is being typed. */
+  readonly about: string;
+  /** The maker has just asked for it. */
+  readonly isAsked: boolean;
   readonly onAccept: (reason: string) => void;
   readonly onCancel: () => void;
 }
 
 /** Asks why a finding may stand. A finding without a reason is not let stand: an editor could not judge it. */
-function AcceptForm({ finding, onAccept, onCancel }: AcceptFormProps) {
-  const [why, setWhy] = useState('');
+function AcceptForm({ finding, about, isAsked, onAccept, onCancel }: AcceptFormProps) {
+  const desk = useDesk();
+  const [why, setWhy] = useState(desk.asides.get(about) ?? '');
   const id = useId();
   const isEmpty = why.trim() === '';
   const submit = (event: FormEvent) => {
@@ -170,8 +190,11 @@ function AcceptForm({ finding, onAccept, onCancel }: AcceptFormProps) {
           value={why}
           maxLength={2000}
           // biome-ignore lint/a11y/noAutofocus: the form was asked for by the button that it stands in place of
-          autoFocus
-          onChange={({ target: { value } }) => setWhy(value)}
+          autoFocus={isAsked}
+          onChange={({ target: { value } }) => {
+            setWhy(value);
+            desk.setAside(about, value);
+          }}
         />
       </label>
       <div className="review-buttons">

@@ -11,7 +11,7 @@ import { compose } from '../../core/document/compose.ts';
 import type { Pictures } from '../../core/document/media.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { startWorker } from '../analysis/start-worker.ts';
-import { Desk, type DeskFile } from '../desk/desk.ts';
+import { type Asides, Desk, type DeskFile } from '../desk/desk.ts';
 import { freshId } from '../desk/identity.ts';
 import { Journal } from '../desk/journal.ts';
 import { fileName, pack, unpack } from '../desk/pattern-file.ts';
@@ -200,7 +200,8 @@ export class Studio {
     if (found === undefined || !(await this.#mayLeave())) return;
     const answer = await this.host.recover(desk);
     if (!answer.ok) return this.trouble(shellWords.openFailed, answer.error.message);
-    const unpacked = unpack(answer.value);
+    const { bytes, asides } = answer.value;
+    const unpacked = unpack(bytes);
     if (!unpacked.ok) return this.trouble(shellWords.openFailed, unpacked.message);
     let file: DeskFile | null = null;
     if (found.file !== null && !found.fileIsNewer) {
@@ -211,7 +212,14 @@ export class Studio {
       }
     }
     await this.#letGo(file?.ref.handle);
-    this.#lay({ ...unpacked, file, unsaved: true, place: 'write', id: desk });
+    this.#lay({
+      ...unpacked,
+      file,
+      unsaved: true,
+      place: 'write',
+      id: desk,
+      asides: new Map(Object.entries(asides)),
+    });
     this.#forgetRecovered(desk);
   }
 
@@ -322,7 +330,7 @@ export class Studio {
     }
     const { file, stamp: now, notKept } = answer.value;
     desk.savedAs({ ref: file, stamp: now, readOnly: false, heldElsewhere: false }, document);
-    if (!desk.isUnsaved) await this.#journal?.forget();
+    await this.#journal?.settle();
     if (notKept === null) this.say(shellWords.saved);
     else this.trouble(shellWords.notKept.title, shellWords.notKept.text);
     return true;
@@ -365,6 +373,7 @@ export class Studio {
     unsaved: boolean;
     place: Place;
     id?: string;
+    asides?: Asides;
   }): void {
     this.#clear();
     const desk = new Desk({
@@ -373,6 +382,7 @@ export class Studio {
       pictures: work.pictures,
       file: work.file,
       unsaved: work.unsaved,
+      ...(work.asides ? { asides: work.asides } : {}),
       worker: startWorker(afterPaint),
       plugins: this.#parts.plugins(this),
     });

@@ -1,17 +1,20 @@
 /** The field that a cell becomes while an amount is typed in it. It gives what was typed; whether that is an amount is not for it to say. */
 import { useEffect, useRef, useState } from 'react';
 import { isForWindow } from '../parts/fields.tsx';
+import { useHalfTyped } from '../shell/half-typed.ts';
 
-/** The field in a cell. `onEnd` gets the key that leads on from it, "" to stay, null when the focus went elsewhere. */
+/** The field in a cell. `onCommit` says whether it took what was typed; `onEnd` gets the key that leads on from it, "" to stay, null when the focus went elsewhere. */
 export function CellEditor({
   label,
   text,
   onCommit,
+  onRefused,
   onEnd,
 }: {
   readonly label: string;
   readonly text: string;
   readonly onCommit: (text: string) => boolean;
+  readonly onRefused: (text: string) => void;
   readonly onEnd: (next: string | null) => void;
 }) {
   const [typed, setTyped] = useState(text);
@@ -22,6 +25,12 @@ export function CellEditor({
     input.current?.focus();
     input.current?.setSelectionRange(text.length, text.length);
   }, [text]);
+  useHalfTyped(typed === text ? null : typed, onCommit);
+  const commit = (): boolean => {
+    const isTaken = onCommit(typed);
+    if (!isTaken) onRefused(typed);
+    return isTaken;
+  };
   const end = (next: string | null) => {
     isDone.current = true;
     onEnd(next);
@@ -41,7 +50,7 @@ export function CellEditor({
       onMouseDown={(event) => event.stopPropagation()}
       onBlur={() => {
         if (isDone.current) return;
-        onCommit(typed);
+        commit();
         end(null);
       }}
       onKeyDown={(event) => {
@@ -52,7 +61,7 @@ export function CellEditor({
         else if (key === 'Enter' || key === 'Tab') {
           const next =
             key === 'Enter' ? (shiftKey ? 'ArrowUp' : 'ArrowDown') : shiftKey ? 'ArrowLeft' : 'ArrowRight';
-          if (onCommit(typed)) end(next);
+          if (commit()) end(next);
           else setWrong(true);
         } else return;
         event.preventDefault();

@@ -7,6 +7,7 @@ import type { LineRule } from '../../core/document/attributes.ts';
 import type { Finding } from '../../core/finding.ts';
 import type { LineTrial } from '../analysis/report.ts';
 import { isForWindow } from '../parts/fields.tsx';
+import { useHalfTyped } from '../shell/half-typed.ts';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
 import { useReader } from '../shell/reader.ts';
 import { sizesWords } from '../words/sizes.ts';
@@ -87,6 +88,7 @@ function FormulaEditor({
   label,
   value,
   ruleWith,
+  onGive,
   onEnd,
 }: FormulaProps & { readonly onEnd: (text: string | null, back: boolean) => void }) {
   const lines = useDeskView((view) => view.pattern.lines);
@@ -104,6 +106,7 @@ function FormulaEditor({
   const { from, options } = useMemo(() => completionsAt(text, caret, names), [text, caret, names]);
   const shown = isOpen ? options : [];
   const trial = useLineTrial(line, ruleWith, text, value);
+  useHalfTyped(text.trim() === value ? null : text.trim(), onGive);
   useEffect(() => {
     input.current?.focus();
     input.current?.select();

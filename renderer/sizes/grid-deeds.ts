@@ -15,8 +15,10 @@ import { readTable, writeTable } from './tsv.ts';
 export interface GridDeeds {
   /** What stands in a cell for typing; null where nothing is typed, which is told. */
   textOf(cell: CellAt): string | null;
-  /** Takes what was typed; false when it is no amount, which is told. */
+  /** Takes what was typed; false when it is no amount. */
   give(cell: CellAt, text: string): boolean;
+  /** Tells that what was typed is no amount. */
+  refuse(text: string): void;
   /** Empties the chosen cells. */
   clear(): void;
   fill(way: 'right' | 'down'): void;
@@ -76,13 +78,11 @@ export function useGridDeeds(
       const own = ownQuantity(line, size.id);
       if (text === (own === null ? '' : quantityText(own))) return true;
       const value = text.trim() === '' ? null : readCell(text, line, size.id, reader.units);
-      if (value === null && text.trim() !== '') {
-        onTell(sizesWords.notAnAmount(text));
-        return false;
-      }
+      if (value === null && text.trim() !== '') return false;
       desk.dispatch(setCells(desk.view().state, [{ line: line.id, size: size.id, value }]));
       return true;
     },
+    refuse: (text) => onTell(sizesWords.notAnAmount(text)),
     clear,
     fill: (way) => {
       const changes = filled(pattern, rangeOf(selection), way);

@@ -197,6 +197,7 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
                         label={sizesWords.cellName(line.name, size.label)}
                         text={editing.text}
                         onCommit={(text) => deeds.give({ row, column }, text)}
+                        onRefused={deeds.refuse}
                         onEnd={(next) => {
                           setEditing(null);
                           if (next === null) return;

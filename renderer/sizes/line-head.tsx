@@ -61,21 +61,23 @@ export function LineHead(props: LineHeadProps) {
 function NameField({ line, onTell, tabIndex }: LineHeadProps & { readonly tabIndex: number }) {
   const desk = useDesk();
   const { say, isOther } = useReader();
+  const renamed = (typed: string) => renameLine(desk.view().state, line.id, typed.trim());
   const give = (typed: string): boolean => {
-    const name = typed.trim();
-    const renaming = renameLine(desk.view().state, line.id, name);
-    if (!renaming.ok) {
-      onTell(
-        renaming.reason === 'taken'
-          ? sizesWords.renameTaken(name)
-          : sizesWords.renameMisread(name, renaming.text),
-      );
-      return false;
-    }
-    desk.dispatch(renaming.transaction);
-    return true;
+    const renaming = renamed(typed);
+    if (renaming.ok) desk.dispatch(renaming.transaction);
+    return renaming.ok;
   };
-  const { props, isWrong } = useDraft(line.name, give);
+  const refuse = (typed: string) => {
+    const renaming = renamed(typed);
+    if (renaming.ok) return;
+    const name = typed.trim();
+    onTell(
+      renaming.reason === 'taken'
+        ? sizesWords.renameTaken(name)
+        : sizesWords.renameMisread(name, renaming.text),
+    );
+  };
+  const { props, isWrong } = useDraft(line.name, give, refuse);
   return (
     <input
       {...props}

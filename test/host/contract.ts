@@ -260,18 +260,25 @@ export function hostContract(kind: string, makeWorld: () => Promise<World>): voi
       await window.close();
       const found = await other.host.recovered();
       expect(found).toMatchObject([{ desk: 'desk-1', title: 'Quay vest', file: null, fileIsNewer: false }]);
-      expect(titleIn(good(await other.host.recover('desk-1')))).toBe('Quay vest');
+      expect(titleIn(good(await other.host.recover('desk-1')).bytes)).toBe('Quay vest');
       expect(await other.host.recovered()).toHaveLength(1);
       await other.host.forget('desk-1');
       expect(await other.host.recovered()).toEqual([]);
       expect(fault(await other.host.recover('desk-1'))).toBe('unknown-desk');
     });
 
+    test('gives back what was typed beside the work', async () => {
+      good(await window.host.keep('desk-6', entry('Harbour vest', { asides: { why: 'One shop' } })));
+      expect(good(await window.host.recover('desk-6')).asides).toEqual({ why: 'One shop' });
+      good(await window.host.keep('desk-6', entry('Harbour vest')));
+      expect(good(await window.host.recover('desk-6')).asides).toEqual({});
+    });
+
     test('gives back pictures with the work', async () => {
       good(await window.host.keepPicture('desk-2', cover.id, cover.bytes));
       good(await window.host.keep('desk-2', entry('x', { document: compose(covered).toJSON() })));
       const back = good(await window.host.recover('desk-2'));
-      expect(new Uint8Array(back)).toEqual(new Uint8Array(writeContainer(compose(covered), media)));
+      expect(new Uint8Array(back.bytes)).toEqual(new Uint8Array(writeContainer(compose(covered), media)));
       const bad = await window.host.keepPicture('desk-2', 'p', new Uint8Array([1, 2, 3]));
       expect(fault(bad)).toBe('picture-unknown');
     });
@@ -284,7 +291,7 @@ export function hostContract(kind: string, makeWorld: () => Promise<World>): voi
       expect(await other.host.recovered()).toMatchObject([{ file: file, fileIsNewer: false }]);
       fs.writeFileSync(path, second);
       expect(await other.host.recovered()).toMatchObject([{ file: file, fileIsNewer: true }]);
-      expect(titleIn(good(await other.host.recover('desk-3')))).toBe('Pier vest');
+      expect(titleIn(good(await other.host.recover('desk-3')).bytes)).toBe('Pier vest');
       expect(titleIn(fs.readFileSync(path))).toBe('Quay vest');
       // The file holds the very work: it was saved, and only the journal was not told.
       fs.writeFileSync(path, third);

@@ -5,6 +5,7 @@ import type { Answer, Host, JournalEntry } from '../../app/host/host.ts';
 import { compose } from '../../core/document/compose.ts';
 import { schema } from '../../core/document/schema.ts';
 import { Desk, type DeskFile } from '../../renderer/desk/desk.ts';
+import { setPart } from '../../renderer/desk/edits.ts';
 import { Journal } from '../../renderer/desk/journal.ts';
 import { partAt } from '../../renderer/desk/places.ts';
 import { cover, covered, media } from '../document/containers.ts';
@@ -23,16 +24,18 @@ const file = (stamp: string): DeskFile => ({
 function world({ unsaved = true, keepMs = 0 }: { unsaved?: boolean; keepMs?: number } = {}) {
   const calls: string[] = [];
   const answers = { keep: { ok: true, value: null } as Answer<null> };
-  let held: (JournalEntry & { n: number }) | null = null;
+  let held: (JournalEntry & { n: number; half: number }) | null = null;
   const numberOf = (document: unknown): number =>
     Number(/"text":"Edit (\d+)"/.exec(JSON.stringify(document))?.[1] ?? 0);
+  const halfOf = (document: unknown): number =>
+    Number(/"garment":"Half (\d+)"/.exec(JSON.stringify(document))?.[1] ?? 0);
   const later = <T>(value: () => T): Promise<T> =>
     new Promise((resolve) => setTimeout(() => resolve(value()), keepMs));
   const host = {
     keep: (_: string, entry: JournalEntry) => {
       calls.push(`keep ${numberOf(entry.document)}`);
       const answer = answers.keep;
-      if (answer.ok) held = { ...entry, n: numberOf(entry.document) };
+      if (answer.ok) held = { ...entry, n: numberOf(entry.document), half: halfOf(entry.document) };
       return later(() => answer);
     },
     keepPicture: (_: string, id: string) => {
@@ -56,6 +59,11 @@ function world({ unsaved = true, keepMs = 0 }: { unsaved?: boolean; keepMs?: num
   const troubles: (string | null)[] = [];
   const journal = new Journal(host, desk, (message) => troubles.push(message));
   let edits = 0;
+  const field = {};
+  let halves = 0;
+  let savedHalf = 0;
+  const giveHalf = (half: number) =>
+    desk.dispatch(setPart<'cover'>(desk.view().state, ['cover'], { garment: `Half ${half}` }));
   let savedEdit = unsaved ? -1 : 0;
   let saves = 0;
   return {
@@ -68,6 +76,22 @@ function world({ unsaved = true, keepMs = 0 }: { unsaved?: boolean; keepMs?: num
     /** The newest edit that the file or the journal has. */
     safe: () => Math.max(savedEdit, held?.n ?? -1),
     edits: () => edits,
+    /** The newest words of the field that the file or the journal has. */
+    safeHalf: () => Math.max(savedHalf, held?.half ?? 0),
+    halves: () => halves,
+    /** A key in a field that is not left. */
+    half: () => {
+      halves += 1;
+      const half = halves;
+      desk.hold(field, () => giveHalf(half));
+    },
+    /** The field is left. */
+    give: () => {
+      desk.hold(field, null);
+      giveHalf(halves);
+    },
+    /** What is in the field is taken back. */
+    back: () => desk.hold(field, null),
     edit: () => {
       edits += 1;
       const { state } = desk.view();
@@ -77,11 +101,13 @@ function world({ unsaved = true, keepMs = 0 }: { unsaved?: boolean; keepMs?: num
     /** As the studio saves: the pattern as it is now, and when nothing was typed meanwhile the journal lets go. */
     save: async (ms: number) => {
       const [{ document }, at] = [desk.view(), edits];
+      const half = halfOf(document.toJSON());
       await new Promise((resolve) => setTimeout(resolve, ms));
       savedEdit = Math.max(savedEdit, at);
+      savedHalf = half;
       saves += 1;
       desk.savedAs(file(`save-${saves}`), document);
-      if (!desk.isUnsaved) await journal.forget();
+      await journal.settle();
     },
   };
 }
@@ -122,6 +148,14 @@ describe('keeping work', () => {
         weight: 1,
         arbitrary: fc.record({ kind: fc.constant('save'), ms: fc.integer({ min: 0, max: 700 }) }),
       },
+      {
+        weight: 4,
+        arbitrary: fc.record({ kind: fc.constant('half'), ms: fc.integer({ min: 0, max: 900 }) }),
+      },
+      {
+        weight: 1,
+        arbitrary: fc.record({ kind: fc.constant('give'), ms: fc.integer({ min: 0, max: 900 }) }),
+      },
     );
     await fc.assert(
       fc.asyncProperty(
@@ -131,10 +165,11 @@ describe('keeping work', () => {
         async (actions, keepMs, unsaved) => {
           vi.clearAllTimers();
           const maker = world({ unsaved, keepMs });
-          const typed: { at: number; edit: number }[] = [];
+          const typed: { at: number; edit: number; half: number }[] = [];
           const look = () => {
             const old = typed.findLast(({ at }) => at <= performance.now() - AT_MOST);
             expect(maker.safe()).toBeGreaterThanOrEqual(old?.edit ?? -1);
+            expect(maker.safeHalf()).toBeGreaterThanOrEqual(old?.half ?? 0);
           };
           const wait = async (ms: number) => {
             for (let passed = 0; passed < ms; passed += 25) {
@@ -143,10 +178,12 @@ describe('keeping work', () => {
             }
           };
           for (const { kind, ms } of actions) {
-            if (kind === 'edit') {
-              maker.edit();
-              typed.push({ at: performance.now(), edit: maker.edits() });
-            } else void maker.save(50);
+            if (kind === 'edit') maker.edit();
+            else if (kind === 'half') maker.half();
+            else if (kind === 'give') maker.give();
+            else void maker.save(50);
+            if (kind !== 'save')
+              typed.push({ at: performance.now(), edit: maker.edits(), half: maker.halves() });
             await wait(ms);
           }
           await wait(AT_MOST + 50);
@@ -155,6 +192,42 @@ describe('keeping work', () => {
       ),
       { numRuns: 60 },
     );
+  });
+
+  test('what is typed in a field and not given is kept; the desk and its undoing know nothing of it', async () => {
+    const { desk, half, held } = world({ unsaved: false });
+    const before = desk.view();
+    half();
+    await pass(AT_MOST);
+    expect(held()).toMatchObject({ half: 1, stamp: 'first' });
+    expect(desk.view()).toBe(before);
+    expect([desk.isUnsaved, desk.view().canUndo]).toEqual([false, false]);
+  });
+
+  test('what was taken back in a field is kept no longer', async () => {
+    const { half, back, held, calls } = world({ unsaved: false });
+    half();
+    await pass(AT_MOST);
+    back();
+    await pass(AT_MOST);
+    expect(held(), calls.join(', ')).toBeNull();
+  });
+
+  test('what a field refuses is no work', async () => {
+    const { desk, calls } = world({ unsaved: false });
+    desk.hold({}, () => undefined);
+    await pass(10_000);
+    expect(calls).toEqual([]);
+  });
+
+  test('a reason that is being typed is kept beside the work until it is put in', async () => {
+    const { desk, held } = world({ unsaved: false });
+    desk.setAside('why', 'The shop sells in');
+    await pass(AT_MOST);
+    expect(held()).toMatchObject({ n: 0, asides: { why: 'The shop sells in' } });
+    desk.setAside('why', '');
+    await pass(AT_MOST);
+    expect(held()).toBeNull();
   });
 
   test('one state at a time', async () => {

@@ -125,7 +125,7 @@ async function found(path: string, data: string, seen: Set<string>) {
   for (const { desk, title, fileIsNewer } of offered) {
     const answer = await host.recover(desk);
     if (!answer.ok) throw new Error(answer.error.message);
-    const n = whole(answer.value);
+    const n = whole(answer.value.bytes);
     expect(title).toBe(titleOfState(n));
     work.push({ n, fileIsNewer });
   }

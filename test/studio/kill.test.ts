@@ -59,6 +59,23 @@ async function watchStalls(page: Page): Promise<() => Promise<number>> {
   return () => page.evaluate(() => (window as unknown as { stall: number }).stall);
 }
 
+/** What a next start offers is gone on with. */
+async function recovered(): Promise<{ program: Program; page: Page }> {
+  const next = await start();
+  const offered = next.page.getByRole('region', { name: /not saved|recover/i });
+  await offered.getByRole('listitem').first().waitFor();
+  expect(await offered.getByRole('listitem').count()).toBe(1);
+  await offered.getByRole('button').first().click();
+  return next;
+}
+
+/** Given up for good, so that the next round begins with nothing. */
+async function giveUp({ page, program }: { program: Program; page: Page }): Promise<void> {
+  await page.close({ runBeforeUnload: false });
+  await program.kill();
+  fs.rmSync(join(home, 'data'), { recursive: true });
+}
+
 /**
  * Types words without a pause until the time is up, and so much longer as the page stood still; which were on
  * the page, and when.
@@ -102,18 +119,80 @@ describe('the program killed while words are typed', () => {
       .waitFor();
     await page.close({ runBeforeUnload: false });
 
-    const next = await start();
-    const offered = next.page.getByRole('region', { name: /not saved|recover/i });
-    await offered.getByRole('listitem').first().waitFor();
-    expect(await offered.getByRole('listitem').count()).toBe(1);
-    await offered.getByRole('button').first().click();
+    const next = await recovered();
     const found = (await words(next.page).textContent()) ?? '';
     const due = typed.filter(({ at }) => at < end - AT_MOST - stall);
     expect(due.length, `the page stood still for ${Math.round(stall)} ms`).toBeGreaterThan(0);
     for (const { word } of due) expect(found).toContain(`${word} `);
-    // Given up for good, so that the next round begins with nothing.
-    await next.page.close({ runBeforeUnload: false });
-    await next.program.kill();
-    fs.rmSync(join(home, 'data'), { recursive: true });
+    await giveUp(next);
+  });
+});
+
+/** Long enough for what was typed to be due, however slow the page was. */
+const due = async (page: Page, stalls: () => Promise<number>): Promise<void> => {
+  const before = await stalls();
+  await page.waitForTimeout(AT_MOST);
+  await page.waitForTimeout((await stalls()) - before);
+};
+
+/** Where something is typed and left standing there, and where it is found again. */
+const fields: Record<string, { type(page: Page): Promise<void>; find(page: Page): Promise<void> }> = {
+  'a field of Materials': {
+    type: async (page) => {
+      await page.keyboard.press('Control+3');
+      await page.getByLabel('Designer').click();
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type('Wren Aldwater');
+    },
+    find: async (page) => {
+      await page.keyboard.press('Control+3');
+      expect(await page.getByLabel('Designer').inputValue()).toBe('Wren Aldwater');
+    },
+  },
+  'the name of a line': {
+    type: async (page) => {
+      await page.keyboard.press('Control+2');
+      await page.locator('.line-name').first().click();
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type('around the middle');
+    },
+    find: async (page) => {
+      await page.keyboard.press('Control+2');
+      expect(await page.locator('.line-name').first().inputValue()).toBe('around the middle');
+    },
+  },
+  'a reason in Review': {
+    type: async (page) => {
+      await page.locator('.piece .words').last().click();
+      await page.keyboard.press('End');
+      await page.keyboard.type(' Leave a tail of 20 cm.');
+      await page.keyboard.press('Control+5');
+      await page
+        .locator('.review-item', { hasText: '20 cm' })
+        .getByRole('button', { name: /^Let it stand/ })
+        .click();
+      await page.keyboard.type('The shop sells in one');
+    },
+    find: async (page) => {
+      await page.keyboard.press('Control+5');
+      expect(await page.getByLabel(/^Why it may stand/).inputValue()).toBe('The shop sells in one');
+    },
+  },
+};
+
+describe('the program killed with words standing in', () => {
+  test.each(Object.entries(fields))('%s', { timeout: 180_000 }, async (_, { type, find }) => {
+    const { program, page } = await start();
+    await page.getByRole('button', { name: /vest/i }).first().click();
+    await page.locator('.row .words').first().waitFor();
+    const stalls = await watchStalls(page);
+    await type(page);
+    await due(page, stalls);
+    await program.kill();
+    await page.close({ runBeforeUnload: false });
+    const next = await recovered();
+    await next.page.locator('.row .words').first().waitFor();
+    await find(next.page);
+    await giveUp(next);
   });
 });

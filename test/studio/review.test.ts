@@ -48,7 +48,14 @@ test('a finding is let stand with a reason, and taken back', async () => {
   await why.waitFor();
   expect(await why.evaluate((field) => field === document.activeElement)).toBe(true);
   const found: Record<string, readonly string[]> = { form: await violations(page) };
-  await page.keyboard.type('The shop sells in one country only.');
+  await page.keyboard.type('The shop sells in');
+  // Going elsewhere and coming back: the reason is gone on with.
+  await page.keyboard.press('Control+1');
+  await page.locator('.manuscript').waitFor();
+  await page.keyboard.press('Control+5');
+  await why.click();
+  await page.keyboard.press('End');
+  await page.keyboard.type(' one country only.');
   await page.keyboard.press('Enter');
   const accepted = page.getByRole('region', { name: /^Accepted/ });
   await accepted.getByText('The shop sells in one country only.', { exact: false }).waitFor();
