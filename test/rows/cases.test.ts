@@ -19,3 +19,9 @@ for (const [group, cases] of Object.entries(corpus)) {
     });
   });
 }
+
+test('no text stands in two cases', () => {
+  const texts = Object.values(corpus).flatMap((cases) => cases.map((c) => `${c.terms}\n${c.text}`));
+  const seen = new Set<string>();
+  expect(texts.filter((text) => seen.size === seen.add(text).size)).toEqual([]);
+});

@@ -120,13 +120,6 @@ export const counts: readonly RowCase[] = [
   { name: 'count as a sentence', terms: 'us', text: us20(' Total 20 sc.'), counts: [21, 20] },
   { name: 'count with "at end"', terms: 'us', text: us20(' 20 sc at end of row.'), counts: [21, 20] },
   { name: 'count "made"', terms: 'us', text: us20(' (20 sc made)'), counts: [21, 20] },
-  {
-    name: 'stitches and spaces',
-    terms: 'us',
-    text: usMesh(' (9 dc, 8 ch-2 sps)'),
-    counts: [29, 9],
-    spaces: [0, 8],
-  },
   { name: 'spaces first', terms: 'us', text: usMesh(' (8 ch-2 sps, 9 dc)'), counts: [29, 9], spaces: [0, 8] },
   { name: 'spaces alone', terms: 'us', text: usMesh(' {8 ch-2 sps}'), counts: [29, 9], spaces: [0, 8] },
   {

@@ -302,56 +302,12 @@ export const necklines: readonly RowCase[] = [
     source: practice,
   },
   {
-    name: 'Ch 1, turn, sc in first 12 sts (12 sc), turn and work on these 12 sts only',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 12 sts (12 sc), turn and work on these 12 sts only.',
-    ),
-    final: 12,
-    source: practice,
-  },
-  {
-    name: 'Ch 1, turn, sc in first 12 sts; turn. Work on these 12 sts only for first shoulder',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 12 sts; turn. Work on these 12 sts only for first shoulder.',
-    ),
-    final: 12,
-    source: practice,
-  },
-  {
     name: 'Ch 1, turn, sc in first 12 sts, turn, leaving remaining sts unworked for neck and other shoulder',
     terms: 'us',
     text: lines(
       'Ch 42.',
       'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
       'Row 2: Ch 1, turn, sc in first 12 sts, turn, leaving remaining sts unworked for neck and other shoulder.',
-    ),
-    final: 12,
-    source: practice,
-  },
-  {
-    name: 'Ch 1, turn, sc in first 12 sts. Turn and continue on these sts only',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 12 sts. Turn and continue on these sts only.',
-    ),
-    final: 12,
-    source: practice,
-  },
-  {
-    name: 'Ch 1, turn, sc in first 12 sts, turn. (12 sts for right shoulder)',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 12 sts, turn. (12 sts for right shoulder)',
     ),
     final: 12,
     source: practice,
@@ -376,28 +332,6 @@ export const necklines: readonly RowCase[] = [
       'Row 2: Ch 1, turn, sc in first 12 sts, turn; leave remaining 29 sts for later.',
     ),
     final: 12,
-    source: practice,
-  },
-  {
-    name: 'Ch 1, turn, sc in first 12 sts. Leave the remaining 29 sts on hold',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 12 sts. Leave the remaining 29 sts on hold.',
-    ),
-    final: 12,
-    source: practice,
-  },
-  {
-    name: 'Ch 1, turn, sc in first 10 sts, sc2tog, turn (11 sts). Work each side separately',
-    terms: 'us',
-    text: lines(
-      'Ch 42.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across. (41 sc)',
-      'Row 2: Ch 1, turn, sc in first 10 sts, sc2tog, turn (11 sts). Work each side separately.',
-    ),
-    final: 11,
     source: practice,
   },
   {
@@ -678,18 +612,6 @@ export const necklines: readonly RowCase[] = [
     source: practice,
   },
   {
-    name: 'Ch 3, dc2tog in same st, ch 3, *dc3tog in next st, ch 3; rep from * around, join to top of first cluster',
-    terms: 'us',
-    text: lines(
-      'Ch 3, join.',
-      'Rnd 1: 8 sc in ring.',
-      'Rnd 2: Ch 3, dc2tog in same st, ch 3, *dc3tog in next st, ch 3; rep from * around, join to top of first cluster.',
-    ),
-    final: 8,
-    spaces: [null, null, 8],
-    source: practice,
-  },
-  {
     name: 'Ch 2, dc2tog in same st (beg cluster made), ch 2, *dc3tog in next st, ch 2; rep from * around. Join',
     terms: 'us',
     text: lines(
@@ -726,18 +648,6 @@ export const necklines: readonly RowCase[] = [
     source: practice,
   },
   {
-    name: 'Ch 4, tr2tog in same st, *ch 4, tr3tog in next st; rep from * around, ch 4, join',
-    terms: 'us',
-    text: lines(
-      'Ch 3, join.',
-      'Rnd 1: 8 sc in ring.',
-      'Rnd 2: Ch 4, tr2tog in same st, *ch 4, tr3tog in next st; rep from * around, ch 4, join.',
-    ),
-    final: 8,
-    spaces: [null, null, 8],
-    source: practice,
-  },
-  {
     name: 'Ch 5 (counts as dc, ch 2), dc in same st, *sk 1 st, (dc, ch 2, dc) in next st; rep from * around, join to 3rd ch',
     terms: 'us',
     text: lines(
@@ -747,41 +657,6 @@ export const necklines: readonly RowCase[] = [
     ),
     final: 8,
     spaces: [null, null, 4],
-    source: practice,
-  },
-  {
-    name: 'Ch 4 (counts as dc, ch 1), (dc, ch 1) twice in same st, *sk 1 st, (dc, ch 1) 3 times in next st; rep from * around, join',
-    terms: 'us',
-    text: lines(
-      'Ch 3, join.',
-      'Rnd 1: 8 sc in ring.',
-      'Rnd 2: Ch 4 (counts as dc, ch 1), (dc, ch 1) twice in same st, *sk 1 st, (dc, ch 1) 3 times in next st; rep from * around, join.',
-    ),
-    final: 12,
-    spaces: [null, null, 12],
-    source: practice,
-  },
-  {
-    name: 'Ch 1, (sc, ch 3, sc) in first st, *sk 1, (sc, ch 3, sc) in next; rep from * around, join to first sc',
-    terms: 'us',
-    text: lines(
-      'Ch 3, join.',
-      'Rnd 1: 8 sc in ring.',
-      'Rnd 2: Ch 1, (sc, ch 3, sc) in first st, *sk 1, (sc, ch 3, sc) in next; rep from * around, join to first sc.',
-    ),
-    final: 8,
-    spaces: [null, null, 4],
-    source: practice,
-  },
-  {
-    name: 'Ch 3, 4 dc in same st, *sk 1 st, 5 dc in next st; rep from * around, join',
-    terms: 'us',
-    text: lines(
-      'Ch 3, join.',
-      'Rnd 1: 8 sc in ring.',
-      'Rnd 2: Ch 3, 4 dc in same st, *sk 1 st, 5 dc in next st; rep from * around, join.',
-    ),
-    final: 20,
     source: practice,
   },
 ];

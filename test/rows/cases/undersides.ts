@@ -220,19 +220,6 @@ export const undersides: readonly RowCase[] = [
     findings: [{ row: 2, code: 'stated-count-wrong' }],
   },
   {
-    name: 'mesh over mesh, ending with',
-    terms: 'us',
-    text: lines(
-      'Ch 20.',
-      'Row 1: Sc in 2nd ch from hook and in each ch across, turn.',
-      'Row 2: Ch 5 (counts as first dc and ch 2), skip next 2 sts, dc in next st, *ch 2, skip 2 sts, dc in next st; rep from * across, turn.',
-      'Row 3: Ch 5, dc in next dc, *ch 2, dc in next dc; rep from * across, ending with dc in 3rd ch of turning ch-5, turn.',
-      'Row 4: Ch 1, sc in first dc, *2 sc in next ch-2 sp, sc in next dc; rep from * across, working last sc in 3rd ch of tch.',
-    ),
-    counts: [null, 19, 7, 7, 19],
-    spaces: [null, null, 6, 6, null],
-  },
-  {
     name: 'last pass goes over the stitch to stop at',
     terms: 'us',
     text: lines(
