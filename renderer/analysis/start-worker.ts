@@ -10,9 +10,8 @@ type Steps = Extract<ToWorker, { kind: 'steps' }>;
 /** A worker whose steps wait; `later` runs what it is given once the maker has seen what the steps did. */
 export function patient(worker: WorkerLike, later: (run: () => void) => void): WorkerLike {
   let held: Steps | null = null;
-  let stopped = false;
   const hand = (): void => {
-    if (held === null || stopped) return;
+    if (held === null) return;
     const steps = held;
     held = null;
     worker.postMessage(steps);
@@ -36,7 +35,7 @@ export function patient(worker: WorkerLike, later: (run: () => void) => void): W
       worker.onmessage = hear;
     },
     terminate() {
-      stopped = true;
+      held = null;
       worker.terminate();
     },
   };
