@@ -4,11 +4,13 @@
  */
 import fs from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Disk } from '../../app/services/disk.ts';
 import { StudioHost } from '../../app/services/studio-host.ts';
 import { compose } from '../../core/document/compose.ts';
 import { readContainer, writeContainer } from '../../core/document/container.ts';
+import { project } from '../../core/document/project.ts';
 import { blank } from '../document/containers.ts';
 import { newPlaces, type Places, servicesOf, testShell } from '../host/worlds.ts';
 import { broken, failingDisk, type Step } from './failing-disk.ts';
@@ -166,5 +168,31 @@ test('work in the journal that a later version wrote is not offered, not read an
   fs.writeFileSync(join(folder, 'work.json'), later);
   expect(await host.recovered()).toEqual([]);
   expect(fs.readFileSync(join(folder, 'work.json'), 'utf8')).toBe(later);
+  await host.dispose();
+});
+
+test('work that an earlier version kept before an upgrade is given back as a pattern of today', async () => {
+  const { host, services } = windowOn(disk);
+  const folder = join(services.places.journal, 'desk-of-old');
+  fs.mkdirSync(folder, { recursive: true });
+  const old = fs.readFileSync(new URL('../document/files/version-1.turnchain', import.meta.url));
+  const { document } = JSON.parse(strFromU8(unzipSync(old)['pattern.json']!));
+  const time = '2026-01-05T08:00:00.000Z';
+  const work = {
+    format: 'turnchain-journal',
+    version: 1,
+    file: 1,
+    title: 'Old hat',
+    path: null,
+    stamp: null,
+  };
+  fs.writeFileSync(join(folder, 'work.json'), JSON.stringify({ ...work, time, document }));
+  expect(await host.recovered()).toMatchObject([{ desk: 'desk-of-old', title: 'Old hat', time }]);
+  const given = await host.recover('desk-of-old');
+  const read = given.ok ? readContainer(given.value.bytes) : null;
+  expect(read).toMatchObject({ ok: true, migratedFrom: null });
+  const pattern = read?.ok ? project(read.document) : null;
+  expect(pattern?.pieces.map(({ name }) => name)).toEqual(['Hat']);
+  expect(given).toMatchObject({ value: { asides: {} } });
   await host.dispose();
 });
