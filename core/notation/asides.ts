@@ -6,6 +6,13 @@ import type { Cursor } from './cursor.ts';
 import { readStitch } from './words.ts';
 
 const ASIDES = [
+  'changing color every',
+  'changing colors every',
+  'changing colors as',
+  'alternating colors',
+  'make a slip knot',
+  'make slip knot',
+  'slip knot',
   'instead',
   'complete',
   'and complete',

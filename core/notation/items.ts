@@ -29,6 +29,7 @@ import {
   readRemark,
   readSentence,
   readSentenceOfProse,
+  readSum,
 } from './prose.ts';
 import { readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
 import { readCountBehind, readOpenCount } from './row-counts.ts';
@@ -214,7 +215,7 @@ function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] 
   if (spelled) return spelled;
   if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
-    const colour = readColourBehind(c, before);
+    const colour = readColourBehind(c, before) ?? (before.at(-1)?.type === 'chain' ? readSum(c) : null);
     if (colour) return colour;
     const sizes = bracketValues(c, c.at);
     const amounts = sizes !== null && c.sizes !== null && c.sizes > 1 && sizes.values.length === c.sizes;

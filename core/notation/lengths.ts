@@ -17,6 +17,21 @@ const UNITS: Readonly<Record<string, Length['unit']>> = {
   '"': 'in',
 };
 
+/** The numbers behind the first of "30/31/32" or "30, 31, 32", where there are as many as sizes; else null. */
+function openLengths(c: Cursor, first: number, value: () => number | null): number[] | null {
+  const mark = c.word();
+  const found = [first];
+  if (mark !== '/' && (mark !== ',' || c.sizes === null)) return null;
+  while (c.word() === mark && found.length < 40) {
+    c.at++;
+    const next = value();
+    if (next === null) return null;
+    found.push(next);
+  }
+  const fits = c.sizes === null ? found.length > 2 : c.sizes > 1 && found.length === c.sizes;
+  return fits ? found.slice(1) : null;
+}
+
 /** "30 (32, 34) cm", "12½ in", "30.5cm": a length, or null. */
 export function readLength(c: Cursor, second = false): Length | null {
   return c.attempt(() => {
@@ -64,6 +79,9 @@ export function readLength(c: Cursor, second = false): Length | null {
       if (!inside) break;
       values.push(...inside);
     }
+    // "30/31/32 cm": one for each size without brackets; "12/13 cm" may be a range.
+    const open = values.length > 1 ? null : c.attempt(() => openLengths(c, values[0]!, value));
+    if (open !== null) values.push(...open);
     const unit = c.word();
     if (!Object.hasOwn(UNITS, unit)) return null;
     c.at++;

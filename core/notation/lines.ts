@@ -40,6 +40,10 @@ const PIECES =
 const MAKING_UP =
   /^(?:sew|seam|stitch|join|whip ?stitch|slip ?stitch|graft) (?:(?:the|both|two|short|long|side|top|shoulder|open|cast-on|first|last|and|of|row) ){0,4}(?:ends?|edges?|sides?|seams?|panels?|pieces?|shoulders?|rows) (?:together|with|to|using|and)\b/iu;
 
+/** "2nd row forms dc fabric.", "Rows 2 and 3 form the pattern.": what rows that are there come to. */
+const SAID_OF_ROWS =
+  /^(?:the )?(?:(?:last|these|prev(?:ious)?) )?(?:\d{1,2} |two |three |four )?(?:\d{1,3}(?:st|nd|rd|th) (?:(?:and|to|&) \d{1,3}(?:st|nd|rd|th) )?)?(?:rows?|rnds?|rounds?)(?: \d{1,3}(?:(?: and | to | & |[-–])\d{1,3})?)? (?:forms?|sets?|establish(?:es)?|makes?) (?:the |a |one )?(?:\p{L}+ ){0,3}(?:fabric|patt(?:ern)?s?|repeat|rep)\b/iu;
+
 /** The head of a line that names a side, with work behind it on the same line. */
 const SIDES =
   /^(?:the )?(?:first|second|left|right|other|next)(?: [a-z]+){0,2} (?:side|front|back|shoulder|half|neck|neckline|edge|strap|sleeve)(?=\s*:)/iu;
@@ -399,6 +403,12 @@ export class Sorter {
       this.line(rest, next);
       return;
     }
+    const said = this.saidOfRows(line);
+    if (said > line.from) {
+      this.pass({ from: line.from, to: said });
+      if (said < line.to) this.line({ from: said, to: line.to }, next);
+      return;
+    }
     const colon = this.sideColon(line);
     if (colon > 0) {
       // "Second side: With RS facing, …": a heading, and work on the same line.
@@ -594,6 +604,8 @@ export class Sorter {
       if (
         ['.', ')', ']'].includes(before.word) &&
         /^\p{Lu}/u.test(token.text) &&
+        // "Rows 2 to 9. Repeat row 1.": behind its label it is the row itself.
+        !this.isLabelOnly({ from: starts.at(-1)!, to: i }) &&
         this.wholeAt({ from: i, to: range.to })
       ) {
         starts.push(i);
@@ -619,6 +631,23 @@ export class Sorter {
       if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
     }
     return starts;
+  }
+
+  /** Where the sentence "2nd row forms the fabric." ends that begins a line; its start where none does. */
+  private saidOfRows(line: Range): number {
+    if (!SAID_OF_ROWS.test(this.words(line))) return line.from;
+    let end = line.from;
+    while (end < line.to && this.tokens[end]!.word !== '.') end++;
+    return Math.min(end + 1, line.to);
+  }
+
+  /** Is there nothing in a range but the label of a row? */
+  private isLabelOnly(range: Range): boolean {
+    const c = this.cursor(range);
+    readSizeFilter(c);
+    if (readLabel(c) === null) return false;
+    while (!c.done && ['.', ':', ')', '-'].includes(c.word())) c.at++;
+    return c.done;
   }
 
   /** Does the row say at its beginning that it is for some sizes? */

@@ -197,10 +197,34 @@ export function readRemark(c: Cursor): Item[] | null {
     }
     if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
     if (c.at > start && beginsWork(c)) break;
+    // "Using 3 mm hook make 24 ch": behind the tool the work begins, with no comma between.
+    if (c.isAny(['make #', 'ch #']) && ['hook', 'hooks'].includes(c.tokens[c.at - 1]!.word)) break;
     c.at++;
   }
   return c.at > start ? [asideOf(c, start)] : null;
 }
+
+/** "(11 × 4 + 1, plus 1)": how a number comes about, in a bracket of its own. */
+export function readSum(c: Cursor): Item[] | null {
+  const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+  if (close < 0 || close >= c.end) return null;
+  let signs = 0;
+  for (let i = c.at + 1; i < close; i++) {
+    const { word, kind } = c.tokens[i]!;
+    if (SUM_SIGNS.includes(word)) signs++;
+    else if (
+      kind !== 'number' &&
+      ![',', '=', 'ch', 'chs', 'st', 'sts', 'turning', 'edge', 'for', 'extra'].includes(word)
+    )
+      return null;
+  }
+  if (signs === 0) return null;
+  const start = c.at;
+  c.at = close + 1;
+  return [{ type: 'aside', ...c.span(start) }];
+}
+
+const SUM_SIGNS = ['×', 'x', '+', '-', '−', '÷', 'plus', 'minus', 'times'];
 
 /** "sc in next", "2 dc", "ch 3", "sk 2": work that a remark must not swallow. */
 function beginsWork(c: Cursor): boolean {

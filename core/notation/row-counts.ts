@@ -57,7 +57,7 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       }
       c.at++;
       if (glued && c.peek() && !c.peek()!.gap) return null;
-      while (['-', '=', ':', '.', ','].includes(c.word()) && !c.done) c.at++;
+      while (['-', '=', ':', '.', ',', '>'].includes(c.word()) && !c.done) c.at++;
       const number = c.peek();
       const intro = c.isAny(COUNT_WORDS);
       if (
@@ -88,6 +88,7 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
         sign === '...' ||
         sign === '..' ||
         sign === '→' ||
+        sign === '>' ||
         sign === '|' ||
         (sign === '-' && !glued) ||
         count.parts.every(

@@ -52,6 +52,8 @@ export function readRowsRef(c: Cursor): RowsRef | null {
     if (!first) return null;
     const last = c.attempt(() => {
       if (!c.eatAny(['-', 'to', 'through', 'thru'])) return null;
+      // "R2-R3" as well as "Rows 2-3".
+      if (short && c.peek()?.text === 'R' && c.peek(1)?.kind === 'number') c.at++;
       c.eatAny(ROW);
       return readRowNumber(c);
     });

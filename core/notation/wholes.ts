@@ -68,9 +68,15 @@ export function readEven(c: Cursor): Even | null {
       eatForPattern(c);
       return { type: 'even', rows, stitch: stitch ?? readInStitch(c), until: null, ...c.span(start) };
     }
-    if (!c.eatAny(EVEN)) return null;
+    // "Cont in dc until work measures 36 cm": no more is said than the stitch and how far.
+    const inCloth = c.attempt(() => {
+      if (!c.is('in')) return null;
+      const stitch = readInStitch(c);
+      return stitch !== null && c.is('until') ? stitch : null;
+    });
+    if (inCloth === null && !c.eatAny(EVEN)) return null;
     c.eatAny(['in patt', 'as established', 'in established patt', 'as set']);
-    const inStitch = readInStitch(c);
+    const inStitch = inCloth ?? readInStitch(c);
     c.eatAny([
       'across all sts',
       'over all sts',

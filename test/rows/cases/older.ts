@@ -127,4 +127,76 @@ export const older: readonly RowCase[] = [
     ),
     counts: [40, 39, 39],
   },
+  {
+    name: 'the hook before the chain with no comma between, and what rows come to',
+    terms: 'uk',
+    text: lines(
+      'Using 3.00mm hook make 81 ch.',
+      '1st row: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. [80 sts]',
+      '2nd row: 1 ch, 1 dc in each dc to end, turn.',
+      '2nd row forms dc fabric. Continue in dc until work measures 36 cm, ending after a wrong side row.',
+      'Next row: 1 ch, dc2tog, dc to last 2 sts, dc2tog, turn. [78 sts]',
+    ),
+    counts: [81, 80, 80, 80, 78],
+  },
+  {
+    name: 'rows repeated behind a label with a stop',
+    terms: 'us',
+    text: lines(
+      'Ch 12.',
+      'Row 1. Sc in 2nd ch from hook and in each ch across, turn. (11 sc)',
+      'Row 2. Ch 1, sc in each sc across, turn.',
+      'Rows 3 to 9. Repeat row 2.',
+      'Row 10. Ch 1, sc2tog, sc in each sc across. (10 sc)',
+    ),
+    counts: [12, 11, 11, 11, 10],
+  },
+  {
+    name: 'a slip knot, and numbers of rounds in words',
+    terms: 'us',
+    text: lines(
+      'Round one: Make a slip knot and chain 2. Work 6 single crochet into the second chain from the hook. (6 stitches)',
+      'Round two: Work 2 single crochet in each stitch around. (12 stitches)',
+    ),
+    counts: [6, 12],
+  },
+  {
+    name: 'how the chain comes about, in brackets behind it',
+    terms: 'us',
+    text: lines(
+      'Ch 46. (11 × 4 + 1, plus 1)',
+      'Row 1 (WS) Sc in 2nd ch from hook and each ch across. Turn. 45 sc total.',
+    ),
+    counts: [46, 45],
+  },
+  {
+    name: 'short labels in a repeat of rows, counts behind arrows',
+    terms: 'us',
+    // 2, then a dc in every second of 82, and 1: 44, with 41 spaces
+    text: lines(
+      'Ch 87.',
+      'R1: dc in 4th ch from hook (skipped chs count as 1st dc), dc in each ch to end. Turn >> 85',
+      'R2: ch 3 (counts as dc), dc in next st, *ch 1, sk 1 st, dc in next st* to last st, dc in last st. Turn >> 44 dc + 41 ch-sps',
+      'R3: ch 3, dc in each dc and ch-sp to end. Turn >> 85',
+      'R4-R31: rep R2-R3 fourteen times',
+    ),
+    counts: [87, 85, 44, 85, 85],
+    spaces: [0, 0, 41, 0, 0],
+  },
+  {
+    name: 'lengths of the sizes between slashes, colours changed on the way',
+    terms: 'us',
+    text: lines(
+      'Ch 12/14/16.',
+      'Row 1: Sc in 2nd ch from hook and in each ch, turn. (11/13/15 sc)',
+      'Row 2: Ch 1, sc in each sc. Turn.',
+      'Repeat row 2 until the piece measures 30/31/32 cm, changing color every 10 rows.',
+    ),
+    counts: [
+      [12, 14, 16],
+      [11, 13, 15],
+      [11, 13, 15],
+      [11, 13, 15],
+    ],
+  },
 ];
