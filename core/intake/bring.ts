@@ -8,10 +8,12 @@ import { blankPattern } from '../outlines/blank.ts';
 import { blockLabel, type Study, study } from '../study/index.ts';
 import { levels } from '../trade/levels.ts';
 import type { Terms } from '../trade/stitches.ts';
+import { type Given, withRowsGiven } from './as-given.ts';
 import { agrees, blocksOf, type MadeRepeat, type MadeRow, repeatAgrees, studyOf } from './blocks.ts';
 import { bounded } from './bounds.ts';
 import type { DoubtShown } from './doubt.ts';
 import { type FrontMatter, frontMatter } from './front-matter.ts';
+import { withTablesRead } from './laid-out.ts';
 import { guessMarket, type MarketGuess } from './market.ts';
 import { numbersIn } from './numbers.ts';
 import { type Offer, offersIn } from './offers.ts';
@@ -57,7 +59,7 @@ function counter(): () => string {
 /** Brings a text in. */
 export function bring(raw: string, options: BringOptions): Bringing {
   if (raw.length > MOST_LETTERS) return { ok: false, message: intakeRefusals.tooLong(MOST_LETTERS) };
-  const passage = passageOfText(raw);
+  const passage = passageOfText(withTablesRead(raw));
   if (passage.text.trim() === '') return { ok: false, message: intakeRefusals.empty };
   return { ok: true, brought: broughtFrom(passage, options) };
 }
@@ -96,7 +98,11 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
   const isBetter =
     followedRows(asCounts.settled.study).followed > followedRows(asWritten.settled.study).followed;
   const { started, settled } = isBetter ? asCounts : asWritten;
-  const doubts = [...front.doubts, ...started.doubts, ...rowDoubts(settled)];
+  const given = settled.given.map(({ at, words, other }): DoubtShown => {
+    const { id, name } = settled.pattern.pieces[at]!;
+    return { node: id, why: intakeWords.rowsGiven(words, other), where: name, words: '' };
+  });
+  const doubts = [...front.doubts, ...given, ...started.doubts, ...rowDoubts(settled)];
   const bound = bounded({
     ...settled.study.pattern,
     workbook: { ...settled.study.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },
@@ -153,6 +159,7 @@ interface Draft {
   readonly pattern: Pattern;
   readonly made: readonly MadeRow[];
   readonly repeats: readonly MadeRepeat[];
+  readonly given: readonly Given[];
 }
 
 /** The pattern as it was read, all typed counts still in the words of its rows. */
@@ -167,7 +174,8 @@ function draft(
   const names = new Set(lines.map(({ name }) => name.toLowerCase()));
   const sizeIds = (labels: readonly string[] | null) =>
     labels?.flatMap((label) => front.sizes.find((size) => size.label === label)?.id ?? []) ?? null;
-  const pieces = written.pieces.map((piece): Piece => {
+  const withRows = withRowsGiven(written.pieces);
+  const pieces = withRows.pieces.map((piece): Piece => {
     const name = (piece.name ?? front.title).slice(0, 200);
     const rowsFormula = (rows: readonly number[]): string => {
       let line = `${name.replace(/[^\p{L}\p{N} ]/gu, '').trim() || 'piece'} repeated rows`
@@ -225,7 +233,7 @@ function draft(
     pieces,
     finishing: front.finishing.map((text) => ({ text, figures: [] })),
   };
-  return { pattern, made, repeats };
+  return { pattern, made, repeats, given: withRows.given };
 }
 
 /** The side that faces on the first row, from the first label that says a side. */
@@ -251,7 +259,9 @@ function settleCounts(drafted: Draft): Settled {
   const wrong = new Map(
     drafted.repeats.filter((repeat) => !repeatAgrees(first, repeat)).map((repeat) => [repeat.id, repeat]),
   );
-  const pieces = drafted.pattern.pieces.map((piece) => ({
+  const settled = (): Study =>
+    study({ ...drafted.pattern, pieces: drafted.pattern.pieces.map(without) }, first);
+  const without = (piece: Piece): Piece => ({
     ...piece,
     blocks: piece.blocks.flatMap((block): Block[] => {
       const count = counted.get(block.id);
@@ -265,8 +275,24 @@ function settleCounts(drafted: Draft): Settled {
       const words = { text: repeat.words, figures: [] };
       return [block, { type: 'prose', id: `${block.id}-count`, text: words, sizes: null }];
     }),
-  }));
-  return { ...drafted, study: study({ ...drafted.pattern, pieces }, first) };
+  });
+  // A count may be all that tells how a row is meant (does its chain count?): where a row comes out otherwise without
+  // it, it stays.
+  let now = settled();
+  for (let kept = true; kept; ) {
+    kept = false;
+    for (const { blocks } of now.pieces) {
+      const other = blocks.find(({ block, sizes }) => {
+        const before = studyOf(first, block.id)?.block.sizes;
+        return before?.some((size, i) => size?.tally.stitches !== sizes[i]?.tally.stitches) ?? false;
+      });
+      if (other === undefined) continue;
+      const own = counted.has(other.block.id) ? [other] : blocks;
+      for (const { block } of own) kept = counted.delete(block.id) || kept;
+    }
+    if (kept) now = settled();
+  }
+  return { ...drafted, study: now };
 }
 
 const GRAVITY = { error: 0, warning: 1, note: 2 } as const;
@@ -300,8 +326,14 @@ function rowDoubts({ study: studied, made, repeats }: Settled): readonly DoubtSh
       else {
         const first = block.sizes.find((size) => size !== null) ?? null;
         const number = first?.first ?? null;
+        const sized = row?.numbers;
+        const isOther = block.sizes.some(
+          (size, i) => size !== null && size.first !== (sized?.[i] ?? size.first),
+        );
         if (row?.number != null && number !== null && number !== row.number)
-          add(intakeWords.renumbered(row.number, label?.text ?? ''), words);
+          add(intakeWords.renumbered(String(row.number), label?.text ?? ''), words);
+        else if (sized !== undefined && isOther)
+          add(intakeWords.renumbered(sized.map((each) => each ?? '–').join(', '), label?.text ?? ''), words);
         else if (row?.side != null && first?.side != null && first.side !== row.side)
           add(intakeWords.otherSide(SIDES[row.side], SIDES[first.side]), words);
       }
@@ -314,6 +346,7 @@ const SIDES = { RS: 'right side', WS: 'wrong side' } as const;
 
 /** Words of rows that the reader passed over: a label with words behind it, or several stitches with numbers. */
 function looksLikeWork(words: string): boolean {
+  if (/\brows?\b[^.]{0,20}\b(?:forms?|sets?|establish(?:es)?)\b[^.]*\.?$/iu.test(words)) return false;
   if (/^(?:(?:rows?|rnds?|rounds?)\s*\d|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|R\d+\b)/iu.test(words))
     return true;
   const stitches = words.match(/\b(?:\d+\s?)?(?:sc|hdc|dc|htr|tr|dtr|ch|sl st|ss|inc|dec|sts?)\b/gu) ?? [];

@@ -70,6 +70,8 @@ class Front {
   /** Yarn and hooks among the sizes: "worsted cotton, 100 g, 4 mm hook" with no head of its own. */
   readonly #stray: string[] = [];
   readonly #doubts: DoubtShown[] = [];
+  /** A level on a line of its own under the title: "Intermediate". */
+  #levelAlone = '';
 
   constructor(sections: readonly Section[], options: FrontOptions) {
     this.#sections = sections;
@@ -132,7 +134,7 @@ class Front {
       lines.some((line) => /\bnotes?\s\d/iu.test(line)),
     );
     return this.#paragraphs('notes').map((words) =>
-      isReferredTo ? words : words.replace(/^\d{1,2}[.)]\s+/u, ''),
+      isReferredTo ? words : words.replace(/^(?:\d{1,2}[.)]|[-–*])\s+/u, ''),
     );
   }
 
@@ -141,15 +143,23 @@ class Front {
     const lines = this.#of('opening').flatMap(({ lines: own }) => [...own, '']);
     const { heading } = this.#options;
     // A newsletter's own head with its number is none of the pattern's.
-    const isMasthead = (line: string) => /\b(?:number|no\.?|issue|vol(?:ume)?\.?)\s*\d+/iu.test(line);
+    const isMasthead = (line: string) =>
+      /\b(?:number|no\.?|issue|vol(?:ume)?\.?)\s*\d+/iu.test(line.split(/\s+\|\s+/u)[0]!);
     const named = lines.findIndex((line) => /\p{L}/u.test(line) && !isMasthead(line));
     const at = heading === null ? named : -1;
     const first = (lines[at] ?? '').replace(/^[\s#*_=~]+|[\s#*_=~]+$/gu, '');
     const isTitle =
       at >= 0 && first.length <= LONGEST_TITLE && !/[.!?;,]$/u.test(first) && /\p{L}/u.test(first);
-    const title = /^(?:title|name|pattern name)\s*:\s*(\S.*)$/iu.exec(first)?.[1] ?? first;
-    const others = isTitle ? [...lines.slice(0, at), '', ...lines.slice(at + 1)] : lines;
-    const rest = paragraphsOf(others).filter((words) => !/^[\W_]+$/u.test(words));
+    const [called = '', ...beside] = first.split(/\s+\|\s+/u);
+    const title =
+      /^(?:title|name|pattern name|(?:free )?(?:crochet )?pattern)\s*:\s*(\S.*)$/iu.exec(called)?.[1] ??
+      called;
+    const others = isTitle ? [...lines.slice(0, at), '', ...beside, '', ...lines.slice(at + 1)] : lines;
+    const isLevel = (line: string) => levels.some(({ name }) => name.toLowerCase() === line.toLowerCase());
+    this.#levelAlone = others.find(isLevel) ?? '';
+    const rest = paragraphsOf(others.filter((line) => !isLevel(line))).filter(
+      (words) => !/^[\W_]+$/u.test(words),
+    );
     return {
       title: isTitle ? title : (heading ?? ''),
       description: rest,
@@ -162,8 +172,13 @@ class Front {
     const labels: string[] = [];
     const measured: { readonly found: Measured; readonly words: string }[] = [];
     const loose: string[] = [];
+    const heads: string[] = [];
     for (const { head, lines } of this.#of('sizes')) {
-      const isPlain = /^(?:\W*(?:available|included|finished)?\s*siz(?:es?|ing)\b.{0,24}|\W*)$/iu.test(head);
+      heads.push(head);
+      const isPlain =
+        /^(?:\W*(?:(?:available|included|finished|to fit)\s*|[\p{L}'’]+\s)?siz(?:es?|ing)\b.{0,24}|\W*)$/iu.test(
+          head,
+        );
       const all = paragraphsOf(lines, true);
       for (const words of all) {
         const own = /^(?:sizes?)\s*:\s*(\S.*)$/iu.exec(words)?.[1] ?? words;
@@ -172,7 +187,7 @@ class Front {
           this.#worn.push(/[.!?]$/u.test(own) ? own : `${own}.`);
           continue;
         }
-        if (/\bhooks?\b|\d\s?g\b/iu.test(own)) {
+        if (/\bhooks?\b|\d\s?g\b|^(?:yarns?|wool)\b.*\d.*\b(?:m|yds?|yards?|balls?|skeins?)\b/iu.test(own)) {
           this.#stray.push(own);
           continue;
         }
@@ -199,13 +214,15 @@ class Front {
         else if (labels.length === 0 && labelsFirst(own) !== null) {
           labels.push(labelsFirst(own)!);
           this.#notes.push(own);
+        } else if (labels[0] !== undefined && sameLabels(own, labels[0])) {
+          // The sizes once more, over a table of them.
         } else loose.push(head === '' || isPlain ? words : `${head}: ${words}`);
       }
     }
     const sizes = this.#sizesOf(
       labels[0] ?? null,
       measured.map(({ found }) => found),
-      about,
+      `${about} ${heads.join(' ')}`,
     );
     const lines: Line[] = [];
     const taken = new Set<string>();
@@ -273,7 +290,7 @@ class Front {
         for (const item of itemsOf(listedBySize(own?.[2] ?? words, sizes))) {
           const is = kindOf(item, kind);
           if (item.length > 190) this.#notes.push(item);
-          if (is === 'yarn') yarns.push(...yarnsIn(item, sizes, freshId));
+          if (is === 'yarn') addYarns(yarns, yarnsIn(item, sizes, freshId, yarns.at(-1) ?? null));
           else if (is === 'notion') notions.push(notionIn(item, sizes, freshId));
           else
             for (const { hook, doubt } of hooksIn(item, freshId)) {
@@ -284,7 +301,7 @@ class Front {
         if (own !== null && part === 'materials') kind = null;
       }
     }
-    return { yarns, hooks, notions };
+    return { yarns: withAmounts(yarns), hooks, notions };
   }
 
   #gauges(hooks: readonly Hook[]): readonly Gauge[] {
@@ -293,7 +310,11 @@ class Front {
       const found = gaugeIn(words, hooks, this.#options.freshId);
       if (found === null) {
         this.#notes.push(words);
-        if (gauges.length === 0) this.#doubt('', intakeWords.gaugeNotRead, 'Gauge', words);
+        const isOpen =
+          /\b(?:not|isn['’]t)\s+(?:\p{L}+\s)?(?:important|essential|critical|crucial|needed|required)\b/iu.test(
+            words,
+          );
+        if (gauges.length === 0 && !isOpen) this.#doubt('', intakeWords.gaugeNotRead, 'Gauge', words);
         continue;
       }
       gauges.push(found.gauge);
@@ -321,7 +342,7 @@ class Front {
   }
 
   #level(): About['level'] | null {
-    const words = this.#joined('level');
+    const words = this.#joined('level') || this.#levelAlone;
     if (words === '') return null;
     const LEVELS: readonly (readonly [RegExp, About['level']])[] = [
       [/\b(?:advanced|complex|experienced|expert|difficult)\b/iu, 4],
@@ -359,6 +380,33 @@ class Front {
     }
     return 'metric';
   }
+}
+
+const sameLabels = (a: string, b: string): boolean => {
+  const [left, right] = [sizesFrom(a, ''), sizesFrom(b, '')];
+  return left !== null && right !== null && left.every(({ label }, i) => label === right[i]?.label);
+};
+
+/** An amount that a table of the sizes gives is that of the yarn which has none. */
+function withAmounts(yarns: readonly Yarn[]): Yarn[] {
+  const isAmount = ({ name }: Yarn) => /^[\d\s(),.–-]+(?:m|metres|yds?|yards?|balls?|skeins?)?$/iu.test(name);
+  const alone = yarns.filter(isAmount);
+  const named = yarns.filter((yarn) => !isAmount(yarn));
+  const open = named.filter(({ metres }) => Object.keys(metres).length === 0);
+  if (alone.length !== 1 || open.length !== 1) return [...yarns];
+  return named.map((yarn) => (yarn === open[0] ? { ...yarn, metres: alone[0]!.metres } : yarn));
+}
+
+/** "DK cotton, 50 g = 125 m", then its colours each on a line: what was said of all is said of each. */
+function addYarns(yarns: Yarn[], more: readonly Yarn[]): void {
+  const head = yarns.at(-1);
+  const isHead = head !== undefined && head.key === null && Object.keys(head.metres).length === 0;
+  const [first] = more;
+  const isColour = first !== undefined && first.key !== null && !/[:=]|\d\s?g\b/u.test(first.name);
+  if (isHead && isColour) {
+    yarns.pop();
+    yarns.push(...more.map((yarn) => ({ ...yarn, name: `${head.name}, ${yarn.name}`.slice(0, 200) })));
+  } else yarns.push(...more);
 }
 
 /** Whether words may be the labels of sizes: short, no sentence. */
@@ -407,9 +455,13 @@ function areaIn(words: string): readonly Measured[] | null {
 function paragraphsByPair(lines: readonly string[]): readonly string[] {
   const found: string[] = [];
   for (const line of lines) {
-    const explains = /^[\p{L}\d][^=:]{0,24}(?:=|:|\s[-–—]\s)/u.test(line) || /^\S{1,10}\s\p{Ll}/u.test(line);
+    const explains =
+      /^[\p{L}\d][^=:]{0,24}(?:=|:|\s[-–—]\s)/u.test(line) ||
+      /^\S{1,10}(?:\s|\s{2,}\S)\p{Ll}|^\S{1,10}(?:\s\S{1,4})?\s{2,}\S/u.test(line);
     const last = found.at(-1);
-    if (line === '' || explains || last === undefined || last === '') found.push(line);
+    // A sentence of its own is said of the pattern, not of the last word explained.
+    const isSentence = /^\p{Lu}.*\s.*\.$/u.test(line) && /[.)]\s*$/u.test(last ?? '');
+    if (line === '' || explains || isSentence || last === undefined || last === '') found.push(line);
     else found[found.length - 1] = `${last} ${line}`;
   }
   return found;

@@ -71,7 +71,9 @@ const times = (text: string, pattern: RegExp): readonly string[] =>
   [...text.matchAll(pattern)].map(([found]) => found);
 
 /** The terms that a text is likely written in. */
-export function guessMarket(text: string): MarketGuess {
+export function guessMarket(written: string): MarketGuess {
+  // A text all in capitals has no names to be told from words.
+  const text = /\p{Ll}/u.test(written) ? written : written.toLowerCase();
   const evidence: Evidence[] = [];
   for (const [terms, pattern] of SAID) {
     const [first] = times(text, pattern);

@@ -4,6 +4,7 @@
  */
 import type { Gauge, Hook, Notion, Quantity, Size, Yarn } from '../document/pattern.ts';
 import { hooks as hookSizes } from '../trade/hooks.ts';
+import { isTradeWord } from '../trade/known-words.ts';
 import { yarnWeights } from '../trade/yarn-weights.ts';
 import { numberOf, numbersIn } from './numbers.ts';
 import { intakeWords } from './sentences.ts';
@@ -14,13 +15,15 @@ const squeezed = (words: string): string =>
     .replace(/\s+([,.;:)])/gu, '$1')
     .replace(/([(])\s+/gu, '$1')
     .replace(/\s{2,}/gu, ' ')
+    .replace(/,(?:\s*,)+/gu, ',')
     .replace(/^[\s,.;:/=()–-]+(?<!\()|[\s,.;:/=(–-]+$/gu, '')
     .trim();
 
 /** One line of materials as items: what stands between semicolons, and a list of small things between commas. */
 export function itemsOf(words: string): readonly string[] {
   return words
-    .split(/\s*;\s*|(?<=[\p{L})])(?<!\b[Nn][Oo])\.\s+(?=[\p{Lu}\d])/u)
+    .replace(/(\d),(\d{1,2})(?=\s?mm\b)/gu, '$1.$2')
+    .split(/\s*;\s*(?![^(]*\))|(?<=[\p{L})])(?<!\b(?:no|oz|ozs|approx|wt))\.\s+(?=[\p{Lu}\d])/iu)
     .flatMap(hookApart)
     .flatMap((part) => {
       const isList =
@@ -66,11 +69,14 @@ const YARN_AND_HOOK =
 
 /** "3.5 mm hook, 2 safety eyes (8 mm), stuffing": a hook, and small things after it. */
 const HOOK_AND_THINGS =
-  /^([^,]*\bhooks?\b[^,]*),\s+(.*\b(?:eyes?|stuffing|fib(?:re|er)fill|needles?|markers?|scissors|buttons?|pins?)\b.*)$/iu;
+  /^([^,]*?\bhooks?\b[^,]*?)(?:,\s+|\s+and\s+)(.*\b(?:eyes?|stuffing|fib(?:re|er)fill|needles?|markers?|scissors|buttons?|pins?)\b.*)$/iu;
 
 function hookApart(part: string): readonly string[] {
   const [, first, things = ''] = HOOK_AND_THINGS.exec(part) ?? [];
   if (first !== undefined && !YARN.test(first) && !HOOK.test(things)) return [first, things];
+  const behind =
+    /^(.*\bhooks?\b[^,]*?)\s+and\s+(an?\s[^,]*\b(?:markers?|needles?|buttons?|scissors)\b.*)$/iu.exec(part);
+  if (behind !== null) return [...hookApart(behind[1]!), behind[2]!];
   const [, yarn = '', hook = '', more] = YARN_AND_HOOK.exec(part) ?? [];
   if (!YARN.test(yarn) || HOOK.test(yarn)) return [part];
   return more === undefined ? [yarn, hook] : [yarn, hook, more];
@@ -93,6 +99,9 @@ const YARN =
 const NOT_YARN =
   /\b(?:yarn|wool|darning|tapestry|sewing) needles?\b|\bneedles?\b|\bstuffing\b|\bfib(?:re|er)fill\b|\b(?:sewing|embroidery) thread\b/iu;
 
+const SMALL_THING =
+  /\b(?:markers?|scissors|buttons?|pins?|safety eyes?|beads?|ribbons?|zips?|zippers?|elastic|toggles?|snaps?)\b/iu;
+
 const NOT_YARNS = new RegExp(NOT_YARN.source, 'giu');
 
 export type Kind = 'hook' | 'yarn' | 'notion';
@@ -101,6 +110,8 @@ export type Kind = 'hook' | 'yarn' | 'notion';
 export function kindOf(item: string, part: Kind | null): Kind {
   if (HOOK.test(item) && !/\bhooks? and eyes?\b/iu.test(item)) return 'hook';
   if (NOT_YARN.test(item)) return 'notion';
+  // Small things go on under the head of the yarn or the hook.
+  if (part !== null && SMALL_THING.test(item) && !YARN.test(item)) return 'notion';
   if (part !== null) return part;
   return YARN.test(item) || /\b\d+\s?g\b/u.test(item) ? 'yarn' : 'notion';
 }
@@ -110,26 +121,36 @@ export function hooksIn(
   item: string,
   freshId: () => string,
 ): readonly { readonly hook: Hook; readonly doubt: string | null }[] {
-  const sizes = [...item.matchAll(/(\d{1,2}(?:\.\d{1,2})?)\s?-?\s?mm\b/giu)];
+  // A comma before the decimals is the way of most of Europe.
+  const sizes = [...item.matchAll(/(\d{1,2}(?:[.,]\d{1,2})?)\s?-?\s?mm\b/giu)];
   const letter =
     /\b(?:size\s+|US\s+)?(?:([B-S])\s?[-/]\s?(\d{1,2}(?:½|\.5)?)|(?<=size\s|US\s)([B-S])\b|([B-S])(?=\s(?:crochet\s)?hook))/u.exec(
-      item,
+      item.replace(/\b(?:SIZE|CROCHET|HOOKS?)\b/gu, (word) => word.toLowerCase()),
     );
   const rest = squeezed(
     item
-      .replace(/(\d{1,2}(?:\.\d{1,2})?)\s?-?\s?mm\b/giu, ' ')
+      .replace(/(\d{1,2}(?:[.,]\d{1,2})?)\s?-?\s?mm\b/giu, ' ')
       .replace(letter?.[0] ?? /$^/u, ' ')
       .replace(
         /\b(?:US|size|crochet hooks?|hooks?|crochet)\b(?!\s+(?:size\s+)?(?:to|needed|that|or))/giu,
         ' ',
       ),
-  ).replace(/^(?:a|an|and|or)\s+|\s+(?:a|an|and|or)$/giu, '');
+  ).replace(/^(?:a|an|one|and|or)(?:\s+|$)|\s+(?:a|an|and|or)$/giu, '');
   const purpose = rest.slice(0, 200);
   if (sizes.length > 0)
     return sizes.map((found, i) => ({
-      hook: { id: freshId(), mm: Number(found[1]), purpose: i === 0 ? purpose : '' },
+      hook: { id: freshId(), mm: Number(found[1]!.replace(',', '.')), purpose: i === 0 ? purpose : '' },
       doubt: null,
     }));
+  const numbered = /\b(?:no\.?|number|size)\s?(\d{1,2})(?![\d.,])/iu.exec(item)?.[1];
+  const old = letter === null ? hookSizes.find(({ ukOld }) => ukOld === numbered) : undefined;
+  if (numbered !== undefined && old !== undefined)
+    return [
+      {
+        hook: { id: freshId(), mm: old.mm, purpose: item.slice(0, 200) },
+        doubt: intakeWords.hookFromOldNumber(numbered, old.mm),
+      },
+    ];
   const named = letter === null ? null : (letter[1] ?? letter[3] ?? letter[4] ?? null);
   const known = named === null ? undefined : hookOfLetter(named, letter?.[2] ?? null);
   if (known === undefined)
@@ -175,18 +196,30 @@ function weightIn(item: string): number | null {
 const METRES = 0.9144;
 
 /** Yarns of an item: one, or one for each colour letter: "DK cotton, 1 ball in Slate (A) and 1 ball in Foam (B)". */
-export function yarnsIn(item: string, sizes: readonly Size[], freshId: () => string): readonly Yarn[] {
+export function yarnsIn(
+  item: string,
+  sizes: readonly Size[],
+  freshId: () => string,
+  before: Yarn | null = null,
+): readonly Yarn[] {
+  // "4 balls of Cream (D)" behind the other colours is of their yarn.
+  const isColour = /\((?:[A-H]|MC|CC\d?)\)|\bcolou?r\s[A-H]\b/u.test(item) && !/\d\s?g\b/u.test(item);
+  const like = isColour ? before : null;
   const letters = [...item.matchAll(/\((?:[A-H]|MC|CC\d?)\)/gu)];
   const ends =
     letters.length > 1 ? letters.map(({ 0: letter, index }) => index + letter.length) : secondBalls(item);
-  if (ends.length < 2) return [yarnIn(item, sizes, freshId, null)];
+  if (ends.length < 2) return [yarnIn(item, sizes, freshId, like)];
+  // "2 balls each of Rust (A), Teal (B)": so many of every colour.
+  const each = /\d{1,3}\s(?:balls?|skeins?|hanks?)\s+each\s+(?=of\b|in\b)/iu.exec(item);
   const yarns: Yarn[] = [];
   let from = 0;
   ends.forEach((end, i) => {
     const to = i === ends.length - 1 ? item.length : end;
     const part = item.slice(from, to).replace(/^[\s,;]+(?:and\s+)?/u, '');
     from = to;
-    yarns.push(yarnIn(part, sizes, freshId, yarns[0] ?? null));
+    const own = yarnIn(part, sizes, freshId, yarns[0] ?? like);
+    const isBare = each !== null && i > 0 && Object.keys(own.metres).length === 0;
+    yarns.push(isBare ? { ...own, metres: yarns[0]!.metres } : own);
   });
   return yarns;
 }
@@ -205,6 +238,10 @@ const FIBRE = new RegExp(
   'iu',
 );
 
+/** "DK weight cotton", "wool or acrylic": a fibre without its part. What is "a cotton" is a sort of yarn. */
+const PLAIN_FIBRE =
+  /(?<!\b(?:an?|any|not)\s)(?<![\p{L}-])((?:wool|merino|cotton|acrylic|alpaca|linen|mohair|bamboo|silk|cashmere|hemp)(?:(?:\s*[/&]\s*|[ -](?:and|or)?[ -]?)(?:wool|merino|cotton|acrylic|alpaca|linen|mohair|bamboo|silk|cashmere|hemp|blend))*)(?![\p{L}-])/iu;
+
 /** Yarn of an item. Its words stay its name; the numbers of a ball and amounts by size are read beside. */
 function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, like: Yarn | null): Yarn {
   const ball =
@@ -214,21 +251,37 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
   const turned = /(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b[^\d]{1,24}?(\d{2,4})\s?g(?:rams?)?\b/iu.exec(
     item,
   );
-  const grams = ball !== null ? Number(ball[1]) : turned !== null ? Number(turned[3]) : null;
+  // "50g balls of wool (170 m per ball)": told apart from one another.
+  const weighed = /(\d{2,4})\s?g(?:rams?)?\s?(?:balls?|skeins?|hanks?)\b/iu.exec(item);
+  const wound =
+    /(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b[^;()]{0,20}?(?:per|each|a|to (?:the|a))\s+(?:ball|skein|hank)\b/iu.exec(
+      item,
+    );
+  const grams =
+    ball !== null
+      ? Number(ball[1])
+      : turned !== null
+        ? Number(turned[3])
+        : weighed === null
+          ? null
+          : Number(weighed[1]);
   const [length, unit] =
     ball !== null
       ? [Number(ball[2]), ball[3]!]
       : turned !== null
         ? [Number(turned[1]), turned[2]!]
-        : [null, 'm'];
+        : wound !== null
+          ? [Number(wound[1]), wound[2]!]
+          : [null, 'm'];
   const said = length === null ? null : /^y/iu.test(unit) ? Math.round(length * METRES * 10) / 10 : length;
   const colour =
     /\b(?:colou?r|shade|yarn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
       item,
     );
   const ballMetres = said ?? like?.ballMetres ?? null;
-  const amount = metresIn(item.replace((ball ?? turned)?.[0] ?? '', ' '), sizes, ballMetres);
-  const fibre = FIBRE.exec(item)?.[0] ?? '';
+  const ballGrams = grams ?? like?.ballGrams ?? null;
+  const amount = metresIn(item.replace((ball ?? turned)?.[0] ?? '', ' '), sizes, ballMetres, ballGrams);
+  const fibre = FIBRE.exec(item)?.[0] ?? PLAIN_FIBRE.exec(item)?.[1] ?? '';
   const key = colour?.slice(1).find((found) => found !== undefined) ?? null;
   return {
     id: freshId(),
@@ -236,12 +289,12 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
     name: yarnName(item, [
       (ball ?? turned)?.[0] ?? '',
       amount?.words ?? '',
-      fibre,
+      FIBRE.test(item) ? fibre : '',
       key === null ? '' : `(${key})`,
     ]).slice(0, 200),
     weight: weightIn(item) ?? like?.weight ?? null,
     fibre: fibre === '' ? (like?.fibre ?? '') : fibre,
-    ballGrams: grams ?? like?.ballGrams ?? null,
+    ballGrams,
     ballMetres,
     ballPrice: null,
     metres: amount?.metres ?? {},
@@ -251,7 +304,8 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
 /** The maker's words without those that became numbers; all of them where nothing else is left. */
 function yarnName(item: string, read: readonly string[]): string {
   const rest = squeezed(read.reduce((words, part) => (part === '' ? words : words.replace(part, ' ')), item));
-  return /\p{L}{2}/u.test(rest) ? rest : item;
+  const name = rest.replace(/[\s,;]+(?:about|approx(?:imately)?\.?)$/iu, '');
+  return /\p{L}{2}/u.test(name) ? name : item;
 }
 
 /** Metres for each size, from a list of balls or of lengths as long as the list of sizes; with its words. */
@@ -259,28 +313,74 @@ function metresIn(
   item: string,
   sizes: readonly Size[],
   ballMetres: number | null,
+  ballGrams: number | null,
 ): { readonly metres: Yarn['metres']; readonly words: string } | null {
   const counted =
-    /^\s*(balls?|skeins?|hanks?|x|m|metres|meters|yds?|yards?)\b(?:\s+(?:of|in|each|in total)\b)?/iu;
+    /^\s*(?:[x×]?\s*\d{2,4}\s?g(?:rams?)?\s+(?=balls?|skeins?|hanks?))?(balls?|skeins?|hanks?|x|m|metres|meters|yds?|yards?|g|grams?)\b(?:\s+(?:of|in|each|in total)\b)*/iu;
+  const behind = /\b(balls?|skeins?|hanks?)\s*[:,-]?\s*$/iu;
   for (const list of numbersIn(item)) {
-    const word = counted.exec(item.slice(list.to));
+    const before = behind.exec(item.slice(0, list.from));
+    const word = counted.exec(item.slice(list.to)) ?? (list.values.length > 1 ? before : null);
     // For one square of many it is not what the whole takes.
     const isForOne =
       word !== null && /^\s*(?:per|for each|for every|a)\s/iu.test(item.slice(list.to + word[0].length));
-    if (word === null || isForOne || list.values.length !== sizes.length) continue;
-    const per = /^(?:b|s|h|x)/iu.test(word[1]!) ? ballMetres : /^y/iu.test(word[1]!) ? METRES : 1;
+    // One number alone is for every size, where it counts balls or lengths.
+    const isGrams = /^g/iu.test(word?.[1] ?? '');
+    const many = list.values.length;
+    if (word === null || isForOne || (many !== sizes.length && (many > 1 || isGrams))) continue;
+    if (isGrams && (ballMetres === null || ballGrams === null)) continue;
+    const per = isGrams
+      ? ballMetres! / ballGrams!
+      : /^(?:b|s|h|x)/iu.test(word[1]!)
+        ? ballMetres
+        : /^y/iu.test(word[1]!)
+          ? METRES
+          : 1;
     if (per === null) return null;
     const metres = sizes.flatMap(({ id }, i) => {
-      const value = list.values[i];
+      const value = list.values[many === 1 ? 0 : i];
       return value == null ? [] : [[id, Math.round(value * per * 10) / 10] as const];
     });
-    return { metres: Object.fromEntries(metres), words: item.slice(list.from, list.to + word[0].length) };
+    const words =
+      word === before
+        ? item.slice(list.from - word[0].length, list.to)
+        : item.slice(list.from, list.to + word[0].length);
+    return { metres: Object.fromEntries(metres), words };
   }
   return null;
 }
 
+/** "Three small buttons", "a stitch marker", "pair of safety eyes": the number in words, and what is counted. */
+function countedInWords(item: string): { readonly count: number; readonly name: string } | null {
+  const pair = /^(?:an?\s|one\s)?pairs?\s+of\s+(?=.*\beyes?\b)/iu.exec(item);
+  if (pair !== null) return { count: 2, name: item.slice(pair[0].length) };
+  const NUMBERS = [
+    'one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ];
+  const found = /^(\p{L}+)\s+(?=\p{L})/u.exec(item);
+  const word = found?.[1]?.toLowerCase() ?? '';
+  const count = word === 'a' || word === 'an' ? 1 : NUMBERS.indexOf(word) + 1;
+  return found === null ||
+    count === 0 ||
+    /^(?:an?\s+)?(?:few|little|bit|pair|piece|length|small amount)\b/iu.test(item)
+    ? null
+    : { count, name: item.slice(found[0].length) };
+}
+
 /** A notion of an item: "6 (7, 8) buttons, 20 mm", "12 mm safety eyes". */
 export function notionIn(item: string, sizes: readonly Size[], freshId: () => string): Notion {
+  const inWords = countedInWords(item);
   const first = numbersIn(item)[0];
   const leads =
     first !== undefined &&
@@ -291,13 +391,16 @@ export function notionIn(item: string, sizes: readonly Size[], freshId: () => st
   const whole = counts.every((value) => value !== null && Number.isInteger(value));
   const amount =
     !leads || !whole
-      ? null
+      ? inWords === null
+        ? null
+        : { all: inWords.count }
       : counts.length === 1
         ? { all: counts[0]! }
         : counts.length === sizes.length
           ? { each: Object.fromEntries(sizes.map(({ id }, i) => [id, counts[i]!])) }
           : null;
-  const name = amount === null ? item : item.slice(first!.to).replace(/^\s*x?\s+/u, '');
+  const name =
+    amount === null ? item : leads ? item.slice(first!.to).replace(/^\s*x?\s+/u, '') : inWords!.name;
   return {
     id: freshId(),
     name: name.slice(0, 200),
@@ -315,7 +418,7 @@ const COUNT = String.raw`\d{1,3}(?:\.\d+)?|\d{1,3}\s?½`;
 /** "to 10 cm", "= 4 in", "per inch": the length that stitches or rows are counted over. */
 const OVER = String.raw`\s*(?:=|to|per|over|in|makes?|measures?)\s*(?:the\s)?(${COUNT})?\s?(cms?|mm|ins?|inch(?:es)?|["”])(?![\p{L}\d])`;
 const EACH_OVER = new RegExp(
-  String.raw`(${COUNT})\s*([\p{L}-]{2,24}(?:\s(?!(?:to|per|over|in|makes?|measures?)\s)[\p{L}-]{2,24}){0,3})${OVER}(?:\s*\/\s*${COUNT}\s?(?:cms?|ins?|inch(?:es)?|["”]))?\s*(?:,|;|\.|\/|&|and)?\s*(?:and\s+)?(${COUNT})\s*(rows?|rnds?|rounds?)${OVER}`,
+  String.raw`(${COUNT})\s*([\p{L}-]{2,24}(?:\s(?!(?:to|per|over|in|makes?|measures?)\s)[\p{L}-]{2,24}){0,3})${OVER}(?:\s*\/\s*${COUNT}\s?(?:cms?|ins?|inch(?:es)?|["”]))?\s*(?:,|;|\.|\/|&|and)?\s*(?:and\s+)?(${COUNT})\s*(rows?|rnds?|rounds?)(?:\s+(?:of|in)\s+[\p{L}-]{2,24})?${OVER}`,
   'iu',
 );
 
@@ -365,12 +468,13 @@ export function gaugeIn(
         words.replace(/\b(?:in|over)\s+\d/giu, ' '),
       )?.[1] ?? '')
     : noun.replace(/\bsts?$/iu, '').trim();
-  const mm = /(\d{1,2}(?:\.\d{1,2})?)\s?mm\b/iu.exec(words)?.[1];
+  const mm = /(\d{1,2}(?:[.,]\d{1,2})?)\s?mm\b/iu.exec(words)?.[1]?.replace(',', '.');
   const hook = mm === undefined ? hooks[0] : hooks.find((own) => own.mm === Number(mm));
   const rounds = /\b(?:rnds?|rounds?)\b/iu.test(found?.[0] ?? '');
   const gauge: Gauge = {
     id: freshId(),
-    pattern: named.slice(0, 200),
+    // Letters of the trade in capitals are its letters.
+    pattern: (isTradeWord(named) ? named.toLowerCase() : named).slice(0, 200),
     stitches,
     rows: rows ?? 0,
     width: over,

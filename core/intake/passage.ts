@@ -24,13 +24,26 @@ const LIGATURES: Readonly<Record<string, string>> = {
 /** Signs that lists are set with, before a line's words. An asterisk is not one: it begins repeats. */
 const BULLET = /^[\u2022\u2023\u25AA\u25CF\u25E6\u2043\u00B7\uF0B7\uF0A7]\s+/u;
 
+/** Small pictures and printers' flowers that adorn a line; "©", "®" and "™" are words of their own. */
+const PICTURE = String.raw`(?![©®™])[\p{Extended_Pictographic}\u2605\u2606\u2726\u2727\u2756\u273F\u2740\u2766\u2767\u25A0-\u25A3\u25B6\u25B8\u25BA\u25C6\u25C7\u27A2\u27A4\u2192\u2713\u2714\u2610\u2661\u2665]\uFE0F?`;
+const PICTURES_BEFORE = new RegExp(String.raw`^\s*(?:${PICTURE}\s*)+(?=[\p{L}\p{N}([*])`, 'u');
+const PICTURES_BEHIND = new RegExp(String.raw`(?<=[\p{L}\p{N}.!?:)\]])\s*(?:${PICTURE}\s*)+$`, 'u');
+
+/** A line without what only adorns it: the sign of its list, small pictures at its ends. */
+const unadorned = (line: string): string =>
+  line.replace(/\s+$/u, '').replace(BULLET, '').replace(PICTURES_BEFORE, '').replace(PICTURES_BEHIND, '');
+
 /** Plain characters: ligatures opened, invisible signs taken out, every kind of space a space. */
 export function plainCharacters(text: string): string {
-  return text
-    .replace(/\r\n?|\u2028|\u2029/g, '\n')
-    .replace(/[\uFB00-\uFB06]/g, (sign) => LIGATURES[sign] ?? sign)
-    .replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
-    .replace(/[\u00A0\u2000-\u200A\u202F\u205F\u3000\t\v]/g, ' ');
+  return (
+    text
+      .replace(/\r\n?|\u2028|\u2029/g, '\n')
+      .replace(/[\uFB00-\uFB06]/g, (sign) => LIGATURES[sign] ?? sign)
+      .replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
+      .replace(/[\u00A0\u2000-\u200A\u202F\u205F\u3000\t\v]/g, ' ')
+      // Two hyphens between words are a typewriter's dash.
+      .replace(/(?<=[\p{L}\p{N}.)\]])[ ]?--[ ]?(?=[\p{L}\p{N}(])/gu, ' – ')
+  );
 }
 
 const pageNumber = (line: string): number | null => {
@@ -79,7 +92,7 @@ export function passageOfText(raw: string): Passage {
   const atBreak = new Set<number>();
   const edges = new Map<string, number[]>();
   for (const page of pages) {
-    const own = page.split('\n').map((line) => line.replace(/\s+$/u, '').replace(BULLET, ''));
+    const own = page.split('\n').map(unadorned);
     const filled = own.flatMap((line, i) => (line.trim() === '' ? [] : [lines.length + i]));
     if (pages.length > 1) {
       for (const at of new Set([filled[0], filled.at(-1)])) {

@@ -3,7 +3,8 @@
  * by the heads that the trade sets over them. Every line comes out again in one part; none is read here.
  */
 import { isTradeWord } from '../trade/known-words.ts';
-import { oneLine, type PassageOptions, readPassage, type Written } from './written.ts';
+import { isListOfAbbreviations } from './word-lists.ts';
+import { AS_PIECE, oneLine, type PassageOptions, readPassage, type Written } from './written.ts';
 
 /** A part of a pattern by what its head announces. `opening`: what stands before any head. */
 export type PartName =
@@ -42,11 +43,11 @@ export interface Section {
 const HEADS: readonly (readonly [PartName, RegExp])[] = [
   [
     'sizes',
-    /^(?:available |included |finished |approx(?:imate)?\.? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference)$/u,
+    /^(?:available |included |finished |approx(?:imate)?\.? |to fit |(?:child(?:ren)?|bab(?:y|ies)|kids?|wom[ae]n|m[ae]n|lad(?:y|ies)|adults?|teens?)(?:['’]?s)?['’]? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference)$/u,
   ],
   [
     'materials',
-    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?)(?: list| needed| required)?$/u,
+    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|you need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?)(?: list| needed| required)?$/u,
   ],
   ['yarn', /^(?:yarns?|wools?|threads?|colou?rs?|yarn requirements?)(?: used| needed| required)?$/u],
   ['hook', /^(?:crochet )?hooks?(?: sizes?| used| needed)?$/u],
@@ -55,11 +56,14 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
     /^(?:notions?|other (?:materials?|suppl(?:y|ies))|also needed|extras?|haberdashery|equipment|additional (?:materials?|suppl(?:y|ies)))$/u,
   ],
   ['gauge', /^(?:gauge|tension|gauge swatch|tension (?:square|swatch)|gauge and tension|stitch gauge)$/u],
-  ['terms', /^(?:terms?|terminology|crochet terms?|pattern terms?|written in)$/u],
+  [
+    'terms',
+    /^(?:terms?|terminology|crochet terms?|pattern terms?|written in|(?:u\.?s\.?a?\.?|u\.?k\.?|american|british)(?: crochet)? (?:terms?|terminology)(?: used)?)$/u,
+  ],
   ['level', /^(?:skill(?: level)?|level|difficulty(?: level)?|skill rating|experience level)$/u],
   [
     'abbreviations',
-    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
+    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
   ],
   [
     'specials',
@@ -71,11 +75,11 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ],
   [
     'rows',
-    /^(?:the )?(?:instructions?|directions?|pattern|method|to make|working instructions?|crochet instructions?|how to make(?: it)?|let['’]s (?:begin|start))$/u,
+    /^(?:the )?(?:instructions?|directions?|pattern|method|to make|working instructions?|crochet instructions?|how to make(?: it)?|let['’]s (?:begin|start|crochet|get started)|get started)$/u,
   ],
   [
     'finishing',
-    /^(?:finishing(?: touches| off| up)?|assembly|assembling|making up|to make up|make up|sewing up|to finish|blocking|blocking and finishing|finishing and blocking|putting (?:it )?together|joining the pieces|construction and finishing|completing)$/u,
+    /^(?:finishing(?: touches| off| up)?|assembly|assembling|making up|to make up|make up|sewing up|to finish|blocking|blocking and finishing|finishing and blocking|putting (?:it )?together|joining(?: the (?:pieces|squares|motifs|blocks|seams))?|construction and finishing|completing)$/u,
   ],
   ['care', /^(?:care|care (?:instructions?|of .{1,30})|washing(?: instructions?)?|aftercare)$/u],
   ['copyright', /^(?:copyright(?: notice)?|legal|licen[cs]e|terms of use)$/u],
@@ -83,6 +87,10 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ['designer', /^(?:designer|designed by|design|design by|by|author|pattern by|a (?:crochet )?pattern by)$/u],
   ['fit', /^(?:fit|ease|recommended ease|fit and ease|sizing and fit)$/u],
 ];
+
+/** "You will need 150 g of DK cotton and a 4 mm hook. The bag …": materials said in a sentence. */
+const YOU_NEED =
+  /^you(?:['’]ll| will)? need (\d[^.]*(?:\.\d[^.]*)*|[^.]*\b(?:yarn|wool|cotton|hook)\b[^.]*(?:\.\d[^.]*)*)\.\s*(.*)$/iu;
 
 /** Parts of one paragraph: a gap ends them. */
 const SHORT: ReadonlySet<PartName> = new Set(['copyright', 'terms', 'level', 'designer', 'contact', 'fit']);
@@ -100,7 +108,7 @@ const AMONG_ROWS: ReadonlySet<PartName> = new Set([
 ]);
 
 /** Signs that only adorn a line. */
-const ADORNED = /^[\s#*_=~•▪●◦·>+-]+|[\s#*_=~•·+-]+$/gu;
+const ADORNED = /^[\s#*_=~•▪●◦·>+-]+|[\s#*_=~•·+!-]+$/gu;
 
 /** Longest line that is looked at as a head. */
 const LONGEST_HEAD = 60;
@@ -138,7 +146,11 @@ function headOf(line: string): Head | null {
   const bare = line.replace(ADORNED, '');
   if (bare === '') return null;
   if (/^(?:©|\(c\)\s|copyright\b)/iu.test(bare)) return { part: 'copyright', head: '', rest: line };
-  const colon = /^([^:]{2,60}?)\s*:\s*(.*)$/u.exec(bare) ?? /^([^–—]{2,40}?)\s[-–—]\s+(.*)$/u.exec(bare);
+  // "81 [86:91:97] cm" has colons between its numbers; old leaflets lead on with a stop and a dash.
+  const colon =
+    /^([^:]{2,60}?)\s*:(?!(?<=\d:)\d)\s*(.*)$/u.exec(bare) ??
+    /^([^.–—]{2,40}?)\s*\.\s?[–—]\s*(.*)$/u.exec(bare) ??
+    /^([^–—]{2,40}?)\s[-–—]\s+(.*)$/u.exec(bare);
   if (colon !== null) {
     const part = partOf(colon[1]!);
     if (part !== null) return { part, head: colon[1]!, rest: colon[2]! };
@@ -146,14 +158,24 @@ function headOf(line: string): Head | null {
   const by = /^(designed by|design by|a (?:crochet )?pattern by|pattern by|by)\s+(\S.*)$/iu.exec(bare);
   if (by !== null && bare.length <= LONGEST_HEAD && !/[.:;]$/u.test(bare))
     return { part: 'designer', head: by[1]!, rest: by[2]! };
-  const part = /[.;,]$/u.test(bare) ? null : partOf(bare.replace(/\s*:$/u, ''));
+  const sizes = /^((?:finished |available )?sizes?)\s+(\S.*)$/iu.exec(bare);
+  if (sizes !== null && namesSizes(sizes[2]!)) return { part: 'sizes', head: sizes[1]!, rest: sizes[2]! };
+  const part = /[;,]$|[^A-Z]\.$/u.test(bare) ? null : partOf(bare.replace(/\s*[:.]$/u, ''));
   return part === null ? null : { part, head: bare, rest: '' };
 }
 
+/** "XS/S/M/L", "S (M, L)", "2, 4, 6 years": labels of sizes and nothing else. */
+function namesSizes(words: string): boolean {
+  const labels = words.split(/[\s,/()[\]:;|]+/u).filter((label) => label !== '');
+  const ONE =
+    /^(?:x{0,4}[sml]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
+  return labels.length > 1 && labels.every((label) => ONE.test(label));
+}
+
 const LABEL =
-  /^\W{0,4}(?:(?:for )?sizes?\b[^:]{1,40}:\s*)?(?:(?:[\p{L}-]+\s){0,2}(?:rows?|rnds?|rounds?)\s*\d|(?:foundation|base|set-?up|first|next)\s+(?:rows?|rnds?|rounds?|ch(?:ain)?)\b|(?:foundation|base)\s*:|r\s?\d+\s*[-–:.(]|\d{1,3}(?:st|nd|rd|th)\s(?:(?:and|to|-|–|&)\s\d{1,3}(?:st|nd|rd|th)\s)?(?:rows?|rnds?|rounds?)\b)/iu;
+  /^\W{0,4}(?:(?:for )?sizes?\b[^:]{1,40}:\s*)?(?:(?:[\p{L}-]+\s){0,2}(?:rows?|rnds?|rounds?)\s*(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|twenty)\b)|(?:foundation|base|set-?up|first|next)\s+(?:rows?|rnds?|rounds?|ch(?:ain)?)\b|(?:foundation|base|set[- ]?up)\s*:|r\s?\d+\s*[-–:.(]|\d{1,3}(?:st|nd|rd|th)\s(?:(?:and|to|-|–|&)\s\d{1,3}(?:st|nd|rd|th)\s)?(?:rows?|rnds?|rounds?)\b)/iu;
 const BEGINS =
-  /^\W{0,4}(?:(?:with|using)\s[^,.]{1,40}[,.]\s*)?(?:(?:ch|chain|make|work|begin with|start with)\s+(?:an?\s|\d)|\d{1,3}\s?ch(?:ain)?s?\b|(?:ch|chain)-?\d|(?:magic|adjustable) (?:ring|circle|loop)|mr\b)/iu;
+  /^\W{0,4}(?:(?:with|using)\s(?:[^,.]{1,40}[,.]\s*|.{1,40}?\shooks?\s))?(?:(?:ch|chain|make|work|begin with|start with|commence with)\s+(?:an?\s|\d)|\d{1,3}\s?ch(?:ain)?s?\b|(?:ch|chain)-?\d|(?:magic|adjustable) (?:ring|circle|loop)|mr\b)/iu;
 
 /** "1. 6 sc in MR (6)": a number alone over work. */
 const BARE =
@@ -171,7 +193,7 @@ function isLabelled(line: string): boolean {
 /** Whether a line is the label of a row, or the chain or ring that a piece begins with. */
 function startsRows(line: string): boolean {
   const begin = line.slice(0, 120);
-  return isLabelled(line) || BEGINS.test(begin) || BARE.test(begin);
+  return isLabelled(line) || BEGINS.test(begin) || BARE.test(begin) || AS_PIECE.test(begin);
 }
 
 /** Whether a line may be the name of a piece: few words, no sentence. */
@@ -181,7 +203,8 @@ function isName(line: string): boolean {
     bare.length <= LONGEST_HEAD &&
     bare.split(/\s+/u).length <= 9 &&
     /^[\p{Lu}\d]/u.test(bare) &&
-    !/[.,;]$/u.test(bare)
+    // Old leaflets set a stop behind their heads: "THE BACK."
+    !/[,;]$|[^\p{Lu})]\.$/u.test(bare)
   );
 }
 
@@ -257,7 +280,7 @@ export function withNamesMarked(lines: readonly string[]): readonly string[] {
       !INSTRUCTS.test(line) &&
       !startsRows(line) &&
       beginRows(lines, at, 'rows');
-    return isPiece ? `## ${line.replace(ADORNED, '')}` : line;
+    return isPiece ? `## ${line.replace(ADORNED, '').replace(/\.$/u, '')}` : line;
   });
 }
 
@@ -288,6 +311,19 @@ export function sectionsOf(text: string): readonly Section[] {
     if (head !== null && !isRowLine && takes(part, head)) {
       open(head.part, head.head);
       if (head.rest !== '') sections.at(-1)!.lines.push(head.rest);
+      return;
+    }
+    if (part !== 'rows' && part !== 'abbreviations' && isListOfAbbreviations(line)) {
+      open('abbreviations', '');
+      sections.at(-1)!.lines.push(line);
+      return;
+    }
+    const needs = YOU_NEED.exec(line);
+    if (part === 'opening' && needs !== null) {
+      open('materials', '');
+      sections.at(-1)!.lines.push(needs[1]!);
+      open('opening', '');
+      if (needs[2] !== '') sections.at(-1)!.lines.push(needs[2]!);
       return;
     }
     if (part !== 'rows' && beginRows(lines, at, part)) open('rows', '');

@@ -17,7 +17,7 @@ export const intakeWords = {
   countedSizes: (lists: number) =>
     `The text names no sizes, but its lists have ${lists} numbers each. The sizes are numbered for now: give them their names in Sizes.`,
   sizesFromMeasure: (name: string) =>
-    `The text gives no labels for its sizes, so their ${short(name.toLowerCase()) || 'measurement'} names them. Give them their names in Sizes.`,
+    `The text gives no labels for its sizes, so they are called by “${short(name) || 'Measurement'}”. Give them their names in Sizes.`,
   areaGuessed: (words: string) =>
     `“${short(words)}” does not say which is the width and which is the length. The first was taken for the width.`,
   otherUnit: (words: string) =>
@@ -25,12 +25,14 @@ export const intakeWords = {
   otherLength: (words: string, got: number, sizes: number) =>
     `“${short(words)}” has ${got} numbers for ${sizes} sizes, so it stays a note. Put it into Sizes when it is clear what is missing.`,
   hookFromLetter: (letter: string, mm: number) =>
-    `The text names the hook by its US size ${letter} only; ${mm} mm was taken for it.`,
+    `The text names the hook by its US size ${letter.replace(/^size\s/iu, '')} only; ${mm} mm was taken for it.`,
+  hookFromOldNumber: (number: string, mm: number) =>
+    `The text names the hook by the old number ${number} only; ${mm} mm was taken for it.`,
   hookWithoutSize: 'No size could be read for this hook. Give it in Materials.',
   gaugeNotRead: 'The gauge could not be read from these words: give its stitches and rows in Materials.',
   gaugeWithoutRows: 'The gauge gives no rows, so heights cannot be reckoned. Give them in Materials.',
   repeatedName: (name: string) => `“${short(name)}” is explained twice. The first explanation was taken.`,
-  renumbered: (typed: number, now: string) =>
+  renumbered: (typed: string, now: string) =>
     `The text calls this Row or Round ${typed}; by its order it is ${now}.`,
   otherSide: (typed: string, now: string) =>
     `The text says that the ${typed} faces here; by the order of the rows it is the ${now}.`,
@@ -41,6 +43,8 @@ export const intakeWords = {
     'These words look like instructions but were not read as a row. Number them as a row if they are one.',
   startTried: (kind: 'top' | 'foundation' | 'row-ends', piece: string) =>
     `The text makes no beginning of its own here. On ${EDGES[kind]} of “${short(piece)}” the rows come out, so it begins there. Check whether that is meant.`,
+  rowsGiven: (words: string, piece: string) =>
+    `The text says “${short(words)}”, so the rows of “${short(piece)}” are written out here. Check whether all of them are meant.`,
   sizesNotKnown: (words: string) =>
     `“${short(words)}” names sizes that the pattern does not have, so the row is for all sizes. Check for which it is.`,
   noTitle: (fallback: string) =>

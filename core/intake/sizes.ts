@@ -149,7 +149,7 @@ export function lineOf(
     }),
   );
   const heading = name === '' ? 'Measurement' : name.slice(0, 120);
-  const toFit = /\bfits?\b|\bbody\b|\bactual (?:bust|chest)\b/iu.test(heading);
+  const toFit = /\bfits?\b|\bbody\b/iu.test(heading);
   const called = uniqueName(heading.replace(/^to fit\s+/iu, toFit ? 'body ' : '').toLowerCase(), taken);
   const body = toFit ? (BODY.find(([pattern]) => pattern.test(heading))?.[1] ?? null) : null;
   const common = { id, name: called, printed: heading, note: null };

@@ -46,7 +46,7 @@ export function isTabbed(text: string): boolean {
 /** A table as lines of text, one for each of its rows. */
 export function textOfTable(cells: readonly (readonly string[])[]): string {
   const rows = cells.map((row) => row.map((cell) => plainCharacters(cell).replace(/\s+/g, ' ').trim()));
-  const sized = sizeTable(rows) ?? sizeTable(turned(rows));
+  const sized = sizesOfTable(rows);
   if (sized !== null) return sized.join('\n');
   const [head] = rows;
   const isRound = head !== undefined && /^(?:rnds?|rounds?)/iu.test(head[0] ?? '');
@@ -65,13 +65,19 @@ const NAMES_SIZES = /^(?:sizes?|ages?|to fit|measurements?|finished measurements
 const turned = (rows: readonly (readonly string[])[]): readonly (readonly string[])[] =>
   (rows[0] ?? []).map((_, column) => rows.map((row) => row[column] ?? ''));
 
+/** A table of what sizes measure, either way round, as lines of text; null when it names no sizes. */
+export const sizesOfTable = (rows: readonly (readonly string[])[]): readonly string[] | null =>
+  sizeTable(rows) ?? sizeTable(turned(rows));
+
 /** A table of what sizes measure as lines of text; null when its head does not name sizes. */
 function sizeTable(rows: readonly (readonly string[])[]): readonly string[] | null {
   const [head = [], ...others] = rows;
   const [corner = '', ...labels] = head;
   if (labels.length < 2 || others.length === 0 || !NAMES_SIZES.test(corner)) return null;
   // Bare numbers are sizes only where the table says that it is of sizes.
-  const areSizes = labels.every((label) => SIZE.test(label) && (corner !== '' || /\p{L}/u.test(label)));
+  const areSizes =
+    labels.every((label) => SIZE.test(label) && (corner !== '' || /\p{L}/u.test(label))) ||
+    labels.every((label, i) => label === String.fromCharCode(65 + i));
   const isFull = others.every((row) => row.length === head.length && row[0] !== '');
   if (!areSizes || !isFull) return null;
   return [`Sizes: ${listed(labels)}`, ...others.map(measuresOf)];
@@ -86,13 +92,13 @@ function measuresOf([name = '', ...cells]: readonly string[]): string {
   const parts = cells.map((cell) =>
     [
       ...cell.matchAll(
-        /(\d[\d.,½¼¾⅛⅜⅝⅞ ]*(?:\d\/\d)?)\s*(cm|mm|in(?:s|ch|ches)?\b\.?|["”]|m|yds?|yards?|g|balls?|skeins?)?(?=$|[\s/()])/giu,
+        /(\d[\d.,½¼¾⅛⅜⅝⅞ ]*(?:\d\/\d)?(?:[-–]\d[\d.,½¼¾]*)?)\s*(cm|mm|in(?:s|ch|ches)?\b\.?|["”]|m|yds?|yards?|g|balls?|skeins?)?(?=$|[\s/()])/giu,
       ),
     ].map(([, number = '', unit = '']) => [number.trim(), unit] as const),
   );
   const bare = cells.map((cell) =>
     cell.replace(
-      /[\d.,½¼¾⅛⅜⅝⅞\s/()"”]|cm|mm|in(?:s|ch|ches)?\b\.?|\b(?:m|yds?|yards?|g|balls?|skeins?)\b/giu,
+      /[\d.,½¼¾⅛⅜⅝⅞\s/()"”–-]|cm|mm|in(?:s|ch|ches)?\b\.?|\b(?:m|yds?|yards?|g|balls?|skeins?)\b/giu,
       '',
     ),
   );
@@ -100,7 +106,8 @@ function measuresOf([name = '', ...cells]: readonly string[]): string {
   const alike = parts.every(
     (own) => own.length === units.length && own.length > 0 && own.every(([, unit], i) => unit === units[i]),
   );
-  if (!alike || bare.some((rest) => rest !== '')) return `${called}: ${listed(cells)}`;
+  if (!alike || bare.some((rest) => rest !== ''))
+    return `${called}: ${listed(cells)}${inName === null ? '' : ` ${inName[1]}`}`;
   const lists = units.map((unit, i) => {
     const said = unit === '' ? (inName?.[1] ?? '') : unit;
     return `${listed(parts.map((own) => own[i]![0]))} ${said}`.trim();

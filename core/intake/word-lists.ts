@@ -12,8 +12,46 @@ export interface Explained {
 /** Letters of an abbreviation, then a sign, then what it means. */
 const PAIR = /(?:^|[,;.]\s+|\s{2,})([\p{L}\d][\p{L}\d/.()’' -]{0,24}?)\s*(?:=|:|\s[-–—](?=\s))\s*/gu;
 
+/** "beg, beginning; ch, chain;": pairs parted by semicolons or bars, short and long by a comma or a sign. */
+function partedPairs(line: string): readonly Explained[] {
+  const parts = line.replace(/[.\s]+$/u, '').split(/\s*(?:;|\||\/\/)\s*/u);
+  if (parts.length < 3) return [];
+  const pairs = parts.map((part) => {
+    const found =
+      /^([\p{L}\d][\p{L}\d/.()’'-]{0,12}?(?:\s\p{L}{2,3})?)(?:\.?,\s+|\s*[:=]\s*|\s[-–—]\s)(\S.*)$/u.exec(
+        part,
+      );
+    return found === null ? null : { short: found[1]!.replace(/\.$/u, ''), meaning: found[2]! };
+  });
+  return pairs.every((pair) => pair !== null) ? pairs : [];
+}
+
+/** "dc    double crochet     sc    single crochet": words set in columns by wide gaps. */
+function gappedPairs(line: string): readonly Explained[] {
+  const cells = line.trim().split(/\s{2,}/u);
+  if (cells.length < 2 || cells.length % 2 !== 0) return [];
+  const pairs = cells.flatMap((cell, i) =>
+    i % 2 === 0 ? [{ short: cell, meaning: cells[i + 1]!.replace(/[\s,;.]+$/u, '') }] : [],
+  );
+  const isShort = ({ short }: Explained) => short.length <= 12 && short.split(' ').length <= 2;
+  return pairs.every(isShort) &&
+    pairs.some(({ short }) => isTradeWord(short.replace(/\(.*\)/u, '').split(' ')[0]!))
+    ? pairs
+    : [];
+}
+
+/** Whether a line explains abbreviations of the trade, several of them, with no head over it. */
+export const isListOfAbbreviations = (line: string): boolean => {
+  const pairs = partedPairs(line);
+  return pairs.length > 2 && pairs.filter(isTrades).length * 2 >= pairs.length;
+};
+
 /** Pairs in a line: one, or several behind one another. */
 function pairsIn(line: string): readonly Explained[] {
+  const parted = partedPairs(line);
+  if (parted.length > 0) return parted;
+  const gapped = gappedPairs(line);
+  if (gapped.length > 0) return gapped;
   const heads = [...line.matchAll(PAIR)].filter((head) => head[1]!.trim().split(/\s+/u).length <= 4);
   if (heads.length === 0 || line.slice(0, heads[0]!.index).trim() !== '') return [];
   return heads.map((head, i) => {

@@ -21,6 +21,8 @@ export interface PastedRow {
   readonly sizes: readonly string[] | null;
   /** Number of its first row as typed; null when it had none. */
   readonly number: number | null;
+  /** The same where it differs by size: "Row 81 (81, 83)". */
+  readonly numbers?: readonly (number | null)[];
   /** Side that its label says faces; null when it says none. */
   readonly side: 'RS' | 'WS' | null;
   /** Where the typed count at its end stands, with what leads to it; null when it has none that can be checked. */
@@ -70,6 +72,10 @@ const SECTION =
 
 /** Headings of stitches and notes, which a pattern keeps in lists of their own. */
 const MOVED = /^(?:special st|stitch guide|pattern note|notes?\b)/iu;
+
+/** "Work exactly as given for Back.": a piece that has the rows of another. */
+export const AS_PIECE =
+  /^(?:(?:work|make|made|worked|crochet)\s+)?(?:exactly\s+)?(?:(?:the )?same\s+as|as)\s+(?:(?:given|described|instructed|worked)\s+)?(?:for\s+)?(?:the\s+)?(\p{L}[\p{L}\p{N}’' -]{0,40}?)\s*\.?\s*$/iu;
 
 /** "Shape armholes" goes on with the piece that it stands in. */
 const SHAPES = /^(?:shape|shaping|divide for)\b/iu;
@@ -146,10 +152,12 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
   let at = 0;
   const between = (to: number): void => {
     for (const words of paragraphs(text.slice(at, to)))
-      piece().blocks.push({
-        kind: SECTION.test(words) && words.length < 40 ? 'heading' : 'prose',
-        text: words,
-      });
+      if (words.startsWith('## ')) pieces.push({ ...copiesOf(words.slice(3)), blocks: [] });
+      else
+        piece().blocks.push({
+          kind: SECTION.test(words) && words.length < 40 ? 'heading' : 'prose',
+          text: words,
+        });
   };
   for (const { from, to, make } of [...parts].sort((a, b) => a.from - b.from || a.to - b.to)) {
     if (from < at) continue; // the same size line stands above several rows
@@ -157,6 +165,7 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
     at = to;
     if (make === null) continue;
     if (typeof make === 'function') piece().blocks.push(...make());
+    else if (AS_PIECE.test(make.piece)) piece().blocks.push({ kind: 'prose', text: oneLine(make.piece) });
     else if (SHAPES.test(make.piece) && pieces.at(-1)?.blocks.some(({ kind }) => kind === 'row'))
       piece().blocks.push({ kind: 'heading', text: oneLine(make.piece) });
     else pieces.push({ ...copiesOf(oneLine(make.piece)), blocks: [] });
@@ -175,6 +184,11 @@ const COPIES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 
 
 /** "Sleeve (make 2)", "Ear, make two alike", "Leg x 4": the name of a piece, and how many are made. */
 function copiesOf(heading: string): { readonly name: string; readonly make: number } {
+  const both = /\s*[([,–-]?\s*\b(?:make |work )?both\s+(?:alike|the same)\s*[)\]]?$/iu.exec(heading);
+  if (both !== null && both.index > 0) return { name: heading.slice(0, both.index), make: 2 };
+  const inside = /^(.*?)\s*\((?:make|work)\s+(\d{1,3})\s*[,;]\s*([^()]+)\)$/iu.exec(heading);
+  if (inside !== null && Number(inside[2]) > 0)
+    return { name: `${inside[1]} (${inside[3]})`, make: Number(inside[2]) };
   const found =
     /\s*[([,–-]?\s*\b(?:make|work)\s+(\d{1,3}|[a-z]{3,5})\b(?:\s+(?:alike|the same|of these|pieces?))?\s*[)\]]?\s*$/iu.exec(
       heading,
@@ -200,7 +214,7 @@ function paragraphs(text: string): readonly string[] {
       // The stop, colon or dash behind a label or a definition belongs to it.
       const words = line.trim().replace(/^[.:;,\s]+/u, '');
       if (words === '') continue;
-      const goesOn = open.length > 40 && !/[.!?:;)\]”"]$/u.test(open);
+      const goesOn = !words.startsWith('## ') && open.length > 40 && !/[.!?:;)\]”"]$/u.test(open);
       if (open !== '' && !goesOn) found.push(oneLine(open));
       open = open !== '' && goesOn ? `${open}\n${words}` : words;
     }
@@ -255,6 +269,8 @@ const plain = (amount: Amount): number | null => (amount.kind === 'one' ? amount
 interface Range {
   readonly first: number | null;
   readonly rows: number | readonly number[];
+  /** The number of its one row in every size, where they differ. */
+  readonly firsts?: readonly (number | null)[];
 }
 
 /**
@@ -268,8 +284,18 @@ function rangeOf(label: Label | null, sizes: number): Range | null {
     return rows === null ? null : { first: null, rows };
   }
   if (label.numbers.kind === 'one') {
-    const first = plain(label.numbers.number);
+    const { number } = label.numbers;
+    if (number.kind === 'sizes' && sizes > 1 && number.values.length === sizes)
+      return { first: null, rows: 1, firsts: number.values };
+    const first = plain(number);
     return first === null ? null : { first, rows: 1 };
+  }
+  if (label.numbers.kind === 'list') {
+    // "Rounds 3 & 4" are two rows like a range; "Rows 2, 4 and 6" are told by the reader.
+    const listed = label.numbers.numbers.map(plain);
+    const [first = null] = listed;
+    const climbs = first !== null && listed.every((number, i) => number === first + i);
+    return climbs ? { first, rows: listed.length } : null;
   }
   if (label.numbers.kind === 'range') {
     const first = plain(label.numbers.first);
@@ -333,12 +359,13 @@ function blocksOf(
     range === null
       ? row.from
       : Math.max(row.label?.to ?? row.from, inside && sizes !== null ? row.only!.to : row.from);
-  const lead = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
-  const from = startAt + (startAt > row.from ? (lead?.[0].length ?? 0) : 0);
+  const signs = /^[\s:.)\]\-–—]+/u.exec(text.slice(startAt, row.to));
+  const from = startAt + (startAt > row.from ? (signs?.[0].length ?? 0) : 0);
   const written = text.slice(from, row.to);
   const count = countOf(row, text, from);
-  const body = oneLine(written);
-  const kept = count === null ? body : oneLine(text.slice(from, count));
+  const lead = leadOf(row, text, startAt, inside && sizes !== null);
+  const body = `${lead}${oneLine(written)}`;
+  const kept = count === null ? body : `${lead}${oneLine(text.slice(from, count))}`;
   const first: PastedRow = {
     kind: 'row',
     text: body,
@@ -346,9 +373,41 @@ function blocksOf(
     title: titleOf(range === null ? null : row.label, text),
     sizes,
     number: range?.first ?? null,
+    ...(range?.firsts === undefined ? {} : { numbers: range.firsts }),
     side: range === null ? null : (row.label?.side ?? null),
     count: count === null || !body.startsWith(kept) ? null : { from: kept.length, to: body.length },
   };
+  const called = range === null ? '' : calledIn(row.label, text);
+  if (called !== '') return [{ kind: 'heading', text: called }, ...repeated(first, range, sizes, form)];
+  return repeated(first, range, sizes, form);
+}
+
+/** Words of a row before its label: "Join yarn at lower edge. Row 1: …" is all one row. */
+function leadOf({ from, label, only }: RowTree, text: string, startAt: number, isOnlySaid: boolean): string {
+  if (label === null || startAt <= from || label.from <= from) return '';
+  const isBefore = only !== null && isOnlySaid && only.from >= from && only.to <= label.from;
+  const words = isBefore
+    ? `${text.slice(from, only.from)} ${text.slice(only.to, label.from)}`
+    : text.slice(from, label.from);
+  const lead = oneLine(words.replace(/^[\s:.,;]+/u, ''));
+  return /\p{L}/u.test(lead) ? `${lead} ` : '';
+}
+
+/** "Rnd 21 (thumb gusset)": what a label says of its row in brackets, beside its side. */
+function calledIn(label: Label | null, text: string): string {
+  if (label === null || label.title !== undefined) return '';
+  const inside = /[([]([^()[\]]{3,40})[)\]]\s*[:.]?$/u.exec(text.slice(label.from, label.to))?.[1] ?? '';
+  const isSide = /^(?:(?:RS|WS|right side|wrong side)(?: row| facing)?|[\d\s,–-]+)$/iu.test(inside.trim());
+  return isSide || !/\p{L}{3}/u.test(inside) ? '' : inside.charAt(0).toUpperCase() + inside.slice(1);
+}
+
+/** A row, and behind it the repeat of it that its label asks for. */
+function repeated(
+  first: PastedRow,
+  range: Range | null,
+  sizes: readonly string[] | null,
+  form: RowForm,
+): readonly PastedBlock[] {
   if (range === null || range.rows === 1) return [first];
   const next = range.first === null ? null : range.first + 1;
   return [

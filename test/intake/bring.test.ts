@@ -9,7 +9,10 @@ import { compose } from '../../core/document/compose.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
 import { study } from '../../core/study/index.ts';
+import { houseStyles } from './house-styles.ts';
 import { type OldPattern, oldPatterns } from './old-patterns.ts';
+
+const allPatterns = [...oldPatterns, ...houseStyles];
 
 function brought(text: string, terms: 'us' | 'uk' | null = null): Brought {
   const result = bring(text, { terms, title: 'File', date: '2026-01-01' });
@@ -31,7 +34,7 @@ function countsOf(pattern: Pattern): OldPattern['pieces'] {
   }));
 }
 
-describe.each(oldPatterns)('$style', (old) => {
+describe.each(allPatterns)('$style', (old) => {
   const result = brought(old.text);
 
   test('title, sizes, pieces and the count of every row', () => {
@@ -43,7 +46,7 @@ describe.each(oldPatterns)('$style', (old) => {
   test('every row is followed, and the terms are known without asking', () => {
     expect(result.market).toMatchObject({ terms: old.terms, sure: true });
     const written = old.pieces.reduce((sum, { counts }) => sum + counts.length, 0);
-    expect(result.rows).toEqual({ written, followed: written });
+    expect(result.rows).toEqual({ written, followed: written - (old.open ?? 0) });
   });
 
   test('the other parts', () => {
@@ -141,6 +144,57 @@ Fasten off.
   });
 });
 
+test('a count that alone tells how a row is meant stays, and nothing comes out otherwise without it', () => {
+  const { pattern, rows } = brought(
+    `Panel\n\nFoundation: ch 26.\nRow 1: htr in 3rd ch from hook and each ch across [24 sts]\nRow 2: ch 2, turn, htr in each st across.`,
+    'uk',
+  );
+  expect(rows).toEqual({ written: 3, followed: 3 });
+  expect(countsOf(pattern)[0]!.counts).toEqual([26, 24, 24]);
+});
+
+test.each([
+  ['Work as given for Back.'],
+  ['Work exactly as for Back'],
+  ['Make the same as the Back.'],
+  ['As Back.'],
+])('a piece that only sends to another has its rows: %s', (words) => {
+  const { pattern, rows, doubts } = brought(
+    `Tabard\n\nBACK\nCh 21.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)\nFasten off.\n\nFRONT\n${words}\n`,
+    'us',
+  );
+  expect(countsOf(pattern).map(({ name, counts }) => [name, counts])).toEqual([
+    ['BACK', [21, 20]],
+    ['FRONT', [21, 20]],
+  ]);
+  expect(rows).toEqual({ written: 4, followed: 4 });
+  expect(doubts.find(({ where }) => where === 'FRONT')?.why).toContain(`“${words}”`);
+});
+
+test('words of a row before its label and in brackets behind it are kept', () => {
+  const { pattern } = brought(
+    `Mitt\n\nCh 20, join.\nRnd 1: Ch 1, sc in each ch around, join. (20 sc)\nRnd 2 (thumb gusset): Ch 1, sc in each st around, join. (20 sc)\n\nBorder\nJoin yarn at the lower edge.\nRow 1: Sc in each st.`,
+    'us',
+  );
+  const words = JSON.stringify(pattern.pieces);
+  expect(words).toContain('Thumb gusset');
+  expect(words).toContain('Join yarn at the lower edge. Sc in each st.');
+});
+
+test.each([
+  ['Row 4 (4, 6): Ch 1, sc2tog, sc in each st across, turn. 19 (23, 27) sc', null],
+  ['Row 5 (5, 7): Ch 1, sc2tog, sc in each st across, turn. 19 (23, 27) sc', '5, 5, 7'],
+])('a label that differs by size is worked out, and told where it is another: %s', (row, told) => {
+  const { doubts, rows } = brought(
+    `Top\n\nSizes: S (M, L)\n\nBack\nCh 21 (25, 29).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. 20 (24, 28) sc\nRows 2-3 (3, 5): Ch 1, sc in each st across, turn.\n${row}`,
+    'us',
+  );
+  expect(rows.written - rows.followed).toBe(0);
+  expect(doubts.filter(({ why }) => why.startsWith('The text calls')).map(({ why }) => why)).toEqual(
+    told === null ? [] : [expect.stringContaining(`Row or Round ${told};`)],
+  );
+});
+
 describe('no word is lost', () => {
   /** What stands in a pattern, and the words that its forms stand for. */
   function coveredBy({ pattern, leftOut }: Brought): string {
@@ -148,7 +202,7 @@ describe('no word is lost', () => {
   }
   /** Labels, counts that agreed, heads of parts, units and what hooks and gauges are asked for in forms. */
   const FORMS =
-    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skein)$/u;
+    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces)$/u;
 
   const lost = (text: string): readonly string[] => {
     const all = coveredBy(brought(text));
@@ -162,14 +216,14 @@ describe('no word is lost', () => {
     return [...new Set(words)].filter((word) => !FORMS.test(word) && !all.includes(word));
   };
 
-  test.each(oldPatterns)('$style', ({ text }) => {
+  test.each(allPatterns)('$style', ({ text }) => {
     // The trade's own abbreviations are explained by the printed list, in the reader's terms.
     const trades =
-      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch)$/u;
+      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch|together|back|loop|invisible|decrease)$/u;
     expect(lost(text).filter((word) => !trades.test(word))).toEqual([]);
   });
 
-  const lines = oldPatterns.flatMap(({ text }) => text.split('\n'));
+  const lines = allPatterns.flatMap(({ text }) => text.split('\n'));
   test('whatever the order of the lines, and the pattern can be saved', () => {
     fc.assert(
       fc.property(

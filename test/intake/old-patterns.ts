@@ -10,6 +10,8 @@ export interface OldPattern {
   readonly terms: Terms;
   readonly title: string;
   readonly sizes: readonly string[];
+  /** Rows that are left for the maker; none where not said. */
+  readonly open?: number;
   /** By piece: its name, how many are made, and for each written row or repeat the stitches in every size. */
   readonly pieces: readonly {
     readonly name: string;
