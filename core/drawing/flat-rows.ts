@@ -133,6 +133,7 @@ class Laying {
 
   done(): Lay | null {
     if (this.#strands.length === 0 || this.#spots === null) return null;
+    for (const strand of this.#strands) if (strand.top === LEVEL) strand.top = cornersOf(strand.rows.at(-1)!);
     return {
       strands: this.#strands,
       slits: this.#slits,
@@ -181,10 +182,7 @@ class Laying {
     const at = row.fabric.sites.flatMap((site, i) => (site.kind === 'space' ? [i / count] : []));
     this.#corners.push({ at, middle, width, y });
     this.#rest = null;
-    strand.top = [
-      { x: left, y },
-      { x: right, y },
-    ];
+    strand.top = LEVEL;
     for (const { sites, chains } of row.openings) {
       const size = sites.filter((site) => site.kind === 'stitch').length;
       // An opening bridged by about as many chains is a hole in the side of the tube; where it lies round it is not known.
@@ -285,7 +283,11 @@ class Laying {
     if (last.round || span !== last.span || gathers(row)) return false;
     const { left, right, level } = below;
     const y = level + this.#grain.row;
-    this.#put(strand, { span, left, right, yLeft: y, yRight: y, round: false }, null);
+    // Its ends stand on those of the row below, so nothing of an edge is covered.
+    strand.left.push({ x: left, y });
+    strand.right.push({ x: right, y });
+    strand.rows.push({ span, left, right, yLeft: y, yRight: y, round: false });
+    strand.top = LEVEL;
     const direction = this.#direction;
     this.#spots = {
       left,
@@ -301,10 +303,6 @@ class Laying {
         };
       },
     };
-    strand.top = [
-      { x: left, y },
-      { x: right, y },
-    ];
     return true;
   }
 
@@ -357,6 +355,14 @@ class Laying {
     });
   }
 }
+
+/** Stands for the upper edge of a row that runs level, which is told of the last row alone. */
+const LEVEL: readonly Point[] = [];
+
+const cornersOf = ({ left, right, yLeft, yRight }: LaidRow): readonly Point[] => [
+  { x: left, y: yLeft },
+  { x: right, y: yRight },
+];
 
 /** Does the row take stitches together? Then it may lean to a side although its count stays. */
 function gathers({ tally }: WorkedRow): boolean {
@@ -479,10 +485,7 @@ function raise(side: Point[], foot: Point, tip: Point, out: 1 | -1, jump: number
 
 /** The upper edge of a row; where it runs level, its two corners. */
 function upper(row: LaidRow, x: readonly number[], y: readonly number[]): readonly Point[] {
-  const corners: readonly Point[] = [
-    { x: row.left, y: row.yLeft },
-    { x: row.right, y: row.yRight },
-  ];
+  const corners = cornersOf(row);
   const level = y.every((value) => Math.abs(value - row.yLeft) < EPS);
   if (level && Math.abs(row.yLeft - row.yRight) < EPS) return corners;
   const between = x

@@ -4,10 +4,9 @@
  * nothing.
  */
 
-import { spanOf } from '../study/gauge.ts';
 import type { PieceStudy } from '../study/index.ts';
 import { originsOf } from '../study/origins.ts';
-import { followedRows } from '../study/taped.ts';
+import { type FollowedRows, followedRows } from '../study/taped.ts';
 import type { WorkedRow } from '../study/worked.ts';
 import { type Grain, type Ground, type Lay, layRows } from './flat-rows.ts';
 
@@ -60,26 +59,48 @@ export interface Hindrance {
 export function hindranceIn(piece: PieceStudy, size: number, grain: Grain): Hindrance | null {
   const followed = followedRows(piece, size, grain.row);
   if (followed === null) return null;
-  const { rows, unreckoned } = followed;
-  const at = spansIn(rows).indexOf(0);
-  if (at >= 0) return { why: 'leaves-nothing', row: rows.filter((row) => !row.onlyFoundation)[at]! };
+  const { made, spans, unreckoned } = followed;
+  const at = spans.indexOf(0);
+  if (at >= 0) return { why: 'leaves-nothing', row: made[at]! };
   return unreckoned === null ? null : { why: 'unreckoned', row: unreckoned };
 }
 
+interface Known {
+  readonly stitch: number;
+  readonly upright: boolean;
+  readonly shape: PieceShape | null;
+}
+
+/** Shapes that stand on nothing. */
+const known = new WeakMap<FollowedRows, Known>();
+
 /**
  * The shape of a piece in a size; null where no row of it is worked, where a row hinders it, or where there are more
- * than can be followed.
+ * than can be followed. What is arranged is asked for more than once, so the last is remembered.
  */
 export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions): PieceShape | null {
   const { grain, ground, upright } = options;
-  const all = followedRows(piece, size, grain.row)?.rows ?? null;
-  if (all === null) return null;
-  const rows = all.filter((row) => !row.onlyFoundation);
+  const followed = followedRows(piece, size, grain.row);
+  if (followed === null) return null;
+  if (ground !== null) return shapeFrom(followed, piece, size, options);
+  const before = known.get(followed);
+  if (before !== undefined && before.stitch === grain.stitch && before.upright === upright)
+    return before.shape;
+  const shape = shapeFrom(followed, piece, size, options);
+  known.set(followed, { stitch: grain.stitch, upright, shape });
+  return shape;
+}
+
+function shapeFrom(
+  { rows: all, made: rows, spans }: FollowedRows,
+  piece: PieceStudy,
+  size: number,
+  { grain, ground, upright }: ShapeOptions,
+): PieceShape | null {
   const chains = all.find((row) => row.foundation > 0)?.foundation ?? 0;
   if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
   if (hindranceIn(piece, size, grain) !== null) return null;
   if (ground === null && rows.every((row) => row.round) && isClosed(rows[0]!, chains)) {
-    const spans = spansIn(all);
     const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain));
     const crown = lain < 0 ? spans.length : lain;
     if (crown >= spans.length - 1 && spans.length > 1 && spans.at(-1)! > spans[0]!) {
@@ -102,21 +123,10 @@ export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions):
   if (ground === null && rows.every((row) => !row.round)) {
     const wings = wingsOf(rows);
     if (wings !== null) return wings;
-    if (chains <= 10 && liesHalfRound(rows, spansIn(all), grain))
-      return { form: 'half-circle', rows: rows.length };
+    if (chains <= 10 && liesHalfRound(rows, spans, grain)) return { form: 'half-circle', rows: rows.length };
   }
   const lay = layRows(all, grain, ground);
   return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay, rows) };
-}
-
-/** Stitches that each round is wide. */
-function spansIn(all: readonly WorkedRow[]): readonly number[] {
-  let below: number | null = null;
-  return all.flatMap((row) => {
-    if (row.onlyFoundation) return [];
-    below = spanOf(row.tally, below);
-    return [below];
-  });
 }
 
 /** Begun in a ring, of yarn or of few chains. */
@@ -234,8 +244,7 @@ function wingsOf(rows: readonly WorkedRow[]): PieceShape | null {
 /** Sleeves worked on from a body, and what widens from a chain like a yoke, go downwards as they are worn. */
 function growsDown({ piece }: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): boolean {
   if (piece.start.kind === 'edges') return piece.start.edges.some((edge) => edge.kind === 'opening');
-  const rows = lay.strands.flatMap((strand) => strand.rows);
-  const [first, last] = [rows[0]!, rows.at(-1)!];
+  const [first, last] = [lay.strands[0]!.rows[0]!, lay.strands.at(-1)!.rows.at(-1)!];
   if (last.span < first.span * YOKE) return false;
   return (first.round && last.round) || keepsCorners(worked);
 }

@@ -24,7 +24,7 @@ import { type EdgeSource, edgeFabric } from './edges.ts';
 import type { Memory } from './memory.ts';
 import { type Readings, rowBlocks } from './reading.ts';
 import { conventionsIn } from './rows.ts';
-import { reportFigures, type SizeWork, workSize } from './size-work.ts';
+import { reportFigures, type SizeWork, type Stand, workSize } from './size-work.ts';
 
 export type Side = 'RS' | 'WS';
 
@@ -389,37 +389,60 @@ function workPiece(
   return made;
 }
 
+const goingBack = new WeakMap<PieceStudy, boolean>();
+
+/** Does any row of the piece speak of rows far before it? */
+function goesBack(piece: PieceStudy): boolean {
+  let known = goingBack.get(piece);
+  if (known === undefined) {
+    const readings = workings.get(piece)?.readings;
+    known =
+      readings !== undefined &&
+      rowBlocks(piece.piece.blocks).some((block) => speaksOfRows(readings.row(block)));
+    goingBack.set(piece, known);
+  }
+  return known;
+}
+
+/** Where the work of each block of a piece begins in a size; null for a study that was not made here. */
+export function standsOf(piece: PieceStudy, size: number): readonly Stand[] | null {
+  return workings.get(piece)?.sizes[size]?.stands ?? null;
+}
+
 /**
- * Works a piece once more in one size, as it was worked, and tells the watcher of every row. What the study keeps is
- * not changed by it, and rows that it remembers are not worked again. Gives the side that faces before each block;
- * null for a study that was not made here.
+ * Works blocks of a piece once more in one size, as they were worked, and tells the watcher of every row: those from
+ * `from` to before `to`, or, where rows speak of rows far before them, all. What the study keeps is not changed by it,
+ * and rows that it remembers are not worked again.
  */
-export function watchPiece(
+export function watchBlocks(
   piece: PieceStudy,
   size: number,
+  from: number,
+  to: number,
   watcher: NonNullable<Parameters<typeof workSize>[10]>,
-): readonly (Side | null)[] | null {
+): void {
   const working = workings.get(piece);
   const env = working?.envs[size];
-  if (working === undefined || env === undefined) return null;
+  if (working === undefined || env === undefined) return;
   const { basis, readings, memory } = working;
   const { sheet, sizes, started } = basis;
-  const at = figuresOn(sheet);
-  const { fabric } = started[size]!;
-  const { stands } = workSize(
+  const { blocks } = piece.piece;
+  const work = working.sizes[size]!;
+  const before =
+    from === 0 || goesBack(piece) ? null : { blocks, work, head: from, tail: blocks.length - to };
+  workSize(
     piece.piece,
     size,
     sizes[size]!.id,
-    fabric,
+    started[size]!.fabric,
     env,
     readings,
     sheet,
-    at,
+    figuresOn(sheet),
     memory,
-    null,
+    before,
     watcher,
   );
-  return stands.map(({ facing }) => facing);
 }
 
 /** What is worked otherwise than in the study, when some blocks of a piece are worked to be drawn. */

@@ -57,8 +57,11 @@ export interface NodeFact {
   readonly fact: Fact;
 }
 
-/** Where the work stands before a block, and the side that faces then. */
-interface Stand extends Standing {
+/**
+ * Where the work stands before a block, and the side that faces then. A study keeps the stands of the one before for
+ * blocks that come to the same: the same stand is the same block asking and making the same.
+ */
+export interface Stand extends Standing {
   readonly facing: Side | null;
 }
 

@@ -4,6 +4,7 @@
  */
 import type { Item } from '../notation/tree.ts';
 import { toCm, toNumber } from '../trade/units.ts';
+import { spanOf } from './gauge.ts';
 import type { PieceStudy } from './pieces.ts';
 import { MOST_FOLLOWED, type WorkedRow, workedRows } from './worked.ts';
 
@@ -26,9 +27,20 @@ export const isMeasured = (items: readonly Item[]): boolean =>
 /** The rows of a piece in a size, with those that go on to a length as often as the gauge makes it. */
 export interface FollowedRows {
   readonly rows: readonly WorkedRow[];
+  /** Those of them that are more than a foundation, and how many stitches each is wide. */
+  readonly made: readonly WorkedRow[];
+  readonly spans: readonly number[];
   /** The first row that goes on to a length of which nobody can say how many rows it is; null where there is none. */
   readonly unreckoned: WorkedRow | null;
 }
+
+interface Known {
+  /** How high a row was. */
+  readonly row: number;
+  readonly followed: FollowedRows | null;
+}
+
+const known = new WeakMap<PieceStudy, Map<number, Known>>();
 
 /**
  * Follows the rows of a piece where a row is `row` centimetres high. Rows that go on to a length are worked once in the
@@ -36,12 +48,57 @@ export interface FollowedRows {
  * than can be followed.
  */
 export function followedRows(piece: PieceStudy, size: number, row: number): FollowedRows | null {
-  const worked = workedRows(piece, size);
-  if (worked === null) return null;
+  let sizes = known.get(piece);
+  if (sizes === undefined) {
+    sizes = new Map();
+    known.set(piece, sizes);
+  }
+  const before = sizes.get(size);
+  if (before !== undefined && before.row === row) return before.followed;
+  const found = follow(piece, size, row);
+  const followed = found === null ? null : { ...found, ...measuredAcross(found.rows) };
+  sizes.set(size, { row, followed });
+  return followed;
+}
+
+function measuredAcross(rows: readonly WorkedRow[]): Pick<FollowedRows, 'made' | 'spans'> {
+  const made: WorkedRow[] = [];
+  const spans: number[] = [];
+  let below: number | null = null;
+  for (const row of rows) {
+    if (row.onlyFoundation) continue;
+    below = spanOf(row.tally, below);
+    made.push(row);
+    spans.push(below);
+  }
+  return { made, spans };
+}
+
+type Until = ReturnType<typeof askedIn>;
+
+const asking = new WeakMap<PieceStudy, readonly Until[] | null>();
+
+/** For each block the length that it goes on to; null where no block does. */
+function askedOf(piece: PieceStudy): readonly Until[] | null {
+  const before = asking.get(piece);
+  if (before !== undefined) return before;
   const asked = piece.blocks.map(({ block, tree }) =>
     block.type === 'row' && tree !== null ? askedIn(tree.items, block.text.text) : null,
   );
-  if (asked.every((until) => until === null)) return { rows: worked, unreckoned: null };
+  const found = asked.every((until) => until === null) ? null : asked;
+  asking.set(piece, found);
+  return found;
+}
+
+function follow(
+  piece: PieceStudy,
+  size: number,
+  row: number,
+): Pick<FollowedRows, 'rows' | 'unreckoned'> | null {
+  const worked = workedRows(piece, size);
+  if (worked === null) return null;
+  const asked = askedOf(piece);
+  if (asked === null) return { rows: worked, unreckoned: null };
   const rows: WorkedRow[] = [];
   let unreckoned: WorkedRow | null = null;
   worked.forEach((one, i) => {

@@ -1,11 +1,13 @@
 /**
  * Every row of a piece in one size, one after the other as the hook makes them: what the row leaves, which block its
  * words stand in, and the side that faces. The study keeps only what each block came to; drawings need the rows
- * between. Asked for by views, never by typing; remembered with the piece's study.
+ * between. Asked for by views, never by typing; remembered with where the work of each block begins, so that after an
+ * edit only the blocks that it reached are followed again.
  */
 import type { Fabric, Opening, SeenRow, Tally } from '../fabric/index.ts';
 import { tally } from '../fabric/index.ts';
-import { type PieceStudy, type Side, watchPiece } from './pieces.ts';
+import { type PieceStudy, type Side, standsOf, watchBlocks } from './pieces.ts';
+import type { Stand } from './size-work.ts';
 
 export interface WorkedRow {
   /** Index of its block in the piece. */
@@ -45,14 +47,56 @@ export function workedRows(piece: PieceStudy, size: number): readonly WorkedRow[
   return rows;
 }
 
-type Bare = Omit<WorkedRow, 'side'>;
+/** The rows of the block that begins at a stand. */
+const ofBlocks = new WeakMap<Stand, readonly WorkedRow[]>();
 
 function follow(piece: PieceStudy, size: number): readonly WorkedRow[] {
-  const rows: Bare[] = [];
-  let block = 0;
-  const facing = watchPiece(piece, size, {
+  const stands = standsOf(piece, size);
+  if (stands === null) return [];
+  const { length } = piece.blocks;
+  const made = Array.from({ length }, (_, block) => rowsAt(stands[block]!, block));
+  for (let from = 0; from < length; from++) {
+    if (made[from] !== null) continue;
+    let to = from + 1;
+    while (to < length && made[to] === null) to += 1;
+    const followed = followBlocks(piece, size, from, to);
+    for (let block = from; block < to; block++) {
+      const rows = withSides(followed.get(block) ?? [], stands[block]!.facing);
+      ofBlocks.set(stands[block]!, rows);
+      made[block] = rows;
+    }
+  }
+  const all: WorkedRow[] = [];
+  for (const rows of made) if (rows !== null) for (const row of rows) all.push(row);
+  return all;
+}
+
+/** What is remembered of a block; another index than it had says only that blocks before it came or went. */
+function rowsAt(stand: Stand, block: number): readonly WorkedRow[] | null {
+  const rows = ofBlocks.get(stand) ?? null;
+  if (rows === null || rows.length === 0 || rows[0]!.block === block) return rows;
+  const moved = rows.map((row) => ({ ...row, block }));
+  ofBlocks.set(stand, moved);
+  return moved;
+}
+
+type Bare = Omit<WorkedRow, 'side'>;
+
+/** The rows of the blocks from `from` to before `to`, by their blocks. */
+function followBlocks(
+  piece: PieceStudy,
+  size: number,
+  from: number,
+  to: number,
+): ReadonlyMap<number, readonly Bare[]> {
+  const blocks = new Map<number, Bare[]>();
+  let rows: Bare[] = [];
+  let block = from;
+  watchBlocks(piece, size, from, to, {
     block: (index) => {
       block = index;
+      rows = [];
+      blocks.set(index, rows);
     },
     row: (seen) => {
       const { worked, below, number } = seen;
@@ -73,20 +117,20 @@ function follow(piece: PieceStudy, size: number): readonly WorkedRow[] {
       const last = count > 0 ? rows.slice(-count) : [];
       for (let k = 0; k < times && rows.length <= MOST_FOLLOWED; k++)
         for (const row of last)
-          rows.push({ ...row, block, number: row.number === null ? null : rows.at(-1)!.number! + 1 });
+          rows.push({ ...row, number: row.number === null ? null : rows.at(-1)!.number! + 1 });
     },
     told: (count, before, after) => {
-      const [from, to] = [tally(before), tally(after)];
+      const [start, end] = [tally(before), tally(after)];
       for (let k = 1; k <= count && rows.length <= MOST_FOLLOWED; k++) {
         const last = k === count;
-        const part = from.stitches + ((to.stitches - from.stitches) * k) / count;
+        const part = start.stitches + ((end.stitches - start.stitches) * k) / count;
         rows.push({
           block,
           number: null,
           below: k === 1 ? before : null,
           fabric: after,
           // Between the first and the last only the pace is known.
-          tally: last ? to : { ...to, stitches: Math.round(part) },
+          tally: last ? end : { ...end, stitches: Math.round(part) },
           round: after.form !== 'flat',
           openings: [],
           foundation: 0,
@@ -96,13 +140,12 @@ function follow(piece: PieceStudy, size: number): readonly WorkedRow[] {
       }
     },
   });
-  let side: Side | null = null;
-  let at = -1;
+  return blocks;
+}
+
+function withSides(rows: readonly Bare[], facing: Side | null): readonly WorkedRow[] {
+  let side = facing;
   return rows.map((row) => {
-    if (row.block !== at) {
-      at = row.block;
-      side = facing?.[at] ?? null;
-    }
     const own = side;
     if (side !== null && row.fabric.form === 'flat' && !row.onlyFoundation)
       side = side === 'RS' ? 'WS' : 'RS';

@@ -4,11 +4,12 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Block, Pattern, Piece, RowBlock } from '../../core/document/pattern.ts';
+import type { Pattern } from '../../core/document/pattern.ts';
 import { review } from '../../core/review/index.ts';
 import { ledgerOf } from '../../core/study/ledger.ts';
 import { type Study, study } from '../../core/study/study.ts';
-import { panelLines, row, smallPattern, written } from './builder.ts';
+import { panelLines, row, smallPattern } from './builder.ts';
+import { edits } from './edits.ts';
 
 /** All that a study says, and the technical edit and the ledger with it, as plain data. */
 function told(of: Study) {
@@ -54,116 +55,6 @@ function told(of: Study) {
     ledger: ledgerOf(of, [...of.findings, ...review(of)]),
   };
 }
-
-const TEXTS = [
-  'Ch 3, dc in next st and in each st across, turn.',
-  'Ch 3, *dc in next st, ch 1, sk 1 st, dc in next st; rep from * across, turn.',
-  'Ch 3, dc in each st and ch-1 sp across, turn.',
-  'Ch 1, sc in each st across, turn.',
-  'Ch 2, hdc in each st across, turn. (52 hdc)',
-  'Ch 3, dc2tog, dc in each st to last 3 sts, dc2tog, dc in last st, turn.',
-  'Ch 3, fan in next st, sk 1 st, *fan in next st, sk 2 sts; rep from * across, dc in last st, turn.',
-  'Ch 3, dc in next {panel stitches − 1} sts, turn.',
-  'Ch 3, dc in next {nonsense} sts, turn.',
-  'Ch 3, ddc in each st across.',
-  '',
-];
-
-type Edit = (pattern: Pattern) => Pattern;
-
-const inPiece =
-  (at: number, change: (piece: Piece) => Piece): Edit =>
-  (pattern) => ({
-    ...pattern,
-    pieces: pattern.pieces.map((piece, i) =>
-      i === at % Math.max(1, pattern.pieces.length) ? change(piece) : piece,
-    ),
-  });
-
-const edits: fc.Arbitrary<Edit> = fc.oneof(
-  fc.tuple(fc.nat(1), fc.nat(9), fc.constantFrom(...TEXTS)).map(([p, b, text]) =>
-    inPiece(p, (piece) => ({
-      ...piece,
-      blocks: piece.blocks.map((block, i): Block => {
-        if (i !== b % Math.max(1, piece.blocks.length)) return block;
-        if (block.type === 'row') return { ...block, text: written(text) };
-        if (block.type === 'shaping') return { ...block, shaped: { ...block.shaped, text: written(text) } };
-        return block;
-      }),
-    })),
-  ),
-  fc.tuple(fc.nat(1), fc.nat(9), fc.nat(999), fc.constantFrom(...TEXTS)).map(([p, b, id, text]) =>
-    inPiece(p, (piece) => {
-      const fresh: RowBlock = row(`n-${id}`, text);
-      return {
-        ...piece,
-        blocks: [...piece.blocks.slice(0, b), fresh, ...piece.blocks.slice(b)].filter(
-          (block, i, all) => all.findIndex((other) => other.id === block.id) === i,
-        ),
-      };
-    }),
-  ),
-  fc
-    .tuple(fc.nat(1), fc.nat(9))
-    .map(([p, b]) => inPiece(p, (piece) => ({ ...piece, blocks: piece.blocks.filter((_, i) => i !== b) }))),
-  fc.tuple(fc.nat(1), fc.nat(9), fc.nat(9)).map(([p, a, b]) =>
-    inPiece(p, (piece) => {
-      const blocks = piece.blocks.slice();
-      const [moved] = blocks.splice(a % Math.max(1, blocks.length), 1);
-      if (moved) blocks.splice(b, 0, moved);
-      return { ...piece, blocks };
-    }),
-  ),
-  fc.tuple(fc.nat(1), fc.nat(9), fc.constantFrom(null, ['s-s'], ['s-m', 's-l'])).map(([p, b, sizes]) =>
-    inPiece(p, (piece) => ({
-      ...piece,
-      blocks: piece.blocks.map((block, i) => (i === b && block.type === 'row' ? { ...block, sizes } : block)),
-    })),
-  ),
-  fc.tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 40 })).map(
-    ([width, length]): Edit =>
-      (pattern) => ({ ...pattern, lines: panelLines(width, length) }),
-  ),
-  fc.constantFrom<Edit>(
-    (pattern) => ({ ...pattern, notes: [] }),
-    (pattern) => ({ ...pattern, notes: [written('Ch 3 does not count as a st throughout.')] }),
-    (pattern) => ({ ...pattern, terms: pattern.terms === 'us' ? 'uk' : 'us' }),
-    (pattern) => ({ ...pattern, specials: [] }),
-    (pattern) => ({
-      ...pattern,
-      specials: pattern.specials.map((special) => ({ ...special, text: written('3 dc in same st') })),
-    }),
-    (pattern) => ({ ...pattern, sizes: pattern.sizes.slice(0, 2) }),
-    (pattern) => ({ ...pattern, sizes: smallPattern().sizes }),
-    (pattern) => ({ ...pattern, pieces: pattern.pieces.toReversed() }),
-    (pattern) => ({ ...pattern, pieces: smallPattern().pieces }),
-    (pattern) => ({ ...pattern, abbreviations: { inc: '2 dc in next st' } }),
-    (pattern) => ({
-      ...pattern,
-      notes: [written('Ch 3 counts as dc. Work a tight tension square, hdc and bdfx.')],
-    }),
-    (pattern) => ({ ...pattern, about: { ...pattern.about, title: `${pattern.about.title} 2` } }),
-    (pattern) => ({ ...pattern, about: { ...pattern.about, description: 'With buttons and a cord.' } }),
-    (pattern) => ({
-      ...pattern,
-      sizes: pattern.sizes.map((size, i) =>
-        i === 0 ? { ...size, label: 'Tot', age: [1, 2] as const } : size,
-      ),
-    }),
-    (pattern) => ({
-      ...pattern,
-      pieces: pattern.pieces.map((piece) => ({
-        ...piece,
-        meets: [
-          {
-            mine: { piece: '', kind: 'row-ends' as const, amount: null, which: 1 },
-            other: { piece: 'p-band', kind: 'row-ends' as const, amount: null, which: 1 },
-          },
-        ],
-      })),
-    }),
-  ),
-);
 
 describe('a study after edits', () => {
   test('is the study made afresh', { timeout: 5_400_000 }, () => {
