@@ -1,7 +1,7 @@
 /** Two sizes in a row measure the same. Sentences only; `core/grading` notices it. */
 import type { FindingKind } from './kind.ts';
 import { shownValues } from './measures.ts';
-import { listed, quoted, words } from './phrases.ts';
+import { listed, quoted, text, words } from './phrases.ts';
 
 export const sizeValuesEqual: FindingKind = {
   code: 'size-values-equal',
@@ -10,7 +10,11 @@ export const sizeValuesEqual: FindingKind = {
   reason: 'A size that measures what its neighbour does is no size of its own in that measurement.',
   message: (facts) => {
     const { data } = facts[0]!.fact;
-    return `${quoted(data, 'line')} is the same for ${listed(words(data, 'sizes'))}: ${shownValues(data)[0]}; a finer multiple or another ease would tell them apart`;
+    const fix =
+      text(data, 'kind') === 'typed'
+        ? 'put the number right, if one of them is meant to be larger'
+        : 'a finer multiple or another ease would tell them apart';
+    return `${quoted(data, 'line')} is the same for ${listed(words(data, 'sizes'))}: ${shownValues(data)[0]}; ${fix}`;
   },
   example: null,
   sample: {

@@ -84,6 +84,17 @@ function isEqual(a: Amount, b: Amount): boolean {
 }
 
 /**
+ * A length along the body that was typed: sleeves, depths and heights are often the same in two sizes, as in the
+ * charts, and whoever typed them meant it.
+ */
+function isTypedAlong({ kind, printed }: LineResult['line']): boolean {
+  return (
+    kind === 'typed' &&
+    /\b(?:length|depth|height|sleeves?|armholes?|yoke|cuffs?|brim|hem|neck|rise)\b/iu.test(printed ?? '')
+  );
+}
+
+/**
  * A value below that of a smaller size is out of order. Equal neighbours are told for printed lines, unless
  * all sizes are equal (a band that is the same for all is meant) and unless it is a body line: the standard
  * charts themselves repeat a figure (the council gives sizes M and L one arm length).
@@ -98,7 +109,7 @@ function growthFacts(sizes: readonly Size[], result: LineResult): OrderFact[] {
     const before = known[position]!;
     if (before.amount.dimension !== amount.dimension) return [];
     const order = amount.value.compare(before.amount.value);
-    if (order > 0 || (order === 0 && line.kind === 'body')) return [];
+    if (order > 0 || (order === 0 && (line.kind === 'body' || isTypedAlong(line)))) return [];
     const pair = [before.index, index];
     const data = {
       line: line.name,

@@ -309,11 +309,12 @@ class Front {
     for (const words of this.#paragraphs('gauge')) {
       const found = gaugeIn(words, hooks, this.#options.freshId);
       if (found === null) {
-        this.#notes.push(words);
         const isOpen =
           /\b(?:not|isn['’]t)\s+(?:\p{L}+\s)?(?:important|essential|critical|crucial|needed|required)\b/iu.test(
             words,
           );
+        const head = this.#options.terms === 'us' ? 'Gauge' : 'Tension';
+        this.#notes.push(isOpen && !/\b(?:gauge|tension)\b/iu.test(words) ? `${head}: ${words}` : words);
         if (gauges.length === 0 && !isOpen) this.#doubt('', intakeWords.gaugeNotRead, 'Gauge', words);
         continue;
       }

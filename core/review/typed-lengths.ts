@@ -27,7 +27,7 @@ const ONE = String.raw`(?:\d{1,4}(?:\.\d{1,3})?(?: \d\/\d{1,2}|${FRACTION})?|\d\
 const LIST = String.raw`${ONE}(?:[ \u00A0]?[([]${ONE}(?:, ?${ONE})*[)\]])*`;
 const RANGE = String.raw`(?:${ONE}[ \u00A0]?(?:to|–|-)[ \u00A0]?)?`;
 /** "in" is a unit only where what follows cannot be a place: "sc 2 in next st" is no length. */
-const INCH = String.raw`(?:inch(?:es)?|ins?\.?(?=\s*(?:$|[.,;:)\]/(]|(?:from|long|wide|tall|deep|high|across|or|and|above|below|at|before|after|square|apart|for|larger|smaller)\b))|(?<!"[^"]{0,40})["″])`;
+const INCH = String.raw`(?:inch(?:es)?|ins?\.?(?=\s*(?:$|[.,;:)\]/(]|[x×]\s?\d|(?:from|long|wide|tall|deep|high|across|or|and|above|below|at|before|after|square|apart|for|larger|smaller)\b))|(?<!"[^"]{0,40})["″])`;
 const LENGTH = new RegExp(
   String.raw`(?<![\p{L}\p{N}.,/½¼¾-])${RANGE}(${LIST})[ \u00A0-]?(?:(cm|centimet(?:re|er)s?|mm)(?![\p{L}])|${INCH}(?!\p{L}))`,
   'gu',

@@ -148,7 +148,7 @@ export const PLANTS: Readonly<Record<string, PlantedSheet>> = {
     sizes: pattern.sizes.map((size) => ({ ...size, label: 'M' })),
   }),
   'sample-size-missing': (pattern) => ({ ...pattern, sample: null }),
-  'size-values-equal': withLines(printed(typed('length', three(40, 42, 42)))),
+  'size-values-equal': withLines(printed(typed('bust', three(40, 42, 42)))),
   'size-values-out-of-order': withLines(printed(typed('length', three(40, 44, 42)))),
   'sizes-come-out-equal': withLines(printed(typed('length', three(40, 42, 42)))),
 

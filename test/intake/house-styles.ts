@@ -391,6 +391,8 @@ const slashed: OldPattern = {
   style: 'sizes and numbers with slashes and no colons, commas before decimals, yarn in grams',
   terms: 'us',
   title: 'COPPERFIELD SWEATER',
+  // The sleeve is left off after six rows.
+  told: ['typed-measurement-off'],
   sizes: ['XS', 'S', 'M', 'L', 'XL'],
   text: `COPPERFIELD SWEATER
 Sizes XS/S/M/L/XL
@@ -464,6 +466,8 @@ const columns: OldPattern = {
   style: 'abbreviations in two columns, rows over several lines, how a number comes about in brackets',
   terms: 'us',
   title: 'Penrose Place Mats (set of 2)',
+  // Worked to 17 of its 18 inches.
+  told: ['typed-measurement-off'],
   sizes: ['One size'],
   text: `Penrose Place Mats (set of 2)
 
@@ -520,6 +524,8 @@ const bold: OldPattern = {
   style: 'bold labels, a table between bars, counts in square brackets behind the row',
   terms: 'uk',
   title: 'The Lowmoor Cardigan',
+  // The front edge.
+  told: ['word-not-read'],
   sizes: ['2 yrs', '4 yrs', '6 yrs', '8 yrs'],
   open: 1,
   text: `The Lowmoor Cardigan
@@ -803,6 +809,8 @@ const sentences: OldPattern = {
   style: 'whole sentences, rounds numbered in words, materials in a sentence',
   terms: 'us',
   title: 'A Little Market Bag',
+  // Nothing says that the rounds go on in a spiral.
+  told: ['spiral-not-said'],
   sizes: ['One size'],
   text: `A Little Market Bag
 
@@ -943,6 +951,8 @@ const wrapper: OldPattern = {
   style: 'wrapper, a table in columns with its units apart, sizes by letters, rows said of',
   terms: 'uk',
   title: 'BRIGHTWELL',
+  // The neckband is told in a sentence.
+  told: ['piece-without-rows'],
   sizes: ['A', 'B', 'C', 'D'],
   text: `BRIGHTWELL
 Lady's Jumper in Double Crochet

@@ -12,6 +12,8 @@ export interface OldPattern {
   readonly sizes: readonly string[];
   /** Rows that are left for the maker; none where not said. */
   readonly open?: number;
+  /** Findings that are true of it, by their codes; none where not said. */
+  readonly told?: readonly string[];
   /** By piece: its name, how many are made, and for each written row or repeat the stitches in every size. */
   readonly pieces: readonly {
     readonly name: string;

@@ -1127,4 +1127,54 @@ export const sound: readonly {
       pieces: pattern.pieces.map((each) => ({ ...each, firstSide: null })),
     })),
   },
+  {
+    name: 'brackets that are spoken of',
+    plant: note('Figures in square brackets [ ] refer to larger sizes; so do those in ( ) parentheses.'),
+  },
+  {
+    name: 'rows by their short labels, and a version',
+    plant: all(note('Place the eyes between R5 and R6.'), note('This is v2 of the pattern.')),
+    except: ['row-in-words-not-there', 'notion-not-listed'],
+  },
+  { name: 'a word with what is left of another', plant: note("You'll need the chart's first row.") },
+  {
+    name: 'two sides, and both again in the other unit',
+    plant: note('The swatch is 4 in x 8 in (10 cm x 20 cm).'),
+  },
+  {
+    name: 'a stitch more at either end where the chain counts',
+    plant: all(
+      note('Ch 3 at the beginning of a row counts as a dc.'),
+      reword('front-2', 'Ch 3, dc in first st, dc in each st to last st, 2 dc in last st, turn.'),
+    ),
+    except: [
+      'count-drifts',
+      'stitches-passed-over',
+      'wording-differs',
+      'pieces-do-not-meet',
+      'gauge-worked-otherwise',
+      'finished-measurement-off',
+      'meeting-without-edge',
+      'row-count-out-of-line',
+      'turning-chain-assumed',
+      'caution-printed',
+    ],
+  },
+  {
+    name: 'a chain of another length than that of which the notes speak',
+    plant: all(
+      note('Beginning ch 3 counts as dc.'),
+      reword('front-2', 'Ch 1, sc in same st, sc in each st across, turn.'),
+    ),
+    except: ['count-drifts', 'stitches-passed-over', 'wording-differs'],
+  },
+  {
+    name: 'a gauge that does not matter',
+    plant: all(note('Gauge is not important for a toy.'), (pattern) => ({
+      ...pattern,
+      gauges: [],
+      lines: [],
+    })),
+    except: ['formula-unknown-name', 'figure-waits', 'repeat-of-nothing', 'place-does-not-exist'],
+  },
 ];

@@ -12,6 +12,7 @@ import { hatPattern, panelPattern, raglanPattern } from '../../core/outlines/ind
 import { wordsPointedAt } from '../../core/review/accepted.ts';
 import { RULES } from '../../core/review/index.ts';
 import { writtenTexts } from '../../core/study/written.ts';
+import { houseStyles } from '../intake/house-styles.ts';
 import { oldPatterns } from '../intake/old-patterns.ts';
 import { findingsOf } from './builder.ts';
 import { type Example, examples, type Fault, faults } from './faults.ts';
@@ -107,6 +108,30 @@ describe('patterns in other houses’ styles', () => {
     const found = result.ok ? findingsOf(result.brought.pattern) : null;
     expect(told(found!.filter(({ code }) => OF_STYLE.has(code)))).toEqual([]);
   });
+
+  /** What an old pattern does not say, and what is told of every pattern of its kind. */
+  const NOT_SAID = new Set([
+    'brought-in-unsure',
+    'cover-incomplete',
+    'edition-not-stated',
+    'gauge-not-given',
+    'notion-amount-not-given',
+    'yarn-amount-not-given',
+    'yarn-not-given',
+    'caution-printed',
+    'cord-on-child-size',
+    'small-part-on-child-size',
+  ]);
+
+  it.each(houseStyles.map((old) => [old.style, old] as const))(
+    'brought in, and right as it was: %s',
+    (_, { text, terms, told: own = [] }) => {
+      const result = bring(text, { terms, title: 'File', date: '2026-01-01' });
+      const found = result.ok ? findingsOf(result.brought.pattern) : [];
+      const open = found.filter(({ code, severity }) => severity !== 'note' && !NOT_SAID.has(code));
+      expect(open.map(({ code }) => code)).toEqual(own);
+    },
+  );
 
   /** What an outline leaves to the maker, and says so. */
   const LEFT_OPEN = new Set([

@@ -21,12 +21,14 @@ const PLAIN: ReadonlySet<string> = new Set(
 /** Designers' own short forms that have a vowel, and so look like words. Common practice, no source. */
 const KNOWN = /^(?:BOR|EOR|BOW|EOW|LOR)$/u;
 
-const WORD = /(?<![\p{L}\p{N}\-.@/])\p{L}[\p{L}\p{N}]{1,6}(?![\p{L}\p{N}@/])/gu;
+const WORD = /(?<![\p{L}\p{N}\-.@/'’])\p{L}[\p{L}\p{N}]{1,6}(?![\p{L}\p{N}@/])/gu;
 
 /** Letters that can hardly be an English word: no vowel, or capitals with a number in them ("M1L"). */
 function looksShort(word: string): boolean {
   if (KNOWN.test(word)) return true;
   if (/^[MDCLXVI]+$/u.test(word)) return false;
+  // "between R5 and R6", "v2": rows by their numbers, and the version of the pattern.
+  if (/^(?:R|v)\d{1,3}$/iu.test(word)) return false;
   if (/^\p{Lu}{1,3}\d\p{Lu}*$/u.test(word)) return true;
   return word.length <= 5 && /^[a-z]+\d?$/iu.test(word) && !/[aeiouy]/iu.test(word);
 }

@@ -35,8 +35,14 @@ export const finishingNotGiven: Rule = {
     if (apart.length === 0) return [];
     const { garment, title } = pattern.about;
     const [first] = apart;
+    const names = pattern.pieces.map(({ name }) => name);
     const isPair =
-      pattern.pieces.length === 1 && first!.make === 2 && PAIR.test(`${garment} ${title} ${first!.name}`);
+      pattern.pieces.length === 1
+        ? first!.make === 2 && PAIR.test(`${garment} ${title} ${first!.name}`)
+        : pattern.pieces.length === 2 &&
+          names.some((name) => /\bleft\b/iu.test(name)) &&
+          names.some((name) => /\bright\b/iu.test(name)) &&
+          PAIR.test(`${garment} ${title} ${names.join(' ')}`);
     if (isPair) return [];
     const isHow = new Set(instructionsOf(pattern).map(({ node }) => node));
     if (together(pattern).some(({ text: { node } }) => isHow.has(node))) return [];

@@ -1,6 +1,16 @@
 /** No gauge is given, or one that lacks what a maker needs to match it. */
 import { listed, quoted, text, words } from '../../findings/phrases.ts';
 import { found, type Rule } from '../rule.ts';
+import { looking } from '../scan.ts';
+
+/** "Gauge is not important for a toy.": then a pattern without one is whole. */
+const NOT_MATTERS =
+  /\b(?:gauge|tension)\b[^.;]{0,40}?(?:\b(?:not|never)|n['’]t)\b[^.;]{0,24}\b(?:important|essential|critical|crucial|matter|necessary|needed)\b|\bno (?:gauge|tension)\b/iu;
+
+const notMatters = looking((text) => {
+  const match = NOT_MATTERS.exec(text);
+  return match === null ? [] : [{ from: match.index, to: match.index + match[0].length }];
+});
 
 export const gaugeNotGiven: Rule = {
   code: 'gauge-not-given',
@@ -12,13 +22,15 @@ export const gaugeNotGiven: Rule = {
     const { data } = facts[0]!.fact;
     const missing = words(data, 'missing');
     if (missing.length === 0)
-      return `the pattern gives no ${voice.gauge}, so nobody can check that it will fit; measure a swatch and enter its stitches and rows over 10 cm or 4 in`;
+      return `the pattern gives no ${voice.gauge}, so nobody can check that it will fit; measure a swatch and enter its stitches and rows over 10 cm or 4 in, or say in the notes that the ${voice.gauge} does not matter here`;
     return `the ${voice.gauge}${text(data, 'gauge').trim() === '' ? '' : ` in ${quoted(data, 'gauge')}`} does not say ${listed(missing, 'and')}; enter ${missing.length === 1 ? 'it' : 'them'} under Materials`;
   },
   example: null,
   sample: { gauge: 'half double crochet', missing: ['how many rows'] },
   check: (study) => {
     const { gauges, hooks } = study.pattern;
+    const isOpen = notMatters(study.pattern).some(({ text }) => text.kind === 'prose');
+    if (gauges.length === 0 && isOpen) return [];
     if (gauges.length === 0) return [found(gaugeNotGiven, study, { node: null }, { gauge: '', missing: [] })];
     return gauges.flatMap((gauge) => {
       const missing = [

@@ -20,9 +20,19 @@ const LEFT: readonly RegExp[] = [
   /(?<![\p{L}\p{N}])(?:untitled(?: pattern)?|new piece|placeholder|sample text|copy of)(?![\p{L}\p{N}])/giu,
 ];
 
+/** "Figures in square brackets [ ] refer to larger sizes": brackets that are spoken of hold nothing. */
+const SPOKEN_OF = /\b(?:brackets?|parenthes[ei]s|braces)\b[^.;]{0,12}$/iu;
+
+const isSpokenOf = (text: string, match: RegExpExecArray): boolean =>
+  /^[([{<]\s*[)\]}>]$/u.test(match[0]) &&
+  (SPOKEN_OF.test(text.slice(0, match.index)) ||
+    /^\s*(?:brackets?|parenthes[ei]s|braces)\b/iu.test(text.slice(match.index + match[0].length)));
+
 function leftIn(text: string): readonly Left[] {
   const all = LEFT.flatMap((pattern) =>
-    [...text.matchAll(pattern)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
+    [...text.matchAll(pattern)]
+      .filter((match) => !isSpokenOf(text, match))
+      .map((match) => ({ from: match.index, to: match.index + match[0].length })),
   ).sort((a, b) => a.from - b.from || b.to - a.to);
   // Sorted by where they begin: one that ends no later than another did lies within it.
   let last = -1;

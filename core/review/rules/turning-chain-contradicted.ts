@@ -18,7 +18,7 @@ interface Told extends Span {
 }
 
 const CHAIN =
-  /\bch(?:ain)?s?[- ]?(\d{1,2})\b|\b(\d{1,2})[- ]ch(?:ain)?\b|\b(?:turning|beginning|beg|starting) ch(?:ain)?s?\b|\bch(?:ain)?s? at the (?:beginning|start)\b/iu;
+  /\b(?:(?:turning|beginning|beg|starting) )?ch(?:ain)?s?[- ]?(\d{1,2})\b|\b(\d{1,2})[- ]ch(?:ain)?\b|\b(?:turning|beginning|beg|starting) ch(?:ain)?s?\b|\bch(?:ain)?s? at the (?:beginning|start)\b/iu;
 const COUNTS =
   /\b(?:(never counts?|(?:does|do) not count|is not counted|are not counted|not counting)|(counts? as|is counted as|are counted as))\b/iu;
 
@@ -71,6 +71,21 @@ const isFirst = (item: Item | undefined, type: 'skip' | 'work'): boolean =>
   item?.type === type &&
   item.places.some((place) => place.kind === 'first' || (type === 'work' && place.kind === 'same'));
 
+/** Several stitches in one place, or a stitch that is an increase. */
+function increases(item: Item): boolean {
+  if (item.type === 'repeat' || item.type === 'group') return item.items.some(increases);
+  if (item.type !== 'work') return false;
+  if (item.stitch.form === 'inc') return true;
+  const many = item.amount.kind === 'one' ? item.amount.value > 1 : item.amount.kind === 'sizes';
+  return (
+    many &&
+    item.places.some(
+      (place) =>
+        place.kind !== 'next' || (place.amount.kind === 'one' && place.amount.value === 1 && !place.implied),
+    )
+  );
+}
+
 /** What a row says or shows of its turning chain, as long as the notes settle a chain of its length. */
 function contraryIn({ items }: RowTree, settled: Settled): Contrary | null {
   const at = items.findIndex(({ type }) => type === 'chain');
@@ -89,6 +104,8 @@ function contraryIn({ items }: RowTree, settled: Settled): Contrary | null {
   }
   if (said === 'nothing' && isFirst(next, 'skip'))
     return { chains, how: 'skips', said, from: next!.from, to: next!.to };
+  // "Ch 3, dc in first st, …, 2 dc in last st": a stitch more at the beginning, as at the end.
+  if (said === 'stitch' && items.slice(at + 2).some(increases)) return null;
   if (
     said === 'stitch' &&
     next?.type === 'work' &&

@@ -11,6 +11,8 @@ const ROUNDING = 0.045;
 const differs = (a: number, b: number): boolean =>
   Math.abs(a - b) > Math.max(ROUNDING_CM, ROUNDING * Math.max(a, b));
 
+const BY = /^\s*(?:[x×]|by)\s*$/iu;
+
 export const unitsDisagree: Rule = {
   code: 'units-disagree',
   severity: 'error',
@@ -28,6 +30,17 @@ export const unitsDisagree: Rule = {
       lengths.slice(1).flatMap((second, i) => {
         const first = lengths[i]!;
         if (!isSameTold(text, first, second) || first.cm.length !== second.cm.length) return [];
+        // "4 in x 20 in (10 cm x 51 cm)": each side has its own beside it, the second by the second.
+        const [before, after] = [lengths[i - 1], lengths[i + 2]];
+        const isArea =
+          before !== undefined &&
+          after !== undefined &&
+          BY.test(text.slice(before.to, first.from)) &&
+          BY.test(text.slice(second.to, after.from));
+        if (isArea) {
+          const sides = [[before, second] as const, [first, after] as const];
+          if (sides.every(([a, b]) => !differs(a.cm[0]!, b.cm[0]!))) return [];
+        }
         const at = first.cm.findIndex((cm, place) => differs(cm, second.cm[place]!));
         if (at < 0) return [];
         const length = rational(first.cm[at]!);

@@ -52,12 +52,20 @@ export const yarnAmountOutOfLine: Rule = {
     );
     if (rates.length < 3) return [];
     const usual = middle(rates);
+    const { ballMetres } = first;
+    const isInBalls =
+      yarns.length === 1 &&
+      ballMetres !== null &&
+      ballMetres > 0 &&
+      metres.every((own) => own !== null && own % ballMetres === 0);
+    const ball = isInBalls ? ballMetres : 0;
     const data = sizes.map((_, i) => {
       const own = metres[i];
       const worked = stitches[i]!;
       if (own === null || own === undefined || own === 0 || worked === 0) return null;
       const about = usual * worked;
-      return Math.abs(own - about) <= APART * about
+      // Amounts in whole balls step by a ball.
+      return Math.abs(own - about) <= Math.max(APART * about, ball)
         ? null
         : { metres: Math.round(own), about: Math.round(about / 10) * 10, stitches: worked };
     });
