@@ -3,6 +3,7 @@
  * bracket of the repeat. Draws no stitch.
  */
 import { group, type PathStep, path, type Role, type Shape, words } from '../scene.ts';
+import { textWidth } from '../text-width.ts';
 import { type ChartRow, isPlainRound, type Node } from './graph.ts';
 import type { Layout, Point } from './layout.ts';
 import type { SheetStyle } from './sheet.ts';
@@ -204,31 +205,47 @@ export function roundRepeat({ graph, places }: Layout, window: Window | null): R
   return { from: a - way * pad, to: b + way * pad, radius: radius + 0.9, times: passes };
 }
 
-export function roundBracket(
-  arc: RoundRepeat,
-  { unit: u, type, smallest }: SheetStyle,
-  to: (p: Point) => Point,
-): Shape {
-  const at = (angle: number, r: number): Point => to({ x: Math.cos(angle) * r, y: Math.sin(angle) * r });
-  const steps: PathStep[] = [];
-  const n = 24;
-  const begin = at(arc.from, arc.radius - 0.35);
-  steps.push(['M', begin.x, begin.y]);
-  for (let i = 0; i <= n; i++) {
-    const p = at(arc.from + ((arc.to - arc.from) * i) / n, arc.radius);
-    steps.push(['L', p.x, p.y]);
-  }
-  const end = at(arc.to, arc.radius - 0.35);
-  steps.push(['L', end.x, end.y]);
+/** Steps in which the arc of a repeat is drawn. */
+const STEPS = 24;
+
+/** What is said beside an arc, where, and from which end. */
+function saidOf(arc: RoundRepeat, { type, smallest }: SheetStyle) {
   const mid = (arc.from + arc.to) / 2;
-  const spot = at(mid, arc.radius + 0.9);
-  const said = words(`${arc.times} times`, spot.x, spot.y + type * 0.35, {
+  return {
+    words: `${arc.times} times`,
     size: Math.max(type * 0.85, smallest),
+    at: polar(mid, arc.radius + 0.9),
     anchor: Math.cos(mid) > 0.4 ? 'start' : Math.cos(mid) < -0.4 ? 'end' : 'middle',
-    role: 'measure',
-  });
+  } as const;
+}
+
+const polar = (angle: number, r: number): Point => ({ x: Math.cos(angle) * r, y: Math.sin(angle) * r });
+
+const arcPoints = ({ from, to, radius }: RoundRepeat): readonly Point[] =>
+  Array.from({ length: STEPS + 1 }, (_, i) => polar(from + ((to - from) * i) / STEPS, radius));
+
+/** How far the arc of a repeat and its words reach, in widths of a stitch. */
+export function roundReach(arc: RoundRepeat, style: SheetStyle): Extent {
+  const { words: said, size, at, anchor } = saidOf(arc, style);
+  const wide = textWidth(said, size) / style.unit;
+  const left = at.x - (anchor === 'start' ? 0 : anchor === 'end' ? wide : wide / 2);
+  const high = size / style.unit;
+  const points = [...arcPoints(arc), { x: left, y: at.y - high / 2 }, { x: left + wide, y: at.y + high / 2 }];
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
+}
+
+export function roundBracket(arc: RoundRepeat, style: SheetStyle, to: (p: Point) => Point): Shape {
+  const ends = [polar(arc.from, arc.radius - 0.35), polar(arc.to, arc.radius - 0.35)] as const;
+  const points = [ends[0], ...arcPoints(arc), ends[1]].map(to);
+  const steps = points.map(({ x, y }, i): PathStep => [i === 0 ? 'M' : 'L', x, y]);
+  const { words: said, size, at, anchor } = saidOf(arc, style);
+  const spot = to(at);
   return group(
-    [path(steps, { role: 'measure', stroke: u / 12 }), said],
+    [
+      path(steps, { role: 'measure', stroke: style.unit / 12 }),
+      words(said, spot.x, spot.y + style.type * 0.35, { size, anchor, role: 'measure' }),
+    ],
     0,
     0,
     0,

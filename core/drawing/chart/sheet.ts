@@ -13,6 +13,7 @@ import {
   bracketOf,
   type RoundRepeat,
   roundBracket,
+  roundReach,
   roundRepeat,
   rowLabel,
 } from './margin.ts';
@@ -77,6 +78,9 @@ export function signOf(
   };
 }
 
+/** Least room between what stands about the stitches and the edge of the sheet, in widths of a stitch. */
+const EDGE = 0.2;
+
 /** How a part lies on its sheet. */
 interface Frame {
   readonly width: number;
@@ -88,24 +92,29 @@ interface Frame {
   readonly around: RoundRepeat | null;
 }
 
-function frameOf(layout: Layout, { unit: u, type }: SheetStyle, window: Window | null): Frame {
+function frameOf(layout: Layout, style: SheetStyle, window: Window | null): Frame {
+  const { unit: u, type } = style;
   const { graph } = layout;
   const box = extentOf(layout, window);
   const flat = graph.form === 'flat';
   const labels = flat ? 2.2 * u + type * 2.6 : 1.2 * u;
   const [before, after] = flat ? sidesOf(graph) : [true, true];
-  const left = before ? labels : 1.2 * u;
-  const right = after ? labels : 1.2 * u;
   const repeat = flat ? bracketOf(layout, window) : null;
   const around = layout.shape === 'circle' ? roundRepeat(layout, window) : null;
   const under = repeat === null ? 0.9 * u : 1.6 * u + type * 1.4;
   const ring = around === null ? 0 : 1.2 * u + type * 1.2;
-  const top = 1.1 * u + ring;
+  // The arc of a repeat is about all rounds, of which a part may show fewer.
+  const reach = around === null ? box : roundReach(around, style);
+  const beyond = (least: number, far: number): number => Math.max(least, far * u + EDGE * u);
+  const left = beyond((before ? labels : 1.2 * u) + ring, box.left - reach.left);
+  const right = beyond((after ? labels : 1.2 * u) + ring, reach.right - box.right);
+  const top = beyond(1.1 * u + ring, reach.high - box.high);
+  const foot = beyond(under + ring, box.low - reach.low);
   return {
-    width: round((box.right - box.left) * u + left + right + 2 * ring),
-    height: round((box.high - box.low) * u + top + under + ring),
+    width: round((box.right - box.left) * u + left + right),
+    height: round((box.high - box.low) * u + top + foot),
     box,
-    to: ({ x, y }) => ({ x: round((x - box.left) * u + left + ring), y: round((box.high - y) * u + top) }),
+    to: ({ x, y }) => ({ x: round((x - box.left) * u + left), y: round((box.high - y) * u + top) }),
     repeat,
     around,
   };
