@@ -5,90 +5,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../app/command/examples.ts';
-import type { Chart, Pattern } from '../../core/document/pattern.ts';
 import { Writer } from '../../core/document/writer.ts';
 import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
 import { planChart } from '../../core/drawing/chart/plan.ts';
-import type { GroupShape, Shape } from '../../core/drawing/scene.ts';
 import { fabric, tally } from '../../core/fabric/index.ts';
-import { type Study, study } from '../../core/study/index.ts';
+import { study } from '../../core/study/index.ts';
 import { vest } from '../../resources/examples/vest.ts';
+import { chartOf, drawn, isGroup, lengthOf, middleOf, named, namesIn, rowGroup, US } from './drawn.ts';
 import { readChart } from './read-chart.ts';
-
-const US = { terms: 'us', width: 480, large: false } as const;
-
-const chartOf = (piece: string, first: string, last: string, size = ''): Chart => ({
-  id: 'chart',
-  piece,
-  first,
-  last,
-  size,
-  title: '',
-});
-
-/** A pattern of one size and one piece, with the rows as written, and a chart of all of them. */
-function drawn(
-  rows: (work: Writer) => void,
-  firstSide: 'RS' | 'WS' | null = 'RS',
-): { of: Study; chart: Chart; drawing: ChartDrawing } {
-  const work = new Writer('piece');
-  rows(work);
-  const piece = work.piece('Piece', { kind: 'chain' }, firstSide);
-  const [size] = vest.sizes;
-  const pattern: Pattern = {
-    ...vest,
-    sizes: [size!],
-    sample: size!.id,
-    lines: [],
-    specials: [],
-    notes: [],
-    finishing: [],
-    pieces: [piece],
-    charts: [],
-  };
-  const of = study(pattern);
-  const blocks = piece.blocks.filter(({ type }) => type !== 'heading' && type !== 'prose');
-  const chart = chartOf('piece', blocks[0]!.id, blocks[blocks.length - 1]!.id);
-  return { of, chart, drawing: drawChart(of, chart, US) };
-}
-
-const isGroup = (shape: Shape): shape is GroupShape => shape.kind === 'group';
-
-function namesIn(shapes: readonly Shape[]): string[] {
-  return shapes.flatMap((shape) => (isGroup(shape) ? [shape.name ?? '', ...namesIn(shape.shapes)] : []));
-}
-
-function pointsOf(shape: Shape): { xs: readonly number[]; ys: readonly number[] } {
-  const points: [number, number][] = [];
-  const visit = (one: Shape): void => {
-    if (isGroup(one)) for (const inner of one.shapes) visit(inner);
-    else if (one.kind === 'path')
-      for (const step of one.steps) if (step.length > 1) points.push(step.slice(-2) as [number, number]);
-  };
-  visit(shape);
-  return { xs: points.map(([x]) => x), ys: points.map(([, y]) => y) };
-}
-
-/** Where the shapes of a group lie on the average. */
-function middleOf(shape: Shape): { x: number; y: number } {
-  const { xs, ys } = pointsOf(shape);
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  return { x: mean(xs), y: mean(ys) };
-}
-
-/** From one corner of the box about a group's points to the other. */
-function lengthOf(shape: Shape): number {
-  const { xs, ys } = pointsOf(shape);
-  return Math.hypot(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-}
-
-const rowGroup = ({ parts }: ChartDrawing, index: number, part = 0): readonly Shape[] => {
-  const row = parts[part]!.shapes.find((shape) => isGroup(shape) && shape.name === `row ${index}`);
-  return row !== undefined && isGroup(row) ? row.shapes : [];
-};
-
-const named = (shapes: readonly Shape[], name: string): readonly Shape[] =>
-  shapes.filter((shape) => isGroup(shape) && shape.name === name);
 
 describe('charts of the examples', () => {
   for (const [name, pattern] of Object.entries(EXAMPLES)) {

@@ -237,7 +237,7 @@ function sectorOf({
 }: Layout): { readonly window: Window; readonly times: number } | null {
   const last = graph.rows[graph.rows.length - 1]!;
   const passes = last.bounds.length - 1;
-  if (passes < 3 || shape !== 'circle') return null;
+  if (passes < 3 || (shape !== 'circle' && shape !== 'star')) return null;
   const angle = (i: number): number | null => {
     const placed = places.get(last.nodes[i]!);
     return placed === undefined ? null : Math.atan2(placed.top.y, placed.top.x);

@@ -39,8 +39,8 @@ export interface RowStart {
 
 export interface Layout {
   readonly graph: Graph;
-  /** Along lines, about a centre, along the sides of a shape with corners, or about a chain. */
-  readonly shape: 'rows' | 'circle' | 'sides' | 'oval';
+  /** Along lines, about a centre, along the sides of a shape with corners, between points and valleys, or about a chain. */
+  readonly shape: 'rows' | 'circle' | 'sides' | 'star' | 'oval';
   readonly places: ReadonlyMap<Node, Placed>;
   readonly starts: readonly RowStart[];
 }

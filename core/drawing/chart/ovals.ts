@@ -18,9 +18,8 @@ import {
   type RowStart,
   standOn,
 } from './layout.ts';
-import { standsUnseen } from './rounds.ts';
 import { spreadRound, type Wanted } from './spread.ts';
-import { isRaised, risen } from './standing.ts';
+import { isRaised, risen, standsUnseen } from './standing.ts';
 
 /** Distance of the foundation's chains, and how far from their middle a stitch stands on them. */
 const PITCH = 1;

@@ -1,19 +1,18 @@
 /**
  * Layout of rounds about a ring, from the centre outwards and anticlockwise for a right-hander. A round with corners
- * is laid out along its sides, so that the corners stand in the corners; any other one as a circle. Draws nothing.
+ * is laid out along its sides, so that the corners stand in the corners, one of a ripple between its points and valleys;
+ * any other one as a circle. Draws nothing.
  */
 import { type Corners, cornersOf } from './corners.ts';
 import { layPicots } from './flat.ts';
 import { apart, type ChartRow, type Graph, heightsOf, type Node, roomOf } from './graph.ts';
 import {
-  arcOf,
   dot,
   type Layout,
   long,
   middle,
   minus,
   onPost,
-  overArc,
   type Placed,
   type Point,
   plus,
@@ -21,8 +20,11 @@ import {
   standOn,
   unit,
 } from './layout.ts';
+import { type Points, pointsOf } from './points.ts';
+import { layRoundSpaces } from './round-spaces.ts';
 import { spread, spreadRound, type Wanted } from './spread.ts';
-import { isRaised, risen, underOf } from './standing.ts';
+import { isRaised, risen, standsUnseen, underOf } from './standing.ts';
+import { layPointed, type Star, starOn } from './star.ts';
 
 const FULL = 2 * Math.PI;
 /** Angle at which rounds begin: below the centre. */
@@ -47,13 +49,14 @@ const polar = (angle: number, r: number): Point => ({ x: Math.cos(angle) * r, y:
 
 /** Lays out rounds. Total. */
 export function layRounds(graph: Graph): Layout {
-  const corners = cornersOf(graph.rows);
+  const points = pointsOf(graph.rows);
+  const corners = points === null ? cornersOf(graph.rows) : null;
   let hole = Math.max(HOLE, radiusOfRing(graph.ring));
-  let made = attempt(graph, corners, hole);
+  let made = attempt(graph, corners, points, hole);
   // Rounds that are too full for their radius are given a wider hole first.
   for (let k = 0; k < 4 && made.short > 0.02 && hole < 3; k++) {
     hole = Math.min(3, hole + made.short);
-    made = attempt(graph, corners, hole);
+    made = attempt(graph, corners, points, hole);
   }
   return made.layout;
 }
@@ -70,7 +73,7 @@ interface Attempt {
   readonly short: number;
 }
 
-function attempt(graph: Graph, corners: Corners | null, hole: number): Attempt {
+function attempt(graph: Graph, corners: Corners | null, points: Points | null, hole: number): Attempt {
   const places = new Map<Node, Placed>();
   const starts: RowStart[] = [];
   const centre: Point = { x: 0, y: 0 };
@@ -81,17 +84,22 @@ function attempt(graph: Graph, corners: Corners | null, hole: number): Attempt {
     places.set(node, { node, top: centre, feet: [centre], up: { x: 0, y: 1 }, arc: null });
   let short = 0;
   let begin = BEGIN;
+  let star: Star | null = null;
+  const lay = (row: ChartRow, index: number): Turn => {
+    if (corners !== null) return laySides(row, index, corners, places, hole);
+    if (points === null || index < points.from) return layCircle(row, places, { hole, ring }, begin);
+    const turn = layPointed(row, index, star ?? starOn(points, row, places), places);
+    star = turn.star;
+    return { ...turn, begin };
+  };
   graph.rows.forEach((row, index) => {
-    const turn =
-      corners === null
-        ? layCircle(row, places, { hole, ring }, begin)
-        : laySides(row, index, corners, places, hole);
+    const turn = lay(row, index);
     short = Math.max(short, turn.short);
     begin = turn.begin;
     layPicots(row, places);
     starts.push(turn.start);
   });
-  const shape = corners === null ? 'circle' : 'sides';
+  const shape = corners !== null ? 'sides' : points !== null ? 'star' : 'circle';
   return { layout: { graph, shape, places, starts }, short };
 }
 
@@ -188,7 +196,7 @@ function layCircle(row: ChartRow, places: Map<Node, Placed>, at: Middle, begin: 
     if (node.kind === 'space') return;
     place(node, angles[i]!, radii[i]! + short, places, at, height(node));
   });
-  spaces(line, row, places, (i) => polar(angles[i]!, radii[i]! + short + 0.8));
+  layRoundSpaces(line, row, places, (i) => polar(angles[i]!, radii[i]! + short + 0.8));
   const first = angles[0] ?? begin;
   const low = (radii[0] ?? hole) + short;
   const high = low + (line[0] === undefined ? 1 : Math.min(height(line[0]), 2.4));
@@ -206,12 +214,6 @@ function layCircle(row: ChartRow, places: Map<Node, Placed>, at: Middle, begin: 
       toward: { x: -Math.sin(number) * sign, y: Math.cos(number) * sign },
     },
   };
-}
-
-/** Does a chain stand at the round's beginning that counts as nothing? It has no site of its own. */
-export function standsUnseen({ trace, nodes }: ChartRow): boolean {
-  const { stood } = trace;
-  return stood !== null && stood.upright > 0 && nodes.every((node) => !node.site.turning);
 }
 
 function filledRadii(radii: readonly number[], hole: number): readonly number[] {
@@ -257,30 +259,6 @@ function footOf(
     Math.min(1, dot(minus({ x: out.x * base, y: out.y * base }, placed.top), right) / 2),
   );
   return standOn(node, under, places, aside, right);
-}
-
-/** The chains of a round, each from its neighbour to the next; the last one comes back to the first. */
-function spaces(
-  line: readonly Node[],
-  row: ChartRow,
-  places: Map<Node, Placed>,
-  otherwise: (i: number) => Point,
-): void {
-  const n = line.length;
-  const end = (i: number): Point => {
-    const placed = places.get(line[(i + n) % n]!);
-    if (placed === undefined || placed.arc !== null) return otherwise((i + n) % n);
-    return plus(placed.top, placed.up, -0.12);
-  };
-  line.forEach((node, i) => {
-    if (node.kind !== 'space') return;
-    const rises = node.site.turning && row.trace.stood?.counts !== true && i === 0;
-    const from = rises ? plus(end(i + 1), unit(otherwise(i)), -1.2) : end(i - 1);
-    const to = end(i + 1);
-    const out = unit(middle([from, to]));
-    const arc = arcOf(from, to, out, node.site.chains);
-    places.set(node, { node, top: overArc(arc, out), feet: [], up: out, arc });
-  });
 }
 
 /** Rounds along sides: a stitch of a side stands straight above its foot, as in a row worked flat. */
@@ -392,7 +370,7 @@ function laySides(
     const far = long(minus(top, middle(feet))) > tall * 1.6 ? near : top;
     places.set(node, { node, top: far, feet, up: out, arc: null });
   });
-  spaces(line, row, places, (i) => {
+  layRoundSpaces(line, row, places, (i) => {
     const j = ats.indexOf(i);
     if (j >= 0) return polar(cornerAngle(order[j]!), apothem / Math.cos(sector / 2));
     return { x: 0, y: apothem };

@@ -5,7 +5,7 @@
 import { group, path, type Shape } from '../scene.ts';
 import type { ChartRow } from './graph.ts';
 import { type Layout, middle, type Point, plus, unit } from './layout.ts';
-import { standsUnseen } from './rounds.ts';
+import { standsUnseen } from './standing.ts';
 import { type Ink, slip, stack, triangle } from './symbols.ts';
 
 /** What begins and ends a row besides its stitches: slip stitches, chains that do not count, yarn cut or joined. */

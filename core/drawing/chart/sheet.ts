@@ -100,7 +100,7 @@ function frameOf(layout: Layout, style: SheetStyle, window: Window | null): Fram
   const labels = flat ? 2.2 * u + type * 2.6 : 1.2 * u;
   const [before, after] = flat ? sidesOf(graph) : [true, true];
   const repeat = flat ? bracketOf(layout, window) : null;
-  const around = layout.shape === 'circle' ? roundRepeat(layout, window) : null;
+  const around = layout.shape === 'circle' || layout.shape === 'star' ? roundRepeat(layout, window) : null;
   const under = repeat === null ? 0.9 * u : 1.6 * u + type * 1.4;
   const ring = around === null ? 0 : 1.2 * u + type * 1.2;
   // The arc of a repeat is about all rounds, of which a part may show fewer.

@@ -2,7 +2,7 @@
  * How a stitch stands in a chart, whichever way its rows are laid: on what, how high, and leaning where. The layouts
  * say where its base would be and which way is out there. Draws nothing.
  */
-import type { Node } from './graph.ts';
+import type { ChartRow, Node } from './graph.ts';
 import { dot, minus, type Placed, type Point, plus, reach, unit } from './layout.ts';
 
 /** Is it worked around the post of the stitch below? */
@@ -32,4 +32,10 @@ export function risen(
   const lean = isOne ? dot(minus(base, all[0]!), right) : 0;
   const top = plus(base, out, isStraight ? height : reach(height, lean));
   return { node, top, feet: all, up: isOne ? unit(minus(top, all[0]!), out) : out, arc: null };
+}
+
+/** Does a chain stand at the round's beginning that counts as nothing? It has no site of its own. */
+export function standsUnseen({ trace, nodes }: ChartRow): boolean {
+  const { stood } = trace;
+  return stood !== null && stood.upright > 0 && nodes.every((node) => !node.site.turning);
 }
