@@ -860,6 +860,196 @@ export const editing: readonly Planted[] = [
     sizes: [2],
     saying: ['in size L', 'after a right-side row, in the others after a wrong-side one'],
   },
+  {
+    name: 'terms of the other market',
+    plant: note('This pattern is written in UK terms.'),
+    code: 'terms-said-otherwise',
+    node: 'notes:0',
+    words: 'pattern is written in UK terms',
+    saying: ['US terms', 'take the sentence out'],
+  },
+  {
+    name: 'a spelling of the other market',
+    plant: note('Change Colour at the end of the row.'),
+    code: 'spelling-of-other-market',
+    node: 'notes:0',
+    words: 'Colour',
+    fix: 'Color',
+  },
+  {
+    // 70 + 40 = 110.
+    name: 'fibres of more than the whole',
+    plant: (pattern) => ({
+      ...pattern,
+      yarns: pattern.yarns.map((each) => ({ ...each, fibre: '70% wool, 40% cotton' })),
+    }),
+    code: 'fibre-not-whole',
+    node: 'yarn',
+    saying: ['110%'],
+  },
+  {
+    // 2000 m in 100 g.
+    name: 'a ball with a nought too many',
+    plant: (pattern) => ({
+      ...pattern,
+      yarns: pattern.yarns.map((each) => ({ ...each, ballGrams: 100, ballMetres: 2000 })),
+    }),
+    code: 'ball-figures-off',
+    node: 'yarn',
+    saying: ['2000 m in 100 g', 'too long'],
+  },
+  {
+    name: 'a hook that is listed twice',
+    plant: (pattern) => ({
+      ...pattern,
+      hooks: [...pattern.hooks, { id: 'again', mm: pattern.hooks[0]!.mm, purpose: 'for the edging' }],
+    }),
+    code: 'hook-size-off',
+    node: 'again',
+    saying: ['listed twice'],
+  },
+  {
+    name: 'four sizes of which there are three',
+    plant: about({ description: 'A vest in four sizes.' }),
+    code: 'sizes-in-words-off',
+    node: 'cover:description',
+    words: 'in four sizes',
+    saying: ['there are 3 sizes'],
+  },
+  {
+    name: 'a size that was taken out',
+    plant: note('In size XL leave the last row out.'),
+    code: 'sizes-in-words-off',
+    node: 'notes:0',
+    words: 'size XL',
+    saying: ['S, M and L'],
+  },
+  {
+    name: 'ages that have changed places',
+    plant: (pattern) => ({ ...pattern, sizes: [size('S', [4, 6]), size('M', [2, 4]), size('L', [6, 8])] }),
+    code: 'size-ages-out-of-order',
+    node: 'size-m',
+    saying: ['S and M'],
+  },
+  {
+    name: 'two pieces of one name',
+    plant: (pattern) => ({ ...pattern, pieces: [...pattern.pieces, piece('other', 'Front')] }),
+    code: 'name-used-twice',
+    node: 'other',
+    saying: ['"Front"'],
+  },
+  {
+    name: 'a growth that no row has',
+    plant: note('The panel increases by 2 sts every row.'),
+    code: 'growth-in-words-off',
+    node: 'notes:0',
+    words: 'increases by 2 sts every row',
+  },
+  {
+    // 18 rows in 10 cm: 4 rows are 2.2 cm.
+    name: 'rows that are not so high',
+    plant: note('4 rows are 4 cm (1½ in).'),
+    code: 'rows-in-words-off',
+    node: 'notes:0',
+    words: '4 rows are 4 cm',
+    saying: ['2 cm'],
+  },
+  {
+    name: 'a page by its number',
+    plant: note('See page 4 for the seams.'),
+    code: 'page-in-words',
+    node: 'notes:0',
+    words: 'See page 4',
+  },
+  {
+    name: 'sleeves that are made once',
+    plant: all(
+      (pattern) => ({ ...pattern, pieces: [...pattern.pieces, piece('sleeve', 'Sleeves')] }),
+      finishing('Sew in the sleeves.'),
+    ),
+    code: 'copies-not-said',
+    node: 'sleeve',
+  },
+  {
+    name: 'letters explained in the other terms',
+    plant: all((pattern) => ({ ...pattern, abbreviations: { sc: 'double crochet' } })),
+    code: 'abbreviation-explained-otherwise',
+    node: 'abbreviation:sc',
+    saying: ['"single crochet"'],
+  },
+  {
+    name: 'a band that goes on with a yarn that is cut',
+    plant: (pattern) => ({
+      ...pattern,
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...piece('band', 'Band'),
+          start: {
+            kind: 'edges',
+            edges: [{ piece: 'back', kind: 'top', amount: null, which: 1 }],
+            round: false,
+          },
+          blocks: [
+            row('band-1', 'Ch 1, sc in each st across, turn.'),
+            { type: 'prose', id: 'band-2', text: written('Fasten off.'), sizes: null },
+          ],
+        } satisfies Piece,
+      ],
+    }),
+    code: 'yarn-fastened-off-early',
+    node: 'band-1',
+    saying: ['"Back"'],
+  },
+  {
+    name: 'a round joined to a stitch of another round',
+    plant: (pattern) => ({
+      ...pattern,
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...piece('ball', 'Ball'),
+          blocks: [
+            {
+              ...(row(
+                'ball-1',
+                'Make a magic ring, ch 1, 6 sc in ring; join with sl st in first dc. (6 sc)',
+              ) as Extract<Block, { type: 'row' }>),
+              form: 'round',
+            },
+            { type: 'prose', id: 'ball-2', text: written('Fasten off.'), sizes: null },
+          ],
+        } satisfies Piece,
+      ],
+    }),
+    code: 'join-names-other-stitch',
+    node: 'ball-1',
+    words: 'in first dc',
+    saying: ['"sc"'],
+  },
+  {
+    name: 'a bracket of a sentence left open',
+    plant: note('Leave a tail (for the seam.'),
+    code: 'punctuation-slip',
+    node: 'notes:0',
+    words: '(',
+    saying: ['does not close'],
+  },
+  {
+    name: 'an address that ends too early',
+    plant: about({ contact: 'help@harbour' }),
+    code: 'link-not-plain',
+    node: 'cover:contact',
+    words: 'help@harbour',
+  },
+  {
+    name: 'two temperatures',
+    plant: about({ care: 'Wash at 30 °C (104 °F).' }),
+    code: 'units-disagree',
+    node: 'cover:care',
+    words: '30 °C (104 °F)',
+    saying: ['86 °F'],
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -1176,5 +1366,55 @@ export const sound: readonly {
       lines: [],
     })),
     except: ['formula-unknown-name', 'figure-waits', 'repeat-of-nothing', 'place-does-not-exist'],
+  },
+  { name: 'its own terms', plant: note('This pattern is written in US terms.') },
+  {
+    name: 'the terms compared',
+    plant: note('In UK terms sc is double crochet.'),
+    except: ['other-terms-in-prose', 'term-in-doubt'],
+  },
+  {
+    name: 'the sizes as they are',
+    plant: all(about({ description: 'A vest in three sizes.' }), note('In size M work one row more.')),
+    except: ['row-count-out-of-line'],
+  },
+  { name: 'some of the sizes', plant: note('For two sizes the last row is left out.') },
+  {
+    name: 'fibres that round to ninety-nine',
+    plant: (pattern) => ({
+      ...pattern,
+      yarns: pattern.yarns.map((each) => ({ ...each, fibre: '33% wool, 33% silk, 33% linen' })),
+    }),
+  },
+  { name: 'rows as high as they are', plant: note('18 rows are 10 cm (4 in).') },
+  { name: 'a list numbered by letters, and a smile', plant: note('a) Front; b) back :)') },
+  { name: 'an address and a yarn by its number', plant: about({ contact: 'help@harbour.example' }) },
+  { name: 'a temperature in both scales', plant: about({ care: 'Wash at 40 °C / 104 °F.' }) },
+  {
+    name: 'a band that joins its yarn',
+    plant: (pattern) => ({
+      ...pattern,
+      pieces: [
+        ...pattern.pieces,
+        {
+          ...piece('band', 'Band'),
+          start: {
+            kind: 'edges',
+            edges: [{ piece: 'back', kind: 'top', amount: null, which: 1 }],
+            round: false,
+          },
+          blocks: [
+            row('band-1', 'Join yarn with sl st in first st, ch 1, sc in each st across.'),
+            { type: 'prose', id: 'band-2', text: written('Fasten off.'), sizes: null },
+          ],
+        } satisfies Piece,
+      ],
+    }),
+    except: ['last-side-differs'],
+  },
+  {
+    name: 'inches and then a place',
+    plant: note('Over 4 in in the pattern (10 cm) count again.'),
+    except: ['length-in-one-unit'],
   },
 ];

@@ -26,6 +26,8 @@ export interface Fault {
   readonly words?: string;
   /** Labels of the sizes concerned; left out where it is not of sizes or of all. */
   readonly sizes?: readonly string[];
+  /** The beginning of its sentence, with the numbers. */
+  readonly saying?: string;
   /** Other mistakes that follow from the same fault. */
   readonly follows?: readonly string[];
 }

@@ -41,10 +41,15 @@ const LINKS: readonly {
     why: 'leads nowhere',
     write: () => '',
   },
+  {
+    pattern: /(?<![\p{L}\p{N}.@-])[\w.+-]{1,60}@[\p{L}\p{N}-]{1,60}(?![\p{L}\p{N}@-]|\.[\p{L}\p{N}])/gu,
+    why: 'is no whole address: what stands behind the @ has no ending',
+    write: () => '',
+  },
 ];
 
 function linksIn(text: string): readonly Link[] {
-  return /[<[]|http|click/iu.test(text)
+  return /[<[@]|http|click/iu.test(text)
     ? LINKS.flatMap(({ pattern, why, write }) =>
         [...text.matchAll(pattern)].map((match) => ({
           from: match.index,

@@ -25,7 +25,7 @@ const CLAIMS: readonly (readonly [Form, RegExp])[] = [
   ],
   [
     'flat',
-    /\b(?:(?:worked|crocheted|made) (?:flat|back and forth)|turn(?:ing)? (?:after|at the end of) (?:each|every) row)\b/giu,
+    /\b(?:(?:worked|crocheted|made) (?:[^.;]{0,30} )?(?:flat|back and forth|in rows)|turn(?:ing)? (?:after|at the end of) (?:each|every) row)\b/giu,
   ],
 ];
 const DENIED = /\b(?:no|not|never|neither|instead of|rather than|without)\s+(?:\w+\s+){0,3}$/iu;

@@ -2,6 +2,7 @@
 import { quote, quoted, text } from '../../findings/phrases.ts';
 import { formatLength, rational } from '../../trade/units.ts';
 import { found, type Rule } from '../rule.ts';
+import { looking } from '../scan.ts';
 import { isSameTold, typedLengths } from '../typed-lengths.ts';
 
 /** Rounding to the quarter inch and the half centimetre, and makers' round numbers (10 cm for 4 in), stay within these. */
@@ -13,20 +14,47 @@ const differs = (a: number, b: number): boolean =>
 
 const BY = /^\s*(?:[x×]|by)\s*$/iu;
 
+/** "30 °C / 86 °F": a temperature in both scales, and how it reads in the other. */
+const HEAT = /(\d{2,3})\s?°\s?C\s*[/(=,]\s*(\d{2,3})\s?°\s?F\)?/gu;
+/** Washing is told in steps of ten degrees and in round numbers of Fahrenheit. */
+const HEAT_ROUNDING = 5;
+
+const heats = looking((prose) =>
+  [...prose.matchAll(HEAT)].flatMap((match) => {
+    const [celsius, fahrenheit] = [Number(match[1]), Number(match[2])];
+    const comes = Math.round(celsius * 1.8 + 32);
+    return Math.abs(comes - fahrenheit) <= HEAT_ROUNDING
+      ? []
+      : [{ celsius, comes, from: match.index, to: match.index + match[0].length }];
+  }),
+);
+
 export const unitsDisagree: Rule = {
   code: 'units-disagree',
   severity: 'error',
-  title: 'Centimetres and inches do not say the same length',
+  title: 'Two units do not say the same',
   reason: 'Each reader follows one of the two, so one of them makes a piece of another size.',
   message: (facts, voice) => {
     const { data } = facts[0]!.fact;
     const words = voice.words.trim() === '' ? quoted(data, 'words') : quote(voice.words);
+    if (data.heat === true)
+      return `${words} gives two different temperatures: ${text(data, 'first')} is ${text(data, 'comes')}; put one of them right`;
     return `${words} gives two different lengths: ${text(data, 'first')} is ${text(data, 'comes')}; put one of them right`;
   },
   example: null,
   sample: { words: '20 cm (10 in)', first: '20 cm', comes: '7¾ in' },
-  check: (study) =>
-    typedLengths(study.pattern).flatMap(({ text: { node, text }, hits: lengths }) =>
+  check: (study) => [
+    ...heats(study.pattern).flatMap(({ text: { node, text }, hits }) =>
+      hits.map(({ celsius, comes, from, to }) =>
+        found(
+          unitsDisagree,
+          study,
+          { node, text, from, to },
+          { words: text.slice(from, to), heat: true, first: `${celsius} °C`, comes: `${comes} °F` },
+        ),
+      ),
+    ),
+    ...typedLengths(study.pattern).flatMap(({ text: { node, text }, hits: lengths }) =>
       lengths.slice(1).flatMap((second, i) => {
         const first = lengths[i]!;
         if (!isSameTold(text, first, second) || first.cm.length !== second.cm.length) return [];
@@ -64,4 +92,5 @@ export const unitsDisagree: Rule = {
         ];
       }),
     ),
+  ],
 };

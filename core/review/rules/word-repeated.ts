@@ -27,6 +27,8 @@ const doubled = looking((text, kind): readonly Doubled[] =>
   [...text.matchAll(TWICE)].flatMap((match) => {
     const [whole, word = ''] = match;
     const low = word.toLowerCase();
+    // "4 in in the pattern": inches, and then a place.
+    if (low === 'in' && /[\d½¼¾]\s?$/u.test(text.slice(0, match.index))) return [];
     const isSlip = kind === 'row' ? IN_ROWS.has(low) : !MEANT.has(low);
     return isSlip ? [{ word, from: match.index, to: match.index + whole.length }] : [];
   }),
