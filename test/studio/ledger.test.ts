@@ -138,13 +138,13 @@ describe('the outline', () => {
     while (!((await page.locator(':focus').textContent()) ?? '').startsWith(first!))
       await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Alt+ArrowDown');
-    expect(await names(page)).toEqual([second, first, ...rest]);
+    await expect.poll(() => names(page)).toEqual([second, first, ...rest]);
     await page
       .getByRole('status')
       .filter({ hasText: `${first} is now piece 2 of` })
       .waitFor({ state: 'attached' });
     await page.keyboard.press('Control+z');
-    expect(await names(page)).toEqual([first, second, ...rest]);
+    await expect.poll(() => names(page)).toEqual([first, second, ...rest]);
     await page.close();
   });
 
@@ -160,7 +160,7 @@ describe('the outline', () => {
     await page.mouse.move(to.x + 60, to.y + 4);
     await page.locator('.drops-before').waitFor({ state: 'attached' });
     await page.mouse.up();
-    expect(await names(page)).toEqual([before.at(-1), ...before.slice(0, -1)]);
+    await expect.poll(() => names(page)).toEqual([before.at(-1), ...before.slice(0, -1)]);
     await page.close();
   });
 
