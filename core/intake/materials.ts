@@ -5,6 +5,7 @@
 import type { Gauge, Hook, Notion, Quantity, Size, Yarn } from '../document/pattern.ts';
 import { hooks as hookSizes } from '../trade/hooks.ts';
 import { isTradeWord } from '../trade/known-words.ts';
+import { metresOfYards } from '../trade/units.ts';
 import { yarnWeights } from '../trade/yarn-weights.ts';
 import { numberOf, numbersIn } from './numbers.ts';
 import { intakeWords } from './sentences.ts';
@@ -193,8 +194,6 @@ function weightIn(item: string): number | null {
   return named?.[1] ?? null;
 }
 
-const METRES = 0.9144;
-
 /** Yarns of an item: one, or one for each colour letter: "DK cotton, 1 ball in Slate (A) and 1 ball in Foam (B)". */
 export function yarnsIn(
   item: string,
@@ -273,7 +272,7 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
         : wound !== null
           ? [Number(wound[1]), wound[2]!]
           : [null, 'm'];
-  const said = length === null ? null : /^y/iu.test(unit) ? Math.round(length * METRES * 10) / 10 : length;
+  const said = length === null ? null : /^y/iu.test(unit) ? metresOfYards(length) : length;
   const colour =
     /\b(?:colou?r|shade|yarn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
       item,
@@ -329,17 +328,13 @@ function metresIn(
     const many = list.values.length;
     if (word === null || isForOne || (many !== sizes.length && (many > 1 || isGrams))) continue;
     if (isGrams && (ballMetres === null || ballGrams === null)) continue;
-    const per = isGrams
-      ? ballMetres! / ballGrams!
-      : /^(?:b|s|h|x)/iu.test(word[1]!)
-        ? ballMetres
-        : /^y/iu.test(word[1]!)
-          ? METRES
-          : 1;
+    const isYards = /^y/iu.test(word[1] ?? '');
+    const per = isGrams ? ballMetres! / ballGrams! : /^(?:b|s|h|x)/iu.test(word[1]!) ? ballMetres : 1;
     if (per === null) return null;
     const metres = sizes.flatMap(({ id }, i) => {
       const value = list.values[many === 1 ? 0 : i];
-      return value == null ? [] : [[id, Math.round(value * per * 10) / 10] as const];
+      if (value == null) return [];
+      return [[id, isYards ? metresOfYards(value) : Math.round(value * per * 10) / 10] as const];
     });
     const words =
       word === before

@@ -193,6 +193,12 @@ export function yardsToMetres(yards: Rational): Rational {
   return yards.mul(METRES_PER_YARD);
 }
 
+/** Metres of yarn that are told in yards, to a tenth of a metre, as a document keeps them. */
+export function metresOfYards(yards: number): number {
+  const exact = rational(yards);
+  return exact === null ? Number.NaN : roundTo(yardsToMetres(exact), new Fraction(1, 10)).valueOf();
+}
+
 /** Avoirdupois ounces in a weight in grams. */
 export function gramsToOunces(grams: Rational): Rational {
   return grams.div(GRAMS_PER_OUNCE);

@@ -1,6 +1,7 @@
 /** Edits of the lists of materials, by the place of an item in its list: abbreviations have no name of their own. */
 import type { EditorState, Transaction } from 'prosemirror-state';
 import type { Attributed, AttributesOf } from '../../core/document/attributes.ts';
+import { metresOfYards } from '../../core/trade/units.ts';
 import { begin } from '../desk/edits.ts';
 import { type ListName, listAt } from '../desk/places.ts';
 
@@ -36,13 +37,10 @@ export function readNumber(typed: string, most = 1_000_000): number | null | und
   return Number.isFinite(number) && number >= 0 && number <= most ? number : null;
 }
 
-/** Metres in a yard, exactly (international yard). */
-const YARD = 0.9144;
-
 /** Metres of yarn; yards where the maker says so ("170 yd"), to a tenth of a metre. Null and undefined as above. */
 export function readMetres(typed: string): number | null | undefined {
   const [, text, unit] = /^(.*?)\s*(m|met(?:re|er)s?|yds?\.?|yards?)?$/iu.exec(typed.trim()) ?? [];
   const number = readNumber(text ?? '');
   if (number == null || unit === undefined || /^m/iu.test(unit)) return number;
-  return Math.round(number * YARD * 10) / 10;
+  return metresOfYards(number);
 }

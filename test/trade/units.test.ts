@@ -12,6 +12,7 @@ import {
   fromInches,
   gramsToOunces,
   inUnit,
+  metresOfYards,
   metresToYards,
   ouncesToGrams,
   parseQuantity,
@@ -81,6 +82,15 @@ describe('yarn lengths and weights, worked from the exact factors', () => {
     [ouncesToGrams(exact(1.75)), '49.61'],
   ])('%s reads %s', (value, shown) => {
     expect(formatNumber(value)).toBe(shown);
+  });
+  // 170 × 0.9144 = 155.448; 219 × 0.9144 = 200.2536; 125 × 0.9144 = 114.3; 312.5 × 0.9144 = 285.75.
+  it.each([
+    [170, 155.4],
+    [219, 200.3],
+    [125, 114.3],
+    [312.5, 285.8],
+  ])('%s yards are kept as %s metres', (yards, metres) => {
+    expect(metresOfYards(yards)).toBe(metres);
   });
   it('prints lengths to buy up to the next five', () => {
     expect(formatYarnLength(exact(361), 'metric')).toBe('365 m');
