@@ -27,6 +27,10 @@ function words(study: Study, width: number, paint: Paint): string {
     remark: '',
     under: [],
   });
+  if (pattern.sizes.length === 0) {
+    say('No price: the pattern has no sizes. Add one in the studio, under Sizes.');
+    return `${out.join('\n')}\n`;
+  }
   const priced = (label: string, of: (size: PriceInSize) => Price | null) => {
     const part = (name: string, key: keyof Price) => line(name, (size) => money(of(size)?.[key] ?? null));
     out.push('', paint('strong', label));

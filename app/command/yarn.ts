@@ -6,9 +6,11 @@ import {
   HOURS_CARE,
   NOT_COUNTED,
   percentWords,
+  unusedWords,
 } from '../../core/study/basis-words.ts';
 import { hoursOf } from '../../core/study/hours.ts';
 import type { Study } from '../../core/study/study.ts';
+import { unusedFigures } from '../../core/study/unused.ts';
 import { type YarnEstimate, type YarnInSize, yarnOf } from '../../core/study/yarn.ts';
 import { formatNumber, metresToYards, rational, roundTo } from '../../core/trade/units.ts';
 import { type TableLine, table } from './table.ts';
@@ -73,13 +75,20 @@ function words(study: Study, width: number, paint: Paint): string {
   const heads = pattern.sizes.map(({ label }) => harmless(label));
   const out = [paint('strong', harmless(pattern.about.title.trim()) || 'Untitled pattern')];
   const say = (text: string) => out.push(...wrap(harmless(text), width));
+  if (pattern.sizes.length === 0) {
+    say('No amounts and no hours: the pattern has no sizes. Add one in the studio, under Sizes.');
+    return `${out.join('\n')}\n`;
+  }
+  const unused = unusedFigures(study);
   for (const estimate of report.yarns) {
     out.push('', paint('strong', harmless(yarnName(estimate.yarn))));
     const basis = basisWords(estimate.basis, pattern);
     if (basis === null) {
       say(
         estimate.worked
-          ? 'No amount: nothing that was made of this pattern, or of a swatch, has its yarn weighed.'
+          ? unused.length > 0
+            ? 'No amount: what was weighed cannot be reckoned with; why is said below.'
+            : 'No amount: nothing that was made of this pattern, or of a swatch, has its yarn weighed.'
           : 'No amount: no row says that it is worked with this yarn.',
       );
       continue;
@@ -89,13 +98,22 @@ function words(study: Study, width: number, paint: Paint): string {
   }
   out.push('', paint('strong', 'Hours'));
   const basis = basisWords(hours, pattern);
-  if (basis === null) say('No hours: nothing that was made says how long it took.');
+  if (basis === null)
+    say(
+      pattern.workbook.makings.some(({ hours: taken }) => taken !== null) && unused.length > 0
+        ? 'No hours: what was told cannot be reckoned with; why is said below.'
+        : 'No hours: nothing that was made says how long it took.',
+    );
   else {
     out.push(...table(heads, [line('hours', hours.sizes.map(whole))], width, paint));
     say(`They are reckoned ${basis}. ${HOURS_CARE}`);
   }
   out.push('');
   const named = new Map(pattern.pieces.map(({ id, name }) => [id, name]));
+  for (const { making, why } of unused) {
+    const words = unusedWords(making.kind, why);
+    say(`${words.charAt(0).toUpperCase()}${words.slice(1)}.`);
+  }
   for (const doubt of report.doubts) say(doubtWords(doubt, named.get(doubt.piece) ?? ''));
   say(NOT_COUNTED);
   return `${out.join('\n')}\n`;

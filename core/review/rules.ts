@@ -37,6 +37,7 @@ import { lengthInOneUnit } from './rules/length-in-one-unit.ts';
 import { lengthInWordsOff } from './rules/length-in-words-off.ts';
 import { lengthUntilOff } from './rules/length-until-off.ts';
 import { linkNotPlain } from './rules/link-not-plain.ts';
+import { makingNotUsed } from './rules/making-not-used.ts';
 import { meetingWithoutEdge } from './rules/meeting-without-edge.ts';
 import { nameUsedTwice } from './rules/name-used-twice.ts';
 import { notionAmountNotGiven } from './rules/notion-amount-not-given.ts';
@@ -64,6 +65,7 @@ import { sizeAgesOutOfOrder } from './rules/size-ages-out-of-order.ts';
 import { sizeListWrongLength } from './rules/size-list-wrong-length.ts';
 import { sizeStepOutOfLine } from './rules/size-step-out-of-line.ts';
 import { sizesInWordsOff } from './rules/sizes-in-words-off.ts';
+import { sizesNotGiven } from './rules/sizes-not-given.ts';
 import { smallPartOnChildSize } from './rules/small-part-on-child-size.ts';
 import { specialNameMissing } from './rules/special-name-missing.ts';
 import { specialNotUsed } from './rules/special-not-used.ts';
@@ -114,6 +116,7 @@ export const RULES: readonly Rule[] = [
   notionAmountShort,
   yarnAmountOff,
   testerUsedOff,
+  makingNotUsed,
   abbreviationNotExplained,
   abbreviationNotUsed,
   abbreviationExplainedOtherwise,
@@ -134,6 +137,7 @@ export const RULES: readonly Rule[] = [
   lengthInOneUnit,
   unitsDisagree,
   rowsNotBegun,
+  sizesNotGiven,
   pieceWithoutRows,
   copiesNotSaid,
   rowWithoutWords,

@@ -6,6 +6,7 @@ import type { Pattern } from '../document/pattern.ts';
 import type { Making } from '../document/workbook.ts';
 import { cautions } from '../trade/cautions.ts';
 import type { Missing } from './price.ts';
+import type { WhyUnused } from './unused.ts';
 import type { UseDoubt } from './yarn-counts.ts';
 
 const listed = (words: readonly string[]): string =>
@@ -81,6 +82,31 @@ export function doubtWords({ kind, words }: UseDoubt, piece: string): string {
       return `${of} changes yarn within a repeat; those rows are shared out as one working of the repeat is.`;
     case 'rows-unreckoned':
       return `${of} goes on until a length is measured, and how many rows that is cannot be reckoned: they are counted as written, so that its yarn comes out too little.`;
+  }
+}
+
+/** Why a making's figures are not reckoned with, and what would mend it. `kind` as in the workbook. */
+export function unusedWords(kind: string, why: WhyUnused): string {
+  const whose =
+    kind === 'tester'
+      ? "a tester's figures"
+      : kind === 'swatch'
+        ? "a swatch's figures"
+        : "a sample's figures";
+  const head = `${whose} are not reckoned with`;
+  switch (why) {
+    case 'size':
+      return `${head}, because its size is not among the sizes; choose its size under Workbook, or take it out`;
+    case 'yarn':
+      return `${head}, because they are of a yarn that is not in the materials any more; choose the yarn under Workbook`;
+    case 'piece':
+      return `${head}, because they are of a piece that is not there any more; choose the piece under Workbook`;
+    case 'which':
+      return `${head}, because they are of all yarns together, and their balls differ; weigh each yarn, or enter metres`;
+    case 'more-than-whole':
+      return `${whose} cannot be: its pieces took more yarn than the whole; weigh again, and put one of them right under Workbook`;
+    case 'zero':
+      return `${whose} hold a 0, which nothing can be reckoned from; enter what was used, or leave it open`;
   }
 }
 

@@ -113,3 +113,25 @@ describe('measured', () => {
     expect(code).toBe(2);
   });
 });
+
+describe('figures that nothing can be reckoned from', () => {
+  test('a sample in a size that was taken out is told, and no amount is made up', async () => {
+    const gone = { ...made, workbook: { ...made.workbook, makings: [{ ...sample, size: 'size-gone' }] } };
+    const { out } = await command(['yarn', await saved(gone)]);
+    const words = out.replace(/\s+/gu, ' ');
+    expect(words).toContain('No amount: what was weighed cannot be reckoned with');
+    expect(words).toContain('No hours: what was told cannot be reckoned with');
+    expect(words).toContain(
+      "A sample's figures are not reckoned with, because its size is not among the sizes",
+    );
+  });
+
+  test.each([['yarn'], ['price']])(
+    '%s of a pattern without sizes says so, and prints no empty table',
+    async (name) => {
+      const { out } = await command([name, await saved({ ...made, sizes: [], sample: null })]);
+      expect(out.replace(/\s+/gu, ' ')).toContain('the pattern has no sizes');
+      expect(out).not.toContain('costs in all');
+    },
+  );
+});

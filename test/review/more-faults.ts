@@ -760,4 +760,40 @@ export const moreFaults: readonly Fault[] = [
     words: 'size 4X',
     saying: '"size 4X" does not go with the sizes, which are Newborn to Large adult',
   },
+  {
+    in: 'hat',
+    name: 'a tester in a size that was taken out',
+    plant: (pattern) => ({
+      ...pattern,
+      workbook: {
+        ...pattern.workbook,
+        makings: [
+          ...pattern.workbook.makings,
+          {
+            id: 'making-gone',
+            kind: 'tester',
+            by: 'Nim',
+            size: 'size-gone',
+            state: 'finished',
+            used: [{ yarn: 'yarn-main', piece: '', grams: 60, metres: null }],
+            hours: null,
+            swatch: null,
+            measured: {},
+            note: '',
+          },
+        ],
+      },
+    }),
+    code: 'making-not-used',
+    at: null,
+    saying: "A tester's figures are not reckoned with, because its size is not among the sizes",
+  },
+  {
+    in: 'tee',
+    name: 'all sizes taken out',
+    plant: (pattern) => ({ ...pattern, sizes: [], sample: null }),
+    code: 'sizes-not-given',
+    at: null,
+    saying: 'The pattern has no size, so no row is worked and nothing can be checked',
+  },
 ];

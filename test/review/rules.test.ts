@@ -96,6 +96,59 @@ const makings =
 
 const planted: readonly Planted[] = [
   {
+    name: 'rows without a size',
+    plant: (pattern) => ({ ...pattern, sizes: [], sample: null }),
+    code: 'sizes-not-given',
+    node: null,
+    saying: ['has no size'],
+  },
+  {
+    name: 'a sample in a size that was taken out',
+    plant: makings(make('a', { size: 'size-xl', used: metres(600) })),
+    code: 'making-not-used',
+    node: null,
+    saying: ["a sample's", 'its size is not among the sizes'],
+  },
+  {
+    name: 'a tester without a size',
+    plant: makings(make('a', { used: metres(600) }), make('b', { kind: 'tester', size: '', hours: 20 })),
+    code: 'making-not-used',
+    node: null,
+    saying: ["a tester's", 'choose its size'],
+  },
+  {
+    name: 'a sample of a yarn that was taken out',
+    plant: makings(make('a', { used: [{ yarn: 'gone', piece: '', grams: null, metres: 600 }] })),
+    code: 'making-not-used',
+    node: null,
+    saying: ['a yarn that is not in the materials'],
+  },
+  {
+    name: 'a sample of a piece that was taken out',
+    plant: makings(
+      make('a', { used: [...metres(600), { yarn: '', piece: 'gone', grams: null, metres: 100 }] }),
+    ),
+    code: 'making-not-used',
+    node: null,
+    saying: ['a piece that is not there'],
+  },
+  {
+    name: 'pieces that took more than the whole',
+    plant: makings(
+      make('a', { used: [...metres(600), { yarn: '', piece: 'front', grams: null, metres: 700 }] }),
+    ),
+    code: 'making-not-used',
+    node: null,
+    saying: ['took more yarn than the whole'],
+  },
+  {
+    name: 'a sample that weighs nothing',
+    plant: makings(make('a', { used: [{ yarn: '', piece: '', grams: 0, metres: null }] })),
+    code: 'making-not-used',
+    node: null,
+    saying: ['hold a 0'],
+  },
+  {
     // The sample's panels have 80 × 76 stitches, L's 88 × 80: 570 m are some 660 for L, of which 620 are given.
     name: 'less yarn than the sample says that a size takes',
     plant: makings(make('a', { used: metres(570) })),
