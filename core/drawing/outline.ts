@@ -310,7 +310,7 @@ function laid(
     const round = crown > 0 && at === 0;
     const [smoothLeft, smoothRight] = round
       ? domed(strand, crown, grain)
-      : [smooth(strand.left, grain), smooth(strand.right, grain)];
+      : [smooth(strand.left, grain, isRound(strand)), smooth(strand.right, grain, isRound(strand))];
     areas.push([...smoothLeft, ...strand.top, ...[...smoothRight].reverse()]);
     if (strand.joined) joins.push([...strand.base]);
     else if (!round) edges.push([...strand.base]);
@@ -327,44 +327,63 @@ function laid(
   };
 }
 
+const isRound = ({ rows }: Strand): boolean => rows.every(({ round }) => round);
+
 /** An edge is drawn as the line that its shaping makes, when no row ends further from it than this (in stitches). */
 const SLACK = 1.25;
 
-/** Steps of like size as near to one as two rows are a slope: so many of them at least. */
+/** Steps of like size near to one another are a slope: so many others at least about each of them. */
 const AGAIN = 2;
+/**
+ * How near, in rows, and how much alike. All of a round widens at once, as in a yoke, with plain rounds between (every
+ * fourth to tenth round: common practice, no source).
+ */
+const LIKE = { rows: { near: 2, ratio: 0.7 }, rounds: { near: 10, ratio: 0.4 } } as const;
 
 /** Is one step out of many, each at its height, met again in like size just below and above? Then it is a slope. */
 function isOfSlope(
   step: { by: number; y: number },
   all: readonly { by: number; y: number }[],
   grain: Grain,
+  round: boolean,
 ): boolean {
+  const { near, ratio } = round ? LIKE.rounds : LIKE.rows;
   const like = all.filter(
     (other) =>
       other !== step &&
-      Math.abs(other.y - step.y) < 2 * grain.row + EPS &&
-      other.by / step.by > 0.7 &&
-      other.by / step.by < 1.43,
+      Math.abs(other.y - step.y) < near * grain.row + EPS &&
+      other.by / step.by > ratio &&
+      other.by / step.by < 1 / ratio,
   );
   return like.length >= AGAIN;
 }
 
-/** The line without the corners of steps that come again row by row. */
-function sloped(line: readonly Point[], grain: Grain): readonly Point[] {
+/** The line without the corners of steps that come again, and without what is plain between rounds that widen. */
+function sloped(line: readonly Point[], grain: Grain, round: boolean): readonly Point[] {
   const jump = STEP * grain.stitch - EPS;
-  const steps = line.flatMap((point, i) => {
+  const moves = line.flatMap((point, i) => {
     const before = line[i - 1];
-    const isStep =
-      before !== undefined && Math.abs(point.y - before.y) < EPS && Math.abs(point.x - before.x) > jump;
-    return isStep ? [{ at: i, by: point.x - before.x, y: point.y }] : [];
+    if (before === undefined) return [];
+    const by = point.x - before.x;
+    const isStep = Math.abs(point.y - before.y) < EPS && Math.abs(by) > jump;
+    const leans = round && Math.abs(by) > EPS && Math.abs(point.y - before.y) > EPS;
+    // A step goes out and then up to its tip, where a lean ends at once.
+    return isStep || leans ? [{ at: i, tip: isStep ? i + 1 : i, isStep, by, y: before.y }] : [];
   });
-  const corners = new Set(steps.filter((step) => isOfSlope(step, steps, grain)).map(({ at }) => at));
-  return line.filter((_, i) => !corners.has(i));
+  const slopes = moves.filter((move) => isOfSlope(move, moves, grain, round));
+  const out = new Set(slopes.flatMap(({ at, isStep }) => (isStep ? [at] : [])));
+  slopes.forEach((move, k) => {
+    const next = slopes[k + 1];
+    if (!round || next === undefined || next.by * move.by < 0) return;
+    if (next.y - move.y > LIKE.rounds.near * grain.row + EPS) return;
+    for (let i = move.tip + 1; i < next.at; i++) out.add(i);
+  });
+  return line.filter((_, i) => !out.has(i));
 }
 
 /** The line through as few of the points as stay close to all of them. Steps stay. */
-function smooth(rough: readonly Point[], grain: Grain): readonly Point[] {
-  const line = sloped(rough, grain);
+function smooth(rough: readonly Point[], grain: Grain, round: boolean): readonly Point[] {
+  const line = sloped(rough, grain, round);
   const jump = STEP * grain.stitch - EPS;
   const out: Point[] = [];
   let from = 0;
@@ -416,7 +435,7 @@ function domed(strand: Strand, crown: number, grain: Grain): readonly [readonly 
     const dome = arc({ x: middle, y: high }, reach, high, -Math.PI / 2, 0);
     const side = out === 1 ? strand.right : strand.left;
     const rest = [dome.at(-1)!, ...side.filter((point) => point.y > high + EPS)];
-    return [...dome.slice(0, -1), ...smooth(rest, grain)];
+    return [...dome.slice(0, -1), ...smooth(rest, grain, true)];
   };
   return [curve(-1), curve(1)];
 }
@@ -483,11 +502,12 @@ interface Section {
 function sectionsOf(strand: Strand, grain: Grain): readonly Section[] {
   const starts = [0];
   const jump = STEP * grain.stitch - EPS;
+  const round = isRound(strand);
   const moves = (side: 'left' | 'right') =>
     strand.rows.map((row, i) => ({ by: row[side] - (strand.rows[i - 1] ?? row)[side], y: row.yLeft }));
   const [lefts, rights] = [moves('left'), moves('right')];
   const isStep = (all: typeof lefts, i: number): boolean =>
-    Math.abs(all[i]!.by) > jump && !isOfSlope(all[i]!, all, grain);
+    Math.abs(all[i]!.by) > jump && !isOfSlope(all[i]!, all, grain, round);
   strand.rows.forEach((row, i) => {
     const before = strand.rows[i - 1];
     if (before === undefined) return;
