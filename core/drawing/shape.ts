@@ -4,6 +4,7 @@
  * nothing.
  */
 
+import { spansOf } from '../study/gauge.ts';
 import type { PieceStudy } from '../study/index.ts';
 import { originsOf } from '../study/origins.ts';
 import { type FollowedRows, followedRows } from '../study/taped.ts';
@@ -41,6 +42,9 @@ export type PieceShape =
 const FLAT = 0.75;
 /** A tube that grows by more than this from a chain is begun at its narrow upper end: a yoke, a skirt. */
 const YOKE = 1.4;
+
+/** A round along both sides of a chain has so many stitches for each of its chains; a tube begun flat has one. */
+const BOTH = 1.4;
 
 export interface ShapeOptions {
   readonly grain: Grain;
@@ -117,11 +121,12 @@ function shapeFrom(
     ground === null &&
     rows.every((row) => row.round) &&
     rows[0]!.seen?.below?.form === 'chain' &&
-    chains > 2
+    chains > 2 &&
+    spans[0]! >= BOTH * chains
   )
     return { form: 'oval', chains, rounds: rows.length };
   if (ground === null && rows.every((row) => !row.round)) {
-    const wings = wingsOf(rows);
+    const wings = wingsOf(rows, spans);
     if (wings !== null) return wings;
     if (chains <= 10 && liesHalfRound(rows, spans, grain)) return { form: 'half-circle', rows: rows.length };
   }
@@ -192,61 +197,109 @@ function cornersOf(rows: readonly WorkedRow[]): number | null {
   return null;
 }
 
+/** Places this near to the ends of a row, as parts of it, are its edges. */
+const EDGE = 0.25;
+
 /** A piece begun at the middle of its longest edge, that grows at a spine and at both ends of every row. */
-function wingsOf(rows: readonly WorkedRow[]): PieceShape | null {
+function wingsOf(rows: readonly WorkedRow[], spans: readonly number[]): PieceShape | null {
   if (rows.length < 4 || rows[0]!.tally.stitches > 12) return null;
   const spines: number[] = [];
   const edges: number[] = [];
-  for (const row of rows.slice(2)) {
-    const origins = originsOf(row);
-    const below = row.below;
-    if (origins === null || below === null) return null;
-    const { sites } = row.fabric;
-    const counts = new Map<number, number>();
-    origins.feet.forEach((feet, i) => {
-      if (feet.length === 1 && (sites[i]!.kind === 'stitch' || sites[i]!.kind === 'space'))
-        counts.set(feet[0]!, (counts.get(feet[0]!) ?? 0) + (sites[i]!.kind === 'stitch' ? 1 : 0));
-    });
-    const size = below.sites.length;
-    let spine = 0;
-    let edge = 0;
-    for (const [place, made] of counts) {
-      if (made < 2) continue;
-      // A space that is worked into takes the place of no stitch.
-      const taken = below.sites[place]?.kind === 'stitch' ? 1 : 0;
-      const at = (place + 0.5) / size;
-      if (Math.abs(at - 0.5) < Math.max(0.08, 1.5 / size)) spine += made - taken;
-      else if (at < 0.25 || at > 0.75) edge += made - taken;
-      else return null;
+  for (const [index, row] of rows.entries()) {
+    // A row that does not widen, as an edging, says nothing of where the piece grows.
+    if (index < 2 || spans[index]! <= spans[index - 1]!) continue;
+    const growth = growthAt(row);
+    if (growth === null) return null;
+    let [spine, edge] = [0, 0];
+    for (const { at, by, most } of growth) {
+      const near = Math.abs(at - 0.5) < Math.max(0.08, 1.5 / growth.length);
+      if (near) spine += Math.max(0, by);
+      else if (at < EDGE || at > 1 - EDGE) edge += by;
+      else if (most > 1) return null;
     }
     spines.push(spine);
-    edges.push(edge);
+    edges.push(Math.max(0, edge));
   }
   const grown = spines.filter((spine) => spine >= 2).length;
-  const [first, last] = [rows[0]!, rows.at(-1)!];
-  const steps = rows.length - 1;
-  if (grown < spines.length * 0.4) return null;
+  const steps = spines.length;
+  if (steps < 2 || grown < steps * 0.4) return null;
+  const span = spans[spans.length - 1]!;
   // What a wing gains in all, shared between its two ends as the rows share it.
-  const gain = (last.tally.stitches - first.tally.stitches) / 2 / steps;
+  const gain = (span - rows[0]!.tally.stitches) / 2 / (rows.length - 1);
   const atSpine = spines.reduce((a, b) => a + b, 0);
   const atEdges = edges.reduce((a, b) => a + b, 0);
   const sum = atSpine + atEdges;
   if (sum === 0 || gain <= 0 || atEdges === 0) return null;
   return {
     form: 'wings',
-    span: last.tally.stitches,
+    span,
     rows: rows.length,
     spine: (gain * atSpine) / sum,
     edge: (gain * atEdges) / sum,
   };
 }
 
-/** Sleeves worked on from a body, and what widens from a chain like a yoke, go downwards as they are worn. */
-function growsDown({ piece }: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): boolean {
-  if (piece.start.kind === 'edges') return piece.start.edges.some((edge) => edge.kind === 'opening');
+interface Growth {
+  /** A place of the row below, as a part of the way along it. */
+  readonly at: number;
+  /** Stitches more than it was. A space that is worked into takes the place of none. */
+  readonly by: number;
+  /** Stitches and spaces that went into it. */
+  readonly most: number;
+}
+
+/** What a row makes of each place of the one below that it goes into alone, and of stitches passed over. */
+function growthAt(row: WorkedRow): readonly Growth[] | null {
+  const origins = originsOf(row);
+  if (origins === null || row.below === null) return null;
+  const { sites } = row.fabric;
+  const below = row.below.sites;
+  const stitches = below.map(() => 0);
+  const all = below.map(() => 0);
+  const taken = below.map(() => false);
+  origins.feet.forEach((feet, i) => {
+    for (const foot of feet) if (foot < below.length) taken[foot] = true;
+    const [foot] = feet;
+    if (feet.length !== 1 || foot === undefined || foot >= below.length) return;
+    const { kind } = sites[i]!;
+    if (kind === 'stitch') stitches[foot]! += 1;
+    if (kind === 'stitch' || kind === 'space') all[foot]! += 1;
+  });
+  return below.map(({ kind }, i) => {
+    const own = kind === 'stitch' ? 1 : 0;
+    const by = stitches[i]! === 0 && taken[i]! ? 0 : stitches[i]! - own;
+    return { at: (i + 0.5) / below.length, by, most: all[i]! };
+  });
+}
+
+/**
+ * Sleeves worked on from a body, and what widens from a chain like a yoke, go downwards as they are worn. A yoke parts
+ * at openings for the sleeves, and the body below it is narrower than its widest round.
+ */
+function growsDown(piece: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): boolean {
+  const { start } = piece.piece;
+  if (start.kind === 'edges') return start.edges.some((edge) => edge.kind === 'opening');
   const [first, last] = [lay.strands[0]!.rows[0]!, lay.strands.at(-1)!.rows.at(-1)!];
-  if (last.span < first.span * YOKE) return false;
-  return (first.round && last.round) || keepsCorners(worked);
+  const round = first.round && last.round;
+  const [begin, widest, end] = widthsOf(piece);
+  const parts = round && end >= begin && piece.openings.some((openings) => openings.length > 0);
+  return (parts ? widest : end) >= begin * YOKE && (round || keepsCorners(worked));
+}
+
+/** Stitches across of the first, the widest and the last row of a piece in all sizes, which all lie one way. */
+function widthsOf(piece: PieceStudy): readonly [number, number, number] {
+  let [begin, widest, end] = [0, 0, 0];
+  const spans = spansOf(piece);
+  piece.rows.forEach((_, size) => {
+    const own = piece.blocks.flatMap((block, i) => {
+      const span = spans[i]?.[size] ?? null;
+      return span === null || (block.sizes[size]?.rows ?? 0) === 0 ? [] : [span];
+    });
+    begin += own[0] ?? 0;
+    widest += Math.max(0, ...own);
+    end += own[own.length - 1] ?? 0;
+  });
+  return [begin, widest, end];
 }
 
 /** Do most rows have the same few spaces, as a yoke that grows at its corners? */

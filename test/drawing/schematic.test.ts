@@ -167,6 +167,29 @@ describe('a piece, worked out by hand', () => {
       ],
       { Width: 20, Height: 40 },
     ],
+    // 49 chains, of which 48 stitches: 24 wide where they lie double, 6 rows.
+    [
+      'a tube whose first row is worked flat and then joined',
+      [
+        f('Ch 49.'),
+        r(
+          'Sc in 2nd ch from hook and in each ch across, do not turn; being careful not to twist, join with sl st in first sc.',
+        ),
+        ...times(5, () => rnd('Ch 1, sc in each st around; join with sl st in first sc.')),
+      ],
+      { 'Width, lying flat': 12, Height: 3 },
+    ],
+    // 10 chains: 9, 3 of them in each of the two ends, along both sides; one round of 0.5 cm on either side.
+    [
+      'an oval',
+      [
+        f('Ch 10.'),
+        rnd(
+          '2 sc in 2nd ch from hook, sc in each of next 7 chs, 3 sc in last ch; working along opposite side of foundation, sc in each of next 7 chs, sc in last ch; join with sl st in first sc.',
+        ),
+      ],
+      { Length: 6, Across: 1 },
+    ],
     // 120 chains of 0.5 cm.
     ['a cord', [f('Ch 120. Fasten off.')], { Length: 60 }],
   ];
@@ -275,6 +298,77 @@ describe('a piece, worked out by hand', () => {
     expect(Math.abs(told(drawing!).Middle! - Math.hypot(15, 7.5))).toBeLessThan(0.6);
     const [area] = drawing!.sketches[0]!.areas;
     expect(area).toHaveLength(5);
+  });
+
+  test('so does one whose edges are a mesh of chains, with an edging of loops', () => {
+    // 8 dc, and in each of 14 rows 2 at the spine's two sides and 1 in the space at each end: a wing of 46 dc (23 cm), two
+    // thirds of what it gained towards the spine, on 16 rows (8 cm) with the edging: hypot(15.33, 8).
+    const blocks = [
+      f('Ch 5, join with sl st in first ch to form a ring.'),
+      r('Ch 4 (counts as dc and ch 1), 3 dc in ring, ch 2, 3 dc in ring, ch 1, dc in ring, turn.'),
+      ...times(14, () =>
+        r(
+          'Ch 4 (counts as dc and ch 1), dc in next ch-1 sp, dc in each dc to ch-2 sp, (2 dc, ch 2, 2 dc) in ch-2 sp, dc in each dc to last sp, dc in last sp, ch 1, dc in 3rd ch of ch-4, turn.',
+        ),
+      ),
+      r('Ch 1, sc in first dc, *ch 3, sk next 2 dc, sc in next dc; rep from * across, turn.'),
+    ];
+    const [drawing] = schematicsOf(study(alone(blocks))).drawings;
+    expect(Math.abs(told(drawing!).Middle! - Math.hypot(46 / 3, 8))).toBeLessThan(0.6);
+    expect(drawing!.sketches[0]!.areas[0]).toHaveLength(5);
+  });
+
+  test('a round yoke slopes out to where it parts, and lies neck up', () => {
+    // 60 chains; 72, 84 and 96 stitches with plain rounds between; 16 left for each sleeve, with 4 chains: 72.
+    const plain = (n: number) =>
+      times(n, () => rnd('Ch 1, sc in each st around; join with sl st in first sc.'));
+    const grow = (n: number) =>
+      rnd(
+        `Ch 1, *2 sc in next st, sc in each of next ${n} sts; rep from * around; join with sl st in first sc.`,
+      );
+    const blocks = [
+      f('Ch 60, join with sl st in first ch to form a ring.'),
+      rnd('Ch 1, sc in each ch around; join with sl st in first sc.'),
+      grow(4),
+      ...plain(3),
+      grow(5),
+      ...plain(3),
+      grow(6),
+      ...plain(2),
+      rnd(
+        'Ch 1, sc in each of next 16 sts, ch 4, sk next 16 sts, sc in each of next 32 sts, ch 4, sk next 16 sts, sc in each st around; join with sl st in first sc.',
+      ),
+      rnd('Ch 1, sc in each st and ch around; join with sl st in first sc.'),
+      ...plain(4),
+    ];
+    const [drawing] = schematicsOf(study(alone(blocks))).drawings;
+    expect(told(drawing!)).toEqual({
+      'Part 1: width at the start, lying flat': 15,
+      'Part 1: width at the end, lying flat': 24,
+      'Part 1: height': 6,
+      'Part 2: width, lying flat': 18,
+      'Part 2: height': 3,
+      'Whole height': 9,
+    });
+    const { areas, notes } = drawing!.sketches[0]!;
+    expect(notes).toContain('down');
+    // Level are the neck, the underarms, and the hem: no round that widens is a step.
+    const levels = areas[0]!.flatMap(({ y }, i) =>
+      Math.abs(areas[0]!.at(i - 1)!.y - y) < 1e-6 ? [Math.round(y * 100) / 100] : [],
+    );
+    expect([...new Set(levels)].sort((a, b) => a - b)).toEqual([0, 3, 9]);
+  });
+
+  test('a piece lies one way in all sizes', () => {
+    // 20 more on 48, 60 and 72: 1.42, 1.33 and 1.28 times as many, and with 1.4 a tube would hang from its beginning.
+    const blocks = [
+      f('Ch 48 (60, 72), join with sl st in first ch to form a ring.'),
+      rnd('Ch 1, sc in each ch around; join with sl st in first sc.'),
+      rnd('Ch 1, 2 sc in each of next 20 sts, sc in each st around; join with sl st in first sc.'),
+      rnd('Ch 1, sc in each st around; join with sl st in first sc.'),
+    ];
+    const [drawing] = schematicsOf(study({ ...alone(blocks), sizes: smallPattern().sizes })).drawings;
+    expect(drawing!.sketches.map((sketch) => sketch!.notes.includes('down'))).toEqual([false, false, false]);
   });
 
   test('rows for one shoulder and then for the other leave the neck between them', () => {
