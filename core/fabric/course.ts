@@ -72,6 +72,9 @@ export interface PieceRecord {
   readonly openings: readonly Opening[];
 }
 
+/** For a piece whose rows stand by themselves: "work as for Back" finds no other there. */
+export const APART: ReadonlyMap<string, PieceRecord> = new Map();
+
 /** Where the work of a piece stands between two written rows, but for the rows that later ones may refer to. */
 export interface Standing {
   readonly fabric: Fabric | null;

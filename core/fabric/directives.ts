@@ -4,7 +4,7 @@
  */
 import type { Fact } from '../finding.ts';
 import type { AsPiece, Even, Item, RowsAgain, RowsRef, Shaping } from '../notation/tree.ts';
-import { type Course, MOST_ROWS, type Written } from './course.ts';
+import { APART, type Course, MOST_ROWS, type Written } from './course.ts';
 import { amountOf } from './env.ts';
 import { plainFabric, tally } from './fabric.ts';
 import { mainBase, plainRow } from './whole-rows.ts';
@@ -235,7 +235,12 @@ function asPiece(
 ): Worked | null {
   const other = work.others.get(item.piece.toLowerCase());
   if (other === undefined) {
-    facts.push({ code: 'piece-not-known', from: item.from, to: item.to, data: { name: item.piece } });
+    facts.push({
+      code: 'piece-not-known',
+      from: item.from,
+      to: item.to,
+      data: { name: item.piece, apart: work.others === APART },
+    });
     return null;
   }
   let rows = other.rows;

@@ -1,5 +1,6 @@
 export { beginsAfresh } from './beginning.ts';
 export {
+  APART,
   MOST_ROWS,
   type PieceRecord,
   type RowResult,

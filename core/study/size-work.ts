@@ -5,6 +5,7 @@
  */
 import { type Block, FIGURE, type FigureText, type Piece, type RowBlock } from '../document/pattern.ts';
 import {
+  APART,
   type Env,
   type Fabric,
   type Opening,
@@ -106,7 +107,7 @@ export function workSize(
   /** Told of every row and, before its rows, of each block by its index. */
   watcher: (RowWatcher & { readonly block: (index: number) => void }) | null = null,
 ): SizeWork {
-  const work = new PieceWork(start, env, memory.work, undefined, watcher);
+  const work = new PieceWork(start, env, memory.work, APART, watcher);
   let side: Side | null = piece.firstSide;
   const from = before?.head ?? 0;
   if (before !== null) {

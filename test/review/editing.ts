@@ -1050,6 +1050,19 @@ export const editing: readonly Planted[] = [
     words: '30 °C (104 °F)',
     saying: ['86 °F'],
   },
+  {
+    name: 'a back that sends to the front',
+    plant: all((pattern) => ({
+      ...pattern,
+      pieces: [
+        ...pattern.pieces,
+        { ...piece('other', 'Other'), blocks: [row('other-1', 'Work as for Back.')] } satisfies Piece,
+      ],
+    })),
+    code: 'piece-not-known',
+    node: 'other-1',
+    saying: ['the rows of "Back" are not worked from these words', 'made twice'],
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
