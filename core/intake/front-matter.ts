@@ -13,6 +13,7 @@ import {
   type Kind,
   kindOf,
   listedBySize,
+  metresIn,
   notionIn,
   yarnsIn,
 } from './materials.ts';
@@ -301,7 +302,7 @@ class Front {
         if (own !== null && part === 'materials') kind = null;
       }
     }
-    return { yarns: withAmounts(yarns), hooks, notions };
+    return { yarns: withAmounts(yarns, sizes), hooks, notions };
   }
 
   #gauges(hooks: readonly Hook[]): readonly Gauge[] {
@@ -389,13 +390,18 @@ const sameLabels = (a: string, b: string): boolean => {
 };
 
 /** An amount that a table of the sizes gives is that of the yarn which has none. */
-function withAmounts(yarns: readonly Yarn[]): Yarn[] {
+function withAmounts(yarns: readonly Yarn[], sizes: readonly Size[]): Yarn[] {
   const isAmount = ({ name }: Yarn) => /^[\d\s(),.–-]+(?:m|metres|yds?|yards?|balls?|skeins?)?$/iu.test(name);
   const alone = yarns.filter(isAmount);
   const named = yarns.filter((yarn) => !isAmount(yarn));
   const open = named.filter(({ metres }) => Object.keys(metres).length === 0);
-  if (alone.length !== 1 || open.length !== 1) return [...yarns];
-  return named.map((yarn) => (yarn === open[0] ? { ...yarn, metres: alone[0]!.metres } : yarn));
+  const [amount] = alone;
+  const [yarn] = open;
+  if (amount === undefined || yarn === undefined || alone.length > 1 || open.length > 1) return [...yarns];
+  // Balls are a length by the ball of the yarn that they are of.
+  const metres = metresIn(amount.name, sizes, yarn.ballMetres, yarn.ballGrams)?.metres ?? amount.metres;
+  if (Object.keys(metres).length === 0) return [...yarns];
+  return named.map((each) => (each === yarn ? { ...yarn, metres } : each));
 }
 
 /** "DK cotton, 50 g = 125 m", then its colours each on a line: what was said of all is said of each. */

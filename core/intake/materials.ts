@@ -308,7 +308,7 @@ function yarnName(item: string, read: readonly string[]): string {
 }
 
 /** Metres for each size, from a list of balls or of lengths as long as the list of sizes; with its words. */
-function metresIn(
+export function metresIn(
   item: string,
   sizes: readonly Size[],
   ballMetres: number | null,

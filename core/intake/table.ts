@@ -2,6 +2,7 @@
  * Rows of a pattern from a table: a spreadsheet's cells, or a table of a word processor. A column of labels, one of
  * words and columns of counts become written rows; any other table keeps its words, cell after cell.
  */
+import { isTradeWord } from '../trade/known-words.ts';
 import { plainCharacters } from './passage.ts';
 
 const LABEL = /^(?:rows?|rnds?|rounds?|r)?\s*\d+(?:\s*[-–]\s*\d+)?(?:\s*\((?:rs|ws)\))?\s*[.:)]?$/iu;
@@ -48,12 +49,30 @@ export function textOfTable(cells: readonly (readonly string[])[]): string {
   const rows = cells.map((row) => row.map((cell) => plainCharacters(cell).replace(/\s+/g, ' ').trim()));
   const sized = sizesOfTable(rows);
   if (sized !== null) return sized.join('\n');
+  const pairs = pairTable(rows);
+  if (pairs !== null) return pairs.join('\n');
   const [head] = rows;
   const isRound = head !== undefined && /^(?:rnds?|rounds?)/iu.test(head[0] ?? '');
   const isHead = head !== undefined && HEAD.label.test(head[0] ?? '');
   const sizes = isHead ? sizesIn(head) : null;
   const lines = rows.flatMap((row, index) => (isHead && index === 0 ? [] : [lineOf(row, isRound)]));
   return [...(sizes === null ? [] : [sizes]), ...lines].join('\n');
+}
+
+/** A table of abbreviations beside what they mean, in one pair of columns or two; null when it is none. */
+function pairTable(rows: readonly (readonly string[])[]): readonly string[] | null {
+  const columns = rows[0]?.length ?? 0;
+  if (rows.length < 2 || columns < 2 || columns % 2 !== 0) return null;
+  const pairs = rows.flatMap((row) =>
+    row.flatMap((cell, i) => (i % 2 === 0 ? [[cell, row[i + 1] ?? ''] as const] : [])),
+  );
+  const told = pairs.filter(([short, meaning]) => short !== '' || meaning !== '');
+  const isPair = ([short, meaning]: readonly [string, string]) =>
+    short !== '' && short.length <= 14 && /^\p{L}/u.test(meaning) && !/[.:]\s*$/u.test(short);
+  const known = told.filter(([short]) => isTradeWord(short.replace(/\(.*\)/u, '').split(/[\s/]/u)[0]!));
+  return told.every(isPair) && known.length * 2 >= told.length
+    ? told.map(([short, meaning]) => `${short} = ${meaning}`)
+    : null;
 }
 
 /** Labels of sizes as tables head their columns with them. */

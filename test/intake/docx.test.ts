@@ -127,3 +127,37 @@ test.each([
 ])('markup %s', (html, expected) => {
   expect(textOfMarkup(html)).toBe(expected);
 });
+
+test('a table of abbreviations and one of the sizes with the yarn of each', async () => {
+  const text = await textOf(
+    docx(
+      [
+        heading('Windrow Vest'),
+        heading('Sizes'),
+        table([
+          ['', 'S', 'M', 'L'],
+          ['Finished bust', '96 cm', '106 cm', '116 cm'],
+          ['Yarn', '5 balls', '6 balls', '7 balls'],
+        ]),
+        heading('Materials'),
+        p('Fen DK, 100% wool, 50 g / 120 m'),
+        heading('Abbreviations'),
+        table([
+          ['ch', 'chain', 'RS', 'right side'],
+          ['lgsh', 'large shell', 'sk', 'skip'],
+        ]),
+        heading('Panel (make 2)'),
+        p('Ch 79 (87, 95).'),
+        p('Row 1: Dc in 4th ch from hook and in each ch across, turn. (77 (85, 93) dc)'),
+      ].join(''),
+    ),
+  );
+  expect(text).toContain('ch = chain\nRS = right side\nlgsh = large shell\nsk = skip');
+  const result = bring(text, { terms: 'us', title: 'File', date: '2026-01-01' });
+  const { pattern } = (result as Extract<typeof result, { ok: true }>).brought;
+  // Five, six and seven balls of 120 m.
+  expect(pattern.yarns.map(({ name, metres }) => [name, Object.values(metres)])).toEqual([
+    ['Fen DK', [600, 720, 840]],
+  ]);
+  expect(pattern.abbreviations).toEqual({ lgsh: 'large shell', RS: 'right side' });
+});
