@@ -172,10 +172,17 @@ export function standOn(
   return plus(placed.top, right, aside * 0.1);
 }
 
-/** The point low on a stitch that a post stitch hooks around. */
+/** How far below the top of a stitch the next one hooks around its post, in widths of a stitch, and as a part of it. */
+const HOOKED = { far: 0.7, part: 0.58 } as const;
+
+/**
+ * The point on a stitch that a post stitch hooks around. On a tall one it is near the top: stems that hook around one
+ * another row by row would else lie along each other.
+ */
 export function onPost(placed: Placed): Point {
   const foot = middle(placed.feet.length > 0 ? placed.feet : [placed.top]);
-  return plus(foot, minus(placed.top, foot), 0.42);
+  const stem = minus(foot, placed.top);
+  return plus(placed.top, stem, Math.min(HOOKED.part, HOOKED.far / Math.max(1e-6, long(stem))));
 }
 
 /** How far a stitch with this much lean still reaches: the ends of a fan stand a little lower. */

@@ -3,9 +3,9 @@
  * begins, yarn cut or joined. Draws no stitch.
  */
 import { group, path, type Shape } from '../scene.ts';
-import type { ChartRow } from './graph.ts';
+import { type ChartRow, heightOf } from './graph.ts';
 import { type Layout, middle, type Point, plus, unit } from './layout.ts';
-import { standsUnseen } from './standing.ts';
+import { isRaised, standsUnseen } from './standing.ts';
 import { type Ink, slip, stack, triangle } from './symbols.ts';
 
 /** What begins and ends a row besides its stitches: slip stitches, chains that do not count, yarn cut or joined. */
@@ -47,7 +47,10 @@ function beginning(layout: Layout, row: ChartRow, index: number, ink: Ink, to: (
       ? turned(point, (-row.way * far) / Math.hypot(point.x, point.y))
       : plus(point, back, far);
   if (unseen && stood !== null && placed !== undefined) {
-    const under = middle(placed.feet.length > 0 ? placed.feet : [placed.top]);
+    // Beside a stitch that hooks around a post it stands on the row, as any other.
+    const under = isRaised(placed.node)
+      ? plus(placed.top, placed.up, -heightOf(placed.node))
+      : middle(placed.feet.length > 0 ? placed.feet : [placed.top]);
     const tall = Math.min(stood.upright * 0.78, 4);
     let foot = plus(under, back, 0.62);
     let rising = up;
