@@ -109,7 +109,8 @@ function goAbout(base: readonly Node[], nodes: readonly Node[]): boolean {
   const back = ats.slice(far + 1);
   const rises = out.every((at, i) => i === 0 || at >= out[i - 1]!);
   const falls = back.every((at, i) => i === 0 || at <= back[i - 1]!);
-  return base.length > 1 && back.length > 0 && back.length * 2 >= out.length - 2 && rises && falls;
+  const chains = (worked: readonly number[]): number => new Set(worked).size;
+  return base.length > 1 && back.length > 0 && chains(back) * 2 >= chains(out) - 2 && rises && falls;
 }
 
 /** Is it a round that is not turned before? All of such face one side. */
