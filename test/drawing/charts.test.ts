@@ -8,10 +8,22 @@ import { EXAMPLES } from '../../app/command/examples.ts';
 import { Writer } from '../../core/document/writer.ts';
 import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
 import { planChart } from '../../core/drawing/chart/plan.ts';
+import { textWidth } from '../../core/drawing/text-width.ts';
 import { fabric, tally } from '../../core/fabric/index.ts';
 import { study } from '../../core/study/index.ts';
 import { vest } from '../../resources/examples/vest.ts';
-import { chartOf, drawn, isGroup, lengthOf, middleOf, named, namesIn, rowGroup, US } from './drawn.ts';
+import {
+  chartOf,
+  drawn,
+  isGroup,
+  lengthOf,
+  middleOf,
+  named,
+  namesIn,
+  pointsOf,
+  rowGroup,
+  US,
+} from './drawn.ts';
 import { readChart } from './read-chart.ts';
 
 describe('charts of the examples', () => {
@@ -171,6 +183,63 @@ describe('what a chart shows', () => {
     expect(Math.abs(width - height)).toBeLessThan(0.1 * width);
     const longest = Math.max(...named(rowGroup(drawing, 0), 'stitch t1').map(lengthOf));
     expect(longest).toBeLessThan(20);
+  });
+
+  test('stitches that hook around one another row by row do not lie along each other', () => {
+    const { drawing } = drawn((work) => {
+      work.round('Ch 40, join with sl st in first ch to form a ring.');
+      work.round('Ch 3 (counts as dc), dc in each ch around, join with sl st in top of ch-3.');
+      for (let i = 0; i < 4; i++)
+        work.round(
+          'Ch 2 (does not count as a st), *fpdc around next st, bpdc around next st; rep from * around, join with sl st in first fpdc.',
+        );
+    }, null);
+    const rows = [1, 2, 3, 4].map((row) => named(rowGroup(drawing, row), 'stitch fp.t3').map(lengthOf));
+    // A row is 2.25 widths of 14 points high; its stems reach the upper part of the row below, in every row as in the first.
+    for (const lengths of rows) {
+      expect(lengths.length).toBeGreaterThan(1);
+      expect(Math.max(...lengths)).toBeLessThan(1.45 * 2.25 * 14);
+    }
+    const [first, last] = [rows[0]!, rows[3]!].map((lengths) => Math.max(...lengths));
+    expect(last! - first!).toBeLessThan(3);
+    // The chains beside them stand one row high above one another.
+    const chains = [1, 2, 3, 4].map((row) => pointsOf(named(rowGroup(drawing, row), 'turning 2')[0]!).ys);
+    for (let i = 1; i < 4; i++) expect(Math.max(...chains[i]!)).toBeLessThan(Math.min(...chains[i - 1]!));
+  });
+
+  test('rounds about a chain are drawn about it on fewer chains too', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 27.');
+      work.round(
+        '2 sc in 2nd ch from hook, sc in each ch to last ch, 3 sc in last ch; working along opposite side of foundation, sc in each ch to last ch, sc in last ch; join with sl st in first sc.',
+      );
+    }, null);
+    const base = drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'foundation')!;
+    const { y } = middleOf(base);
+    const stitches = named(rowGroup(drawing, 0), 'stitch t1').map((shape) => middleOf(shape).y - y);
+    expect(stitches.filter((at) => at > 5).length).toBeGreaterThan(2);
+    expect(stitches.filter((at) => at < -5).length).toBeGreaterThan(2);
+  });
+
+  test('the number of a round along sides stands clear of a chain that counts as nothing', () => {
+    const { drawing } = drawn((work) => {
+      work.round(
+        'Ch 4, join with sl st to form ring. Ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * 2 more times; join with sl st in top of ch-3.',
+      );
+      work.round(
+        'Ch 1, sc in each dc around, working (sc, ch 2, sc) in each ch-2 sp; join with sl st in first sc.',
+      );
+    }, null);
+    const label = drawing.parts[0]!.shapes.find((shape) => isGroup(shape) && shape.name === 'label 2 ')!;
+    const number = isGroup(label) ? label.shapes.find((shape) => shape.kind === 'text')! : label;
+    const chain = pointsOf(named(rowGroup(drawing, 1), 'turning 1')[0]!);
+    if (number.kind !== 'text') throw new Error('The round has no number.');
+    const half = textWidth(number.words, number.size, true) / 2;
+    const isOn = chain.xs.some((x, i) => {
+      const y = chain.ys[i]!;
+      return Math.abs(x - number.x) < half && y < number.y && y > number.y - number.size * 0.7;
+    });
+    expect(isOn).toBe(false);
   });
 
   test('a ring too large for the sheet lies opened out under its stitches, which stand upright on it', () => {

@@ -31,8 +31,9 @@ const FULL = 2 * Math.PI;
 const BEGIN = -Math.PI / 2;
 /** Room for the number of the round and its join, in widths of a stitch. */
 const SEAM = 1.25;
-/** Room for the number of a round that begins along a side. */
+/** Room for the number of a round that begins along a side, and for a chain there that counts as nothing. */
 const NUMBER = 0.8;
+const UNSEEN = 0.7;
 /** Radius of a ring of yarn. */
 const HOLE = 0.5;
 /** Room for each chain of a ring; of a large one, which lies loose in the stitches, the further ones take less. */
@@ -299,6 +300,7 @@ function laySides(
     return { side, nodes };
   });
   const height = heightsOf(line);
+  const number = NUMBER + (standsUnseen(row) ? UNSEEN : 0);
   let apothem = 0;
   /** The sides of a round are straight: all of it stands on one line. */
   let lowest = 0;
@@ -314,7 +316,7 @@ function laySides(
       apothem = Math.max(apothem, (spots[n]?.a ?? hole) + height(node));
       lowest = Math.max(lowest, spots[n]?.a ?? hole);
     });
-    const room = nodes.reduce((sum, i) => sum + roomOf(line[i]!) + (i === 0 ? NUMBER : 0), 0);
+    const room = nodes.reduce((sum, i) => sum + roomOf(line[i]!) + (i === 0 ? number : 0), 0);
     const cornerRoom = roomOf(line[ats[0]!]!);
     needed = Math.max(needed, room + cornerRoom * 0.75);
     return { out, right, nodes, spots };
@@ -330,8 +332,8 @@ function laySides(
     nodes.forEach((i, n) => {
       const node = line[i]!;
       // The round's number stands before its first stitch.
-      const number = i === 0 ? NUMBER : 0;
-      const before = (n === 0 ? edge * 0.6 : roomOf(line[nodes[n - 1]!]!) / 2) + number;
+      const between = n === 0 ? edge * 0.6 : roomOf(line[nodes[n - 1]!]!) / 2;
+      const before = between + (i === 0 ? number : 0);
       const own = spots[n] ?? null;
       wanted.push({ at: own?.t ?? 0, weight: own === null ? 0.02 : 1, apart: before + roomOf(node) / 2 });
     });
@@ -384,7 +386,7 @@ function laySides(
   return {
     short: 0,
     begin: angleOf(top),
-    start: { at: plus(middle([top, foot]), back, 0.8), toward: { x: -back.x, y: -back.y } },
+    start: { at: plus(middle([top, foot]), back, number), toward: { x: -back.x, y: -back.y } },
   };
 }
 
