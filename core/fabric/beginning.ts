@@ -5,7 +5,7 @@
 import type { Amount, Attach, CountsAs, Item, Label, RowTree, Skip, Work } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
 import { chainFabric, type Fabric, fabric, ringFabric } from './fabric.ts';
-import { take, takeFirst, takeGap, takeLast, takeMarked } from './places.ts';
+import { stopAhead, take, takeFirst, takeGap, takeLast, takeMarked } from './places.ts';
 import { MOST_STITCHES, NOWHERE, type Progress } from './progress.ts';
 import { spaceSite, turningStitch } from './site.ts';
 import { climbs, steps } from './steps.ts';
@@ -248,7 +248,7 @@ export function travel(p: Progress, item: Work): void {
   // On the way there every stitch is passed over as a matter of course.
   p.muted += 1;
   if (place?.kind === 'across' && place.stop.kind === 'before-next') {
-    const to = p.seek([place.stop.noun]);
+    const to = stopAhead(p, place.stop);
     if (to >= 0) {
       p.travelled += Math.max(0, to - p.pos);
       p.last = to;

@@ -47,7 +47,7 @@ function referred(
 ): readonly Written[] {
   const env = { ...work.env, only };
   const value = (amount: Parameters<typeof amountOf>[0]) => amountOf(amount, env, written.figures) ?? 0;
-  if (ref.kind === 'pattern') return work.history.slice(-1).map((done) => done.written);
+  if (ref.kind === 'pattern') return inPattern(work, ref, written);
   if (ref.kind === 'titled') {
     const called = work.history.findLast((done) => done.written.row.label?.title === ref.title);
     if (called !== undefined) return [called.written];
@@ -86,6 +86,15 @@ function referred(
     }
   }
   return found;
+}
+
+/** "Work in pattern": the last row again, or, where that is the one into the foundation, plain rows of its stitch. */
+function inPattern(work: Course, ref: RowsRef, { row, figures }: Written): readonly Written[] {
+  const last = work.history.at(-1)?.written;
+  if (last === undefined || work.fabric === null) return [];
+  const trial = work.worker(last.row, work.fabric, work.env, last.figures);
+  const founds = trial.facts.some((fact) => fact.code === 'place-does-not-exist');
+  return [founds ? { row: plainRow(ref, mainBase(work.fabric), row), figures } : last];
 }
 
 function rowsAgain(

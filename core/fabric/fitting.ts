@@ -6,7 +6,7 @@
 import type { Again, Group, Item, Noun, Place, Repeat, Skip, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
-import { missing } from './places.ts';
+import { missing, stopAhead } from './places.ts';
 import type { Moment, Progress } from './progress.ts';
 import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
 import { one, run, workOnce } from './work.ts';
@@ -56,11 +56,19 @@ function endBefore(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): n
   return i;
 }
 
-/** Is the work where it stops before the next such thing? */
-function atNext(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): boolean {
+/** Is the work where it stops before the next such thing? `goal`: where that is, when it is not the next. */
+function atNext(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>, goal: number | null): boolean {
+  if (goal !== null) return goal >= 0 && p.pos >= goal;
   if (stop.before === undefined) return p.isAt(p.pos, [stop.noun]);
   const end = endBefore(p, stop);
   return end >= 0 && end <= p.pos;
+}
+
+/** "To 5th ch-1 sp" of 3. */
+function tooFew(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): void {
+  let found = 0;
+  for (let at = p.seek([stop.noun]); at >= 0; at = p.seek([stop.noun], at + 1)) found += 1;
+  missing(p, stop, stop.noun, stop.nth === undefined ? 1 : (p.amount(stop.nth) ?? 1), found);
 }
 
 /** Whether later items use any of the row below: if none does, a stop short of the end means to leave the rest. */
@@ -135,6 +143,8 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);
   if (stop?.kind === 'before-next' && isWhereSkipped(p, stop.noun, rest)) p.advance(p.pos);
+  const goal = stop?.kind === 'before-next' && stop.nth !== undefined ? stopAhead(p, stop) : null;
+  if (goal === -1 && stop?.kind === 'before-next') tooFew(p, stop);
   const begun = p.round && p.made.some((site) => site.kind === 'stitch');
   const start = p.moment();
   const before = { st: p.stitchesAhead(), sp: p.spacesAhead() };
@@ -145,12 +155,12 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
 
   for (;;) {
     if (limit?.reached(p)) break;
-    if (stop !== null && stop.kind === 'before-next' && atNext(p, stop)) break;
+    if (stop !== null && stop.kind === 'before-next' && atNext(p, stop, goal)) break;
     if (stop !== null && stop.kind === 'marker' && atMarker(p, stop)) break;
     const { pos, inner, covered, gap } = p;
     const moment = p.moment();
     // What the repeat stops before may lie behind stitches that it passes over on its way.
-    const end = stop !== null && stop.kind === 'before-next' ? endBefore(p, stop) : -1;
+    const end = stop !== null && stop.kind === 'before-next' ? (goal ?? endBefore(p, stop)) : -1;
     p.trials += 1;
     const ok =
       pass() &&
@@ -392,6 +402,8 @@ interface Limit {
   withTurning(pos: number): boolean;
   /** As many are left when spaces are counted among the stitches. */
   withSpaces(pos: number): boolean;
+  /** Only the rest of a group is left before them, in a row that goes from space to space over such stitches. */
+  acrossLace(at: Moment): boolean;
   /** Of two ends that are right, the one to try first. */
   better(a: Tried, b: Tried): number;
   readonly n: number;
@@ -432,6 +444,11 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
     exactly: ({ pos }) => first >= 0 && pos > previous && pos <= first,
     withSpaces: (pos) => spaces && firstPlace >= 0 && pos > beforePlace && pos <= firstPlace,
     withTurning: (pos) => turning && pos > earlier && pos <= previous,
+    acrossLace: (at) => {
+      if (!at.intoSpace || !at.passes || first < 0 || at.pos > first) return false;
+      const over = p.below.slice(at.pos, first);
+      return over.length <= at.hopped && over.every((site) => p.owed(site));
+    },
     better: () => 0,
   };
 }
@@ -453,6 +470,7 @@ function beforeTurning(p: Progress, n: number, first: number, last: number): Lim
     },
     withSpaces: () => false,
     withTurning: () => false,
+    acrossLace: () => false,
     better: (a, b) => Number(a.moment.pos > first) - Number(b.moment.pos > first),
   };
 }
@@ -471,7 +489,8 @@ function chosen(
     // Some houses count every chain-space as a stitch; what follows must then still come out.
     const spaced = stop?.kind === 'before-last' ? tried.filter((t) => limit.withSpaces(t.moment.pos)) : [];
     // None: the passes stop short of there, or go over it, which is told as a repeat that does not fit.
-    return [...exact.sort(limit.better), ...turning.reverse(), ...spaced.reverse()];
+    const even = [...exact.sort(limit.better), ...turning.reverse(), ...spaced.reverse()];
+    return even.length === 0 && limit.acrossLace(newest.moment) ? [newest] : even;
   }
   if (stop !== null && (stop.kind === 'before-next' || stop.kind === 'marker')) return [newest];
   p.step(tried.length);

@@ -4,7 +4,7 @@
  * the trial refused). Makes no stitches.
  */
 import type { Span } from '../finding.ts';
-import type { Noun, Place } from '../notation/tree.ts';
+import type { Noun, Place, Stop } from '../notation/tree.ts';
 import { beginsUnit, opensUnit } from './kinds.ts';
 import { NOWHERE, type Progress } from './progress.ts';
 import type { Site } from './site.ts';
@@ -170,9 +170,18 @@ export function headOfGroup(p: Progress, from: number): boolean {
   return stitches <= p.hopped && spaces <= p.hoppedSpaces;
 }
 
+/** Index of what "to ch-2 sp", or "to 3rd ch-2 sp", stops before, counted from `from`; -1 where there is none ahead. */
+export function stopAhead(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>, from = p.pos): number {
+  let at = p.seek([stop.noun], from);
+  for (let left = stop.nth === undefined ? 1 : (p.amount(stop.nth) ?? 1); left > 1 && at >= 0; left--)
+    at = p.seek([stop.noun], at + 1);
+  return at;
+}
+
 /** Reports stitches between `from` and `to` that nobody said are skipped. False when that refuses a trial. */
 export function passOver(p: Progress, from: number, to: number, noun: Noun | undefined, span: Span): boolean {
-  if (p.unowed) return true;
+  // Words not understood may have gone into what lies between; that they were not is told already.
+  if (p.unowed || p.unreadAt === from) return true;
   let passed = 0;
   for (let i = from; i < to; i++) if (p.owed(p.below[i]!)) passed += 1;
   if (passed === 0) return true;
@@ -277,7 +286,9 @@ export function takeLast(p: Progress, noun: Noun, n: number, span: Span): readon
   }
   if (found.length < n) {
     missing(p, span, noun, n, found.length);
-    return null;
+    if (p.trials > 0 || found.length === 0) return null;
+    // Those that there are, as with "next 5 sts" of 4: nothing is left over besides.
+    p.misfit = true;
   }
   if (noun.kind !== 'space' && leavesSpaces(p, found[0]!)) return null;
   if (!passToLast(p, found[0]!, noun, span)) return null;

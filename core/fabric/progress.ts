@@ -116,6 +116,8 @@ export class Progress {
   muted = 0;
   /** A repeat did not fit: what is left at the end is already told. */
   misfit = false;
+  /** Where the work stood at the last words not understood. */
+  unreadAt = -2;
   /** The row works into an earlier one: passing stitches over is a matter of course. */
   unowed = false;
   /** The round closes on the slip stitch that began it: the stitch under that is not left over. */

@@ -47,6 +47,8 @@ export function reachEach(
     case 'next': {
       const n = p.amount(place.amount);
       if (n === null) return true;
+      if (place.numbered !== undefined && !goTo(p, p.amount(place.numbered) ?? 1, place))
+        return p.trials === 0;
       for (let k = 0; k < n; k++) {
         const index = edgeCorner(p, place.nouns) ?? takeEach(p, place.nouns, each, place);
         if (index === null) {
@@ -174,6 +176,25 @@ export function reachEach(
     default:
       return make(NOWHERE);
   }
+}
+
+/** "In sts 4-6": on to the stitch of that number. One that is behind the hook is told, and the next is taken. */
+function goTo(p: Progress, number: number, place: Extract<Place, { kind: 'next' }>): boolean {
+  const gone = usedUp(p);
+  if (gone >= number) {
+    const left = p.stitchesAhead();
+    const data = { noun: 'st', wanted: 1, found: 0, left, have: p.stitchesAhead(0) };
+    return p.problem('place-does-not-exist', place, { ...data, used: number, next: gone + 1 });
+  }
+  let at = p.pos;
+  for (let left = number - gone; at < p.below.length; at++) if (p.owed(p.below[at]!) && --left === 0) break;
+  if (at >= p.below.length) {
+    missing(p, place, place.nouns[0], number, p.stitchesAhead(0));
+    return false;
+  }
+  if (!passOver(p, p.pos, at, place.nouns[0], place)) return false;
+  if (at > p.pos) p.advance(at - 1);
+  return true;
 }
 
 /** How many chains of the row's own, between two parts, the place names; 0 = it names none. */

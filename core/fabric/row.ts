@@ -10,6 +10,7 @@ import { attemptRow, isOneNext } from './attempt.ts';
 import { BESIDES, isWork } from './beginning.ts';
 import type { Env, Figures } from './env.ts';
 import type { Fabric } from './fabric.ts';
+import { listAgain } from './listings.ts';
 import { namesCorners, sameAsNext, spacesAsGaps } from './whole-rows.ts';
 import { isWrong, type Worked } from './worked.ts';
 
@@ -47,6 +48,13 @@ export function workRow(row: RowTree, below: Fabric | null, env: Env, figures: F
     const { worked } = attemptRow(onward, below, env, figures, null, false);
     const at = placeSaidSame(row.items);
     const note: Fact = { code: 'same-taken-as-next', from: at.from, to: at.to, data: {} };
+    if (!isWrong(worked)) return { ...worked, facts: [note, ...worked.facts] };
+  }
+  const listed = row.counts.length > 0 ? listAgain(row) : null;
+  if (listed !== null) {
+    const { worked } = attemptRow(listed.row, below, env, figures, null, false);
+    const { from, to } = listed.last;
+    const note: Fact = { code: 'repeat-start-not-said', from, to, data: {} };
     if (!isWrong(worked)) return { ...worked, facts: [note, ...worked.facts] };
   }
   if (gaps !== null) {

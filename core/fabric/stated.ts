@@ -38,6 +38,11 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env, alone: boolean): readonly 
   }
   // Increases are told for the reader's ease; the stitches they make are counted as what they are.
   if (ref.form === 'inc' || ref.form === 'dec') return null;
+  if (ref.form === 'crossed') {
+    // Told as pairs by some, as stitches by others; a pair worked step by step has no name to be counted by.
+    const crossed = sum((id) => id.startsWith('crossed.'));
+    return crossed > 0 ? [crossed / 2, crossed] : null;
+  }
   if (GATHERED.has(ref.form)) {
     return [
       Math.max(
@@ -158,7 +163,7 @@ function checkPart(
       stated: said,
       worked: without ? nearest - 1 : nearest,
       noun: part.noun === null ? 'st' : nounId(part.noun),
-      turning: of.turning && said === nearest - 1,
+      turning: stitches && of.turning && said === nearest - 1,
     },
   };
 }

@@ -116,6 +116,20 @@ function spreadShaping(items: readonly Item[]): readonly Item[] {
           item.stitch.form === 'dec' ||
           item.amount.kind !== 'one' ||
           item.amount.value > 1));
+    const every = before?.type === 'work' || before?.type === 'skip' ? before.places[0] : undefined;
+    if (
+      (before?.type === 'work' || before?.type === 'skip') &&
+      item.type === 'work' &&
+      place?.kind === 'across' &&
+      place.others === true &&
+      every?.kind === 'across' &&
+      every.every > 1
+    ) {
+      // "2 sc in every 4th st, sc in the others"
+      out.pop();
+      out.push(...spread(item, before, every, place.nouns));
+      continue;
+    }
     if (
       (item.type === 'work' || item.type === 'skip') &&
       changes &&

@@ -9,10 +9,10 @@ import type {
   Group,
   Item,
   Marker,
-  Noun,
   Place,
   Repeat,
   Skip,
+  Stop,
   Work,
 } from '../notation/tree.ts';
 import { height } from '../trade/stitches.ts';
@@ -21,6 +21,7 @@ import { fitOpen } from './fitting.ts';
 import {
   headOfGroup,
   missing,
+  stopAhead,
   take,
   takeFirst,
   takeInUnit,
@@ -178,6 +179,9 @@ export function one(p: Progress, item: Step): boolean {
       return true;
     case 'loops':
       if (p.recording !== null) p.recording.loop = item.loop;
+      return true;
+    case 'unread':
+      p.unreadAt = p.pos;
       return true;
     case 'other-side':
       p.layOtherSide();
@@ -358,7 +362,7 @@ function skip(p: Progress, item: Skip): boolean {
         if (takeMarked(p, place) === null) return p.trials === 0;
         break;
       case 'across':
-        if (place.stop.kind === 'before-next') skipped.push(...skipTo(p, place.stop.noun));
+        if (place.stop.kind === 'before-next') skipped.push(...skipTo(p, place.stop));
         else p.leaves = true;
         break;
       default:
@@ -380,9 +384,9 @@ function skip(p: Progress, item: Skip): boolean {
  * "Sk all sts to next ch-1 sp": what lies before that place. With chains just made, one that the hook is at already
  * is passed over with the rest: chains lead somewhere.
  */
-function skipTo(p: Progress, noun: Noun): readonly number[] {
-  const from = p.pending > 0 && p.isAt(p.pos, [noun]) ? p.pos + 1 : p.pos;
-  const to = p.seek([noun], from);
+function skipTo(p: Progress, stop: Extract<Stop, { kind: 'before-next' }>): readonly number[] {
+  const from = p.pending > 0 && p.isAt(p.pos, [stop.noun]) ? p.pos + 1 : p.pos;
+  const to = stopAhead(p, stop, from);
   const passed: number[] = [];
   for (let i = p.pos; i < to; i++) passed.push(i);
   if (to > p.pos) p.advance(to - 1);

@@ -21,6 +21,10 @@ export const placeDoesNotExist: FindingKind = {
       if (noun === 'tch')
         return 'there is no turning chain left to work into: the row below has none that counts, or it is used already';
       if (noun === 'marked') return 'no stitch below is marked: place a marker in the row before';
+      if (typeof data.used === 'number') {
+        const st = voice.stitch('st', 1);
+        return `${st} ${data.used} is used already; the next is ${st} ${number(data, 'next')}`;
+      }
       if (found > 0) {
         const missing = wanted - found;
         return `the row asks for ${count(wanted, voice.stitch(noun, wanted), true)} here${when}, but there ${are(found)} only ${found}; ask for ${missing} fewer here, or make ${missing} more before`;

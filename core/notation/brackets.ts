@@ -44,6 +44,9 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
     return [{ type: 'unread', from: open.from, to: open.to }];
   }
   if (c.depth >= DEEPEST) return tooDeep(c, start, close + 1);
+  const closing = c.tokens[close]!;
+  if (OPENING[open.word] !== closing.word)
+    c.fact('bracket-not-closed', open, { sign: open.word, closed: closing.word });
   const previous = c.tokens[start - 1];
   const touching =
     before.length > 0 &&

@@ -266,14 +266,14 @@ export class Cursor {
   }
 }
 
-/** Pairs brackets; a closing bracket of another sort closes nothing. */
+/** Pairs brackets: each with the nearest of its own sort, and of what is left, one that closes another sort. */
 function partners(tokens: readonly Token[]): Int32Array {
   const partner = new Int32Array(tokens.length).fill(-1);
   const open: number[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const sign = tokens[i]!.word;
     if (sign in OPENING && tokens[i]!.kind === 'sign') open.push(i);
-    else if (sign === ')' || sign === ']' || sign === '}') {
+    else if (CLOSING.has(sign)) {
       for (let k = open.length - 1; k >= 0 && k >= open.length - 8; k--) {
         if (OPENING[tokens[open[k]!]!.word] === sign) {
           partner[i] = open[k]!;
@@ -284,5 +284,25 @@ function partners(tokens: readonly Token[]): Int32Array {
       }
     }
   }
+  pairMismatched(tokens, partner);
   return partner;
 }
+
+/** "[sc in next 3 sts, inc) 6 times": what one slip of the pen closed with another sort. */
+function pairMismatched(tokens: readonly Token[], partner: Int32Array): void {
+  let waiting = -1;
+  for (let i = 0; i < tokens.length; i++) {
+    const { word, kind } = tokens[i]!;
+    const to = partner[i]!;
+    if (kind === 'sign' && word in OPENING) {
+      if (to < 0) waiting = i;
+      else i = to;
+    } else if (CLOSING.has(word) && to < 0 && waiting >= 0) {
+      partner[i] = waiting;
+      partner[waiting] = i;
+      waiting = -1;
+    }
+  }
+}
+
+const CLOSING = new Set(Object.values(OPENING));

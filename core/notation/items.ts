@@ -31,7 +31,7 @@ import {
   readSentenceOfProse,
   readSum,
 } from './prose.ts';
-import { readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
+import { lastStitch, readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
 import { readCountBehind, readOpenCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
@@ -266,6 +266,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readLoopAlone(c) ??
     readPlaceFirst(c, before) ??
     readRing(c) ??
+    readLastStitch(c, before) ??
     wrap(readSkip(c)) ??
     readAllIn(c, before) ??
     readStitches(c, before) ??
@@ -276,6 +277,15 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
 
 function wrap(item: Item | null): Item[] | null {
   return item ? [item] : null;
+}
+
+/** "…, working last st in top of tch" behind a stitch in each: the last of them, said once more with its place. */
+function readLastStitch(c: Cursor, before: readonly Item[]): Item[] | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['working', 'work', 'placing', 'making', 'with'])) return null;
+    c.eat('the');
+    return c.eatAny(['last', 'final']) ? wrap(lastStitch(c, before)) : null;
+  });
 }
 
 /** A chain, a chain ring or a yarn ring. */
@@ -312,6 +322,21 @@ function isAcross(item: Item | undefined): boolean {
 
 const JUST_MADE = /\b(?:just|last [a-z]+) (?:made|worked)$|\btop of (?:last|previous|same) [a-z]+$/iu;
 
+/** "make bobble as follows: (yo, insert hook in next st …": how the stitch is made, loop by loop, behind its name. */
+function toldBehind(c: Cursor, work: Work, start: number): Work | null {
+  return c.attempt(() => {
+    c.eatAny([',', '-']);
+    if (!c.eatAny(['as follows', 'as foll', 'thus', 'this way', 'in this way', 'like this'])) return null;
+    c.eatAny([':', ',', '-']);
+    const [made] = readSpelled(c) ?? readHeldBack(c) ?? [];
+    if (made?.type !== 'work') return null;
+    const place = work.places[0]!;
+    const said = place.kind !== 'next' || !place.implied;
+    const stitch = work.stitch.form === 'plain' ? made.stitch : { ...work.stitch, parts: made.stitch.parts };
+    return { ...work, stitch, places: said ? work.places : made.places, ...c.span(start) };
+  });
+}
+
 /** Stitches with places; a slip stitch that closes the round; a stitch into the work's own chain. */
 function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   const start = c.at;
@@ -320,6 +345,8 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   if (Array.isArray(work)) return work;
   const gathered = gatheredBehind(c, work, start);
   if (gathered) return [gathered];
+  const told = toldBehind(c, work, start);
+  if (told) return [told];
   const last = before.at(-1);
   const place = work.places[0]!;
   if (place.kind === 'last' && isAcross(last) && c.tokens.slice(start, start + 2).some(isMore)) {

@@ -85,6 +85,7 @@ const SAME: Readonly<Record<string, string>> = {
   doubles: 'double',
   trebles: 'treble',
   tch: 'tch',
+  hk: 'hook',
   ending: 'end',
   ends: 'ends',
   clusters: 'cls',

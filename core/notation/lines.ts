@@ -48,6 +48,10 @@ const SAID_OF_ROWS =
 const SIDES =
   /^(?:the )?(?:first|second|left|right|other|next)(?: [a-z]+){0,2} (?:side|front|back|shoulder|half|neck|neckline|edge|strap|sleeve)(?=\s*:)/iu;
 
+/** "Divide for sleeves", "Shape armholes", "Neck shaping": what the next rows are for, with the first of them behind it. */
+const PURPOSES =
+  /^(?:(?:divide|dividing|split|splitting|separate|separating|shape|shaping|begin|start) (?:for|the|[a-z]+)\b.*|.* (?:shaping|division|divide|split|separation))$/iu;
+
 /** How often lines are read again for names that other lines define. */
 const MOST_ROUNDS = 30;
 
@@ -372,7 +376,8 @@ export class Sorter {
   private pieceBefore(line: Range, colon: number): string | null {
     if (colon === line.from) return null;
     const words = this.words({ from: line.from, to: colon });
-    if (!/^\p{Lu}[\p{L} ]*$/u.test(words) || !PIECES.test(words.split(' ').at(-1)!)) return null;
+    if (!/^\p{Lu}[\p{L} ]*$/u.test(words)) return null;
+    if (!PIECES.test(words.split(' ').at(-1)!) && !PURPOSES.test(words)) return null;
     const rest = { from: colon + 1, to: line.to };
     return this.labelAt(rest) || isWork(readItems(this.cursor(rest))) ? words : null;
   }
@@ -413,6 +418,8 @@ export class Sorter {
     if (colon > 0) {
       // "Second side: With RS facing, …": a heading, and work on the same line.
       const rest = { from: colon + 1, to: line.to };
+      // A row above that ends without a full stop goes no further than this.
+      if (PURPOSES.test(this.words({ from: line.from, to: colon }))) this.open = false;
       this.line({ from: line.from, to: colon + 1 }, rest);
       this.line(rest, next);
       return;

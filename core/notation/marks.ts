@@ -34,7 +34,8 @@ function refers(c: Cursor, i: number): boolean {
     const first = c.tokens[i - 3]?.word ?? '';
     return isMark(c, i - 2) && REFERS.includes(first);
   }
-  return false;
+  // "between * *"
+  return isMark(c, i - 1) && c.tokens[i - 2]?.word === 'between';
 }
 
 /** ") * 6": a sign of multiplication. */

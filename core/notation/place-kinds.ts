@@ -295,7 +295,7 @@ export function readEdge(c: Cursor): Bare | null {
     // "first ch-3" at the row's edge is a space; "first turning ch" the turning chain.
     const amount = c.attempt(() => {
       const n = readAmount(c);
-      return n && !c.isAny(['- ch', 'ch sp', 'ch - sp']) ? n : null;
+      return n && !c.isAny(['- ch', 'ch sp', 'ch - sp', 'ch lp', 'ch - lp']) ? n : null;
     });
     const turning = readTurningChain(c);
     if (turning && !c.isAny(['sp', '- sp']))

@@ -31,12 +31,35 @@ import { readStop, toTheEnd } from './stops.ts';
 import type { Noun, Place, WhichOpening } from './tree.ts';
 import { readStitch } from './words.ts';
 
+/** "sts 4-6", "st 1": stitches by their number in the row below. */
+function readNumbered(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['sts', 'st'])) return null;
+    if (c.eatAny(['no', 'number', '♯'])) c.eat('.');
+    const first = readAmount(c, false);
+    if (first?.kind !== 'one' || first.value < 1) return null;
+    const last = c.attempt(() => {
+      const list = c.eatAny(['and', '&']) !== null;
+      if (!list && !c.eatAny(['-', 'to', 'through'])) return null;
+      const found = readAmount(c, false);
+      return list && (found?.kind !== 'one' || found.value !== first.value + 1) ? null : found;
+    });
+    if (!(c.done || [',', ';', '.', ')', ']', '*', 'and', 'then', 'turn'].includes(c.word()))) return null;
+    const value = last?.kind === 'one' ? last.value - first.value + 1 : 1;
+    if (value < 1) return null;
+    const amount = { kind: 'one', value, from: first.from, to: (last ?? first).to } as const;
+    return { kind: 'next', amount, nouns: [anyStitch(c)], every: 1, implied: false, numbered: first };
+  });
+}
+
 /** A place that starts with its own word (next, each, last …) or a bare noun when `bare`. */
 function readCore(c: Cursor, bare: boolean, draft: Draft): Bare | null {
   c.eat('the');
   c.eat('very');
   if (bare && c.attempt(() => c.pass('a', 'an', 'your', 'this', 'center of the', 'center of').eatAny(RINGS)))
     return { kind: 'ring' };
+  const numbered = bare ? readNumbered(c) : null;
+  if (numbered) return numbered;
   const strict =
     readSame(c) ??
     readSkipped(c) ??
@@ -216,6 +239,31 @@ const AROUND_WHAT = [
   'skipped',
 ];
 
+const OTHERS = ['in', 'in each of', 'in all of'].flatMap((to) =>
+  [
+    'the others',
+    'all the others',
+    'all others',
+    'the other sts',
+    'all the other sts',
+    'all other sts',
+    'others',
+  ].map((which) => `${to} ${which}`),
+);
+
+/** "2 sc in every 4th st, sc in all others": the stitches that lie between those. */
+function readOthers(c: Cursor): Place | null {
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eatAny(OTHERS) || c.isAny(['of'])) return null;
+    const nouns = [anyStitch(c)];
+    const stop = readStop(c) ?? toTheEnd(c);
+    if (stop.kind !== 'end') return null;
+    const draft: Draft = { loop: null, post: null, below: 0 };
+    return { kind: 'across', nouns, every: 1, stop, others: true, ...draft, ...c.span(start) };
+  });
+}
+
 /** One place at the position: with a preposition, or beginning with next, each, last … */
 export function readPlace(c: Cursor): Place | null {
   return c.attempt(() => {
@@ -225,6 +273,8 @@ export function readPlace(c: Cursor): Place | null {
       c.at++;
       return readPlaceFrom(c, start, true, {});
     }
+    const others = readOthers(c);
+    if (others) return others;
     const evenly = readEvenly(c);
     if (evenly)
       return { ...evenly, loop: null, post: null, below: 0, ...roundOpening(c, start), ...c.span(start) };
@@ -378,6 +428,8 @@ function chainsBeside(c: Cursor, places: readonly Place[]): Place | null {
 export function readPlaces(c: Cursor): Place[] | null {
   // "all in next st" gathers what stands before it: the reader of items does that.
   if (c.isAny(['all in', 'all at', 'both in'])) return null;
+  // "sc-in next st"
+  if (c.word() === '-' && !c.peek()!.gap && !c.peek(1)?.gap && c.isAny(['in', 'around'], 1)) c.at++;
   const ends = readBothEnds(c) ?? readInBetween(c);
   if (ends) return ends;
   const first = readPlace(c);

@@ -6,6 +6,7 @@ import { isAside } from './asides.ts';
 import { readChain } from './chains.ts';
 import { readCountsAs, readSaid } from './counts.ts';
 import { type Cursor, OPENING } from './cursor.ts';
+import { readLength } from './lengths.ts';
 import { isMark } from './marks.ts';
 import { readPlace } from './places.ts';
 import { readBracketCountAhead } from './row-counts.ts';
@@ -88,6 +89,8 @@ export function readSentenceOfProse(c: Cursor, before: readonly Item[]): Item[] 
     const start = c.at;
     let words = 0;
     while (!c.done) {
+      // "5 in. (13 cm) wide": the full stop and the bracket are the length's own.
+      if (readLength(c)) continue;
       const token = c.peek()!;
       if (token.word === '.' || token.word === '!') break;
       if (isMark(c, c.at) || token.word in OPENING || words > 60) return null;
@@ -187,6 +190,7 @@ export function readRemark(c: Cursor): Item[] | null {
   if (!isAside(c)) return null;
   const start = c.at;
   while (!c.done) {
+    if (readLength(c)) continue;
     const sign = c.word();
     if ([',', ';', '.'].includes(sign) && c.at > start) break;
     if (sign in OPENING && c.at > start) {

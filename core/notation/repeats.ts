@@ -7,11 +7,12 @@ import { atRowEnd } from './closing.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readItem, readItems } from './items.ts';
 import { DEEPEST, isMark, nextEvent, repeatsPlainly } from './marks.ts';
-import { readPlace } from './places.ts';
+import { one } from './numbers.ts';
+import { readPlace, readPlaces } from './places.ts';
 import { readStop } from './stops.ts';
 import { type Often, readTimes } from './times.ts';
 import type { Item, LastPass, Times, Work } from './tree.ts';
-import { readWork } from './work.ts';
+import { insideGroup, readWork } from './work.ts';
 
 /** Where a repeat ends: before the work of its "ending with", which stands on its own. */
 export function endBefore(c: Cursor, start: number, tail: readonly Item[]): number {
@@ -96,6 +97,9 @@ export function readStar(c: Cursor): Item[] {
       ...times.tail,
     ];
   }
+  // "*sc, dc* in each st across": what stands between the marks goes into one place together.
+  const places = c.attempt(() => (c.pass('all', 'both').isAny(['in', 'over']) ? readPlaces(c) : null));
+  if (places) return [{ type: 'group', items: insideGroup(items), places, ...c.span(start) }];
   const later = nextEvent(c, event.at);
   const close = c.tokens[event.at]!;
   if (!later && sign === '*') c.fact('times-missing', { from: here.from, to: close.to }, { sign });
@@ -186,7 +190,8 @@ function readClause(c: Cursor, items: readonly Item[]): Clause | null {
     if (c.word() === 's' && !c.peek()!.gap) c.at++;
     let to: string | null = null;
     c.attempt(() => {
-      if (!c.eatAny(['to', 'and', '-', '&', 'until', 'through'])) return null;
+      // "rep between * *" leaves out the "and".
+      if (!c.eatAny(['to', 'and', '-', '&', 'until', 'through']) && !isMark(c, c.at)) return null;
       c.eatAny(['the', 'next', 'last', 'second']);
       if (!isMark(c, c.at)) return null;
       to = c.word();
@@ -295,6 +300,8 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
           if (!c.isAny(['last', 'final']) || c.isAny(['last rep', 'last patt', 'final rep', 'last time']))
             return null;
           c.at++;
+          const like = said === null ? null : lastStitch(c, items);
+          if (like) return like;
           const work = readWork(c);
           if (!work || Array.isArray(work)) return null;
           const place = work.places[0]!;
@@ -356,6 +363,19 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
   );
 }
 
+/** "working last st in top of tch": the stitch that the work before it is made of, in a place of its own. */
+export function lastStitch(c: Cursor, items: readonly Item[]): Work | null {
+  const work = items.findLast((item) => item.type === 'work');
+  if (work?.type !== 'work' || work.stitch.together > 1) return null;
+  return c.attempt(() => {
+    const start = c.at;
+    if (!c.eat('st') || !c.isAny(['in', 'on', 'around', 'at'])) return null;
+    const place = readPlace(c);
+    const amount = one(c);
+    return place ? { ...work, amount, places: [place], ...c.span(start) } : null;
+  });
+}
+
 /** "ending in top of tch", "ending in last st": the stitch that ends every pass, in a place of its own the last time. */
 function endingPlace(c: Cursor, items: readonly Item[]): Work | null {
   const work = items.findLast((item) => item.type === 'work' || item.type === 'group');
@@ -407,10 +427,12 @@ export function tooDeep(c: Cursor, start: number, end: number): Item[] {
 /** "sc 5, dec, around", "sc in next 2 sts, inc in next st around": behind a plain list, how far all of it is worked. */
 function isBareEnd(c: Cursor, before: readonly Item[]): boolean {
   if (!c.isAny(['around', 'across', 'to end', 'all the way around', 'all the way across'])) return false;
-  const works = before.filter((item) => item.type === 'work' || item.type === 'skip');
+  const works = before.filter(
+    (item) => item.type === 'work' || item.type === 'skip' || item.type === 'group',
+  );
   return (
     works.length >= 2 &&
-    works.some(({ type }) => type === 'work') &&
+    works.some(({ type }) => type !== 'skip') &&
     works.every(({ places }) => places.every((place) => place.kind === 'next' || place.kind === 'same'))
   );
 }

@@ -3,7 +3,7 @@
  */
 import type { Cursor } from './cursor.ts';
 import { anyStitch, readNoun, readTurningChain } from './nouns.ts';
-import { one, readAmount } from './numbers.ts';
+import { one, readAmount, readOrdinal } from './numbers.ts';
 import type { Amount, Noun, Stop } from './tree.ts';
 
 const ACROSS = [
@@ -244,6 +244,15 @@ function readBefore(c: Cursor): Stop | null {
       const amount: Amount = { kind: 'one', value: 1, from: span.to, to: span.to };
       return { kind: 'before-last', amount, noun: { kind: 'turning-chain', ...span }, ...span };
     }
+    // "to 3rd ch-1 sp": the third from here.
+    const counted = c.attempt(() => {
+      const nth = readOrdinal(c, false);
+      const noun = nth ? readNoun(c) : null;
+      if (nth?.kind !== 'one' || nth.value < 2 || noun === null || c.is('of') || c.is('from hook'))
+        return null;
+      return noun.kind === 'stitch' || noun.kind === 'chain' ? null : { nth, noun };
+    });
+    if (counted) return { kind: 'before-next', ...counted, ...c.span(start) };
     const first = c.is('first') && c.isAny(['ch', 'sp', 'corner', 'shell', 'lp', '#', 'marked', 'v'], 1);
     if (first || c.isAny(['next', 'foll'])) c.at++;
     // "dc in each st to ch-2 sp"

@@ -90,8 +90,13 @@ export type Stop = Span &
     | { readonly kind: 'before-last'; readonly amount: Amount; readonly noun: Noun }
     /** "to marker"; `before`: "to 2 sts before marker". `centre`: "to centre st", the row's own middle. */
     | { readonly kind: 'marker'; readonly before: Amount | null; readonly centre?: true }
-    /** "to next corner", "to ch-2 sp": up to, not into, the next such thing; `before`: "to 2 sts before ch-2 sp". */
-    | { readonly kind: 'before-next'; readonly noun: Noun; readonly before?: Amount }
+    /** "to next corner", "to ch-2 sp": up to, not into, the next such thing; `before`: "to 2 sts before ch-2 sp"; `nth`: "to 3rd ch-2 sp". */
+    | {
+        readonly kind: 'before-next';
+        readonly noun: Noun;
+        readonly before?: Amount;
+        readonly nth?: Amount;
+      }
   );
 
 /** Which loop or part of the stitch below the hook goes into. */
@@ -123,13 +128,16 @@ export type Place = Span &
         readonly implied: boolean;
         /** "in corner sp": neither a number nor "next" is said, so that it may be the place the hook is at. */
         readonly bare?: true;
+        /** "in sts 4-6": the number of the first, counted from the row's own first stitch. */
+        readonly numbered?: Amount;
       }
-    /** "each st across", "around", "each st to last 3 sts". */
+    /** "each st across", "around", "each st to last 3 sts"; `others`: those that the work before leaves between. */
     | {
         readonly kind: 'across';
         readonly nouns: readonly Noun[];
         readonly every: number;
         readonly stop: Stop;
+        readonly others?: true;
       }
     /** "same st", "same sp", "same st as join", "base of ch": where the last work, or the join, went. */
     | { readonly kind: 'same' }

@@ -127,6 +127,8 @@ export function readWork(c: Cursor): Work | Item[] | null {
       before = readAmount(c);
       if (!before) return null;
       if (c.word() === 'x' && !c.lexicon.names.has('x')) c.at++;
+      // "3-sc in next st"
+      if (c.word() === '-' && !c.peek()!.gap) eatDash(c);
       c.eatAny(['more', 'extra', 'additional', 'rows of']);
       loop ??= c.attempt(() => readLoop(c));
       stitch = readStitch(c);

@@ -19,6 +19,7 @@ import { flat } from './cases/flat.ts';
 import { foundations } from './cases/foundations.ts';
 import { garments } from './cases/garments.ts';
 import { gathers } from './cases/gathers.ts';
+import { gleanings } from './cases/gleanings.ts';
 import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
@@ -124,5 +125,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   wearables,
   studies,
   accessories,
+  gleanings,
   wrong,
 };
