@@ -38,6 +38,13 @@ function atEnds(item: Item | undefined): item is Work | Skip {
   );
 }
 
+/** "sc2tog at beg of row": begun in the first stitch, it takes the next as well. */
+function gathersFirst(ends: Work): boolean {
+  const [first, last] = ends.places;
+  if (first?.kind !== 'first' || last !== undefined || first.amount.kind !== 'one') return false;
+  return first.amount.value === 1 && takes(ends) > 1 && ends.legs === undefined;
+}
+
 /** Does it change the count, so that it cannot be one more of what goes across? */
 function changes(item: Work | Skip): boolean {
   if (item.type === 'skip') return true;
@@ -111,6 +118,8 @@ export function endsInOrder(items: readonly Item[]): readonly Item[] {
     } else if (atEnds(item) && item.places.length === 2 && wholeWay(next)) {
       out.push(...about(next, item));
       i++;
+    } else if (atEnds(item) && item.type === 'work' && gathersFirst(item)) {
+      out.push(...about(item, item).slice(0, 1));
     } else if (
       atEnds(item) &&
       item.type === 'work' &&

@@ -139,6 +139,8 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
   const stop = stopOf(item);
   if (item.type === 'work' || item.type === 'group') p.enter(item.places[0]?.part);
   if (item.type === 'choice') reportUnmet(p, item.works);
+  // "Sc in each ch to last ch" of a border: where its last lies shows only once the chain is there.
+  if (stop?.kind === 'before-last' && stop.noun.kind === 'chain') p.layFoundation();
   const body = item.type === 'repeat' || item.type === 'again' ? repeatedSteps(item.items) : null;
   const pass = (): boolean =>
     body === null ? workOnce(p, item as Work | Group | Choice) : run(p, body, 0, false);

@@ -28,6 +28,9 @@ function isRemark(c: Cursor, close: number, touching: boolean): boolean {
     )
   )
     return true;
+  // "(dec row)" behind a label says what the row is.
+  const rows = ['row', 'rnd', 'rows', 'rnds'].includes(c.tokens[close - 1]!.word);
+  if (rows && words <= 3 && c.tokens.slice(first, close).every((token) => token.kind === 'word')) return true;
   return ['see', 'rs', 'ws', 'note', 'optional', 'now', 'you', 'this', 'if', 'right', 'wrong'].includes(
     c.tokens[first]!.word,
   );
@@ -47,6 +50,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   const closing = c.tokens[close]!;
   if (OPENING[open.word] !== closing.word)
     c.fact('bracket-not-closed', open, { sign: open.word, closed: closing.word });
+  const end = pastStray(c, close);
   const previous = c.tokens[start - 1];
   const touching =
     before.length > 0 &&
@@ -94,7 +98,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
     c.said.push(said);
     return [{ type: 'aside', ...c.span(start) }];
   }
-  const worksAfter = worksBehind(c, close);
+  const worksAfter = worksBehind(c, end);
   if (!worksAfter) {
     const count = readBracketCount(c);
     if (count) {
@@ -107,7 +111,7 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   const counted = c.counts.length;
   c.at = start + 1;
   const items = readInside(c, close);
-  c.at = close + 1;
+  c.at = end + 1;
   if (!worksAfter) {
     const works = items.filter((item) => item.type !== 'unread' && item.type !== 'aside').length;
     const unread = items.some((item) => item.type === 'unread');
@@ -123,8 +127,9 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   }
   let result: Item[] = items;
   const often = c.attempt(() => {
-    c.eatAny([',', ';']);
+    eatSeparator(c);
     const rep = c.eatAny(['rep', 'work']) !== null;
+    if (rep) eatBracketNamed(c);
     c.eatAny([',', 'this', 'these', 'all', 'alternately', 'by turns', 'in turn']);
     const at = c.at;
     const stop = readStop(c);
@@ -190,6 +195,15 @@ export function readBracket(c: Cursor, before: readonly Item[]): Item[] {
   return [{ type: 'repeat', items: [group], mark: 'bracket', times: again, last: null, ...c.span(start) }];
 }
 
+/** "(…)) 4 times": one of the two is too many, and what stands behind is said of the bracket. Answers the last of them. */
+function pastStray(c: Cursor, close: number): number {
+  const stray = c.tokens[close + 1];
+  const doubled = close + 1 < c.end && stray?.word === c.tokens[close]!.word && c.partner[close + 1] === -1;
+  if (!doubled || !worksBehind(c, close + 1)) return close;
+  c.fact('bracket-not-opened', stray, { sign: stray.word });
+  return close + 1;
+}
+
 /** "Ch 4, (2 dc, ch 2, 3 dc) in first ch": the chain made first lies farthest from the hook. */
 function onChainMade(before: readonly Item[], places: readonly Place[]): readonly Place[] {
   const chain = before.findLast((item) => item.type !== 'aside');
@@ -201,14 +215,47 @@ function onChainMade(before: readonly Item[], places: readonly Place[]): readonl
   return [{ kind: 'from-hook', nth: chain.amount, counts: chain.counts, loop, post, below, from, to }];
 }
 
+/** A comma, or a dash with "repeat" behind it. */
+function eatSeparator(c: Cursor): boolean {
+  if (c.word() === '-' && !c.isAny(['rep', 'work'], 1)) return false;
+  return c.eatAny([',', ';', '-']) !== null;
+}
+
+/** "repeat { } to last st", "rep from [ to ] across", "rep between brackets": the bracket, by its signs. */
+function eatBracketNamed(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      if (c.eatAny(BRACKETS_NAMED)) return true;
+      c.eatAny(['from', 'between', 'instructions in', 'section in']);
+      if (!(c.word() in OPENING)) return null;
+      const close = c.partner[c.at]!;
+      const inside = close - c.at - 1;
+      if (close < 0 || close >= c.end || inside > 1) return null;
+      if (inside === 1 && !['to', 'and', '-', '…', '...'].includes(c.word(1))) return null;
+      c.at = close + 1;
+      return true;
+    }) ?? false
+  );
+}
+
+const BRACKETS_NAMED = ['between', 'in', 'inside', 'within', 'instructions in', 'what is in'].flatMap(
+  (where) =>
+    ['brackets', 'the brackets', 'parentheses', 'the parentheses', 'braces'].map(
+      (signs) => `${where} ${signs}`,
+    ),
+);
+
 /** True when a place or a number of times follows the closing bracket. */
 function worksBehind(c: Cursor, close: number): boolean {
   const at = c.at;
   const facts = c.facts.length;
   c.at = close + 1;
   let ahead = 0;
-  const comma = c.isAny([',', ';']);
-  if (comma) ahead++;
+  const comma = eatSeparator(c);
+  if (comma) {
+    c.at--;
+    ahead++;
+  }
   let found = false;
   if (c.isAny(['in', 'all in', 'both in', 'each in', 'worked in'], ahead) && !comma) found = true;
   else if (c.isAny(['all in'], ahead)) found = true;
@@ -233,8 +280,9 @@ function worksBehind(c: Cursor, close: number): boolean {
   else {
     c.at += ahead;
     c.eatAny(['alternately', 'by turns', 'in turn']);
-    const rep = c.eatAny(['rep from', 'rep']);
-    if (rep !== 'rep from') {
+    const rep = c.eatAny(['rep', 'work']);
+    const named = rep !== null && eatBracketNamed(c);
+    if (named || !c.is('from')) {
       const stop = readStop(c);
       if (stop) found = true;
       else found = readTimes(c, !comma) !== null;

@@ -83,7 +83,13 @@ function readOutro(c: Cursor): void {
     while (PART.has(c.word())) c.at++;
     return c.at > at && (c.done || c.peek()!.kind === 'sign') ? true : null;
   });
-  const said = c.eatAny(OUTRO);
+  // "after last row", "at the end of this rnd"
+  const when = c.attempt(() => {
+    if (!c.eatAny(['after', 'at the end of', 'at end of', 'by the end of', 'by end of', 'on'])) return null;
+    if (!c.eatAny(['the last', 'the final', 'last', 'final', 'this', 'the', 'each'])) return null;
+    return c.eatAny(['rows', 'row', 'rnds', 'rnd', 'rep', 'inc', 'dec']);
+  });
+  const said = when === null ? c.eatAny(OUTRO) : null;
   if (said === 'at end of row' || said === 'at end of rnd') {
     c.attempt(() => (c.peek()?.kind === 'number' && readAmount(c, false) ? true : null));
   }

@@ -38,7 +38,7 @@ const PIECES =
 
 /** "Join short ends with sl st to form a tube.", "Sew side seams.": how worked pieces are put together. */
 const MAKING_UP =
-  /^(?:sew|seam|stitch|join|whip ?stitch|slip ?stitch|graft) (?:(?:the|both|two|short|long|side|top|shoulder|open|cast-on|first|last|and|of|row) ){0,4}(?:ends?|edges?|sides?|seams?|panels?|pieces?|shoulders?|rows) (?:together|with|to|using|and)\b/iu;
+  /^(?:sew|seam|stitch|join|whip ?stitch|slip ?stitch|sl\.? ?st|ss|graft) (?:(?:the|both|two|short|long|side|top|shoulder|open|cast-on|first|last|and|of|row) ){0,4}(?:ends?|edges?|sides?|seams?|panels?|pieces?|shoulders?|rows?) (?:together|with|to|using|and)\b/iu;
 
 /** "2nd row forms dc fabric.", "Rows 2 and 3 form the pattern.": what rows that are there come to. */
 const SAID_OF_ROWS =

@@ -265,7 +265,9 @@ function beginsWork(c: Cursor): boolean {
     return false;
   const at = c.at;
   const facts = c.facts.length;
-  const chain = c.peek()!.word === 'ch' && c.peek(1)?.kind === 'number' ? readChain(c) : null;
+  const begins = c.isAny(['ch #', 'make #', 'make a ch', 'work #', 'make ch']);
+  const chain = begins ? readChain(c.pass('make a', 'make', 'work')) : null;
+  if (chain === null) c.at = at;
   const skip = !chain && c.is('sk #') ? readSkip(c) : null;
   const work = chain || skip ? null : readWork(c);
   c.at = at;

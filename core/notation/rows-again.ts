@@ -292,6 +292,15 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   return list;
 }
 
+/** "Repeat for 8 more rows", "rep until piece measures 20 cm": which row is not said, and so the last. */
+function lastRowAgain(c: Cursor, start: number): RowsAgain[] | null {
+  if (!c.isAny(['for', 'until'])) return null;
+  const rows: RowsRef = { kind: 'last', amount: one(c), round: false, ...c.here() };
+  const list = again(c, start, rows, false);
+  const [{ times, until, inAll }] = list as [RowsAgain];
+  return times || until || inAll ? list : null;
+}
+
 function less(amount: Amount, by: number): Amount {
   if (amount.kind === 'one') return { ...amount, value: Math.max(0, amount.value - by) };
   if (amount.kind === 'sizes') {
@@ -397,10 +406,11 @@ export function readRowsAgain(c: Cursor): RowsAgain[] | null {
     c.eat('patt');
     const early = c.attempt(() => {
       const often = readTimes(c);
-      return often ?? null;
+      // "for 8 more rows" says how many rows, not how often.
+      return often && !c.isAny(ROW) ? often : null;
     });
     const rows = readRowsRef(c);
-    if (!rows) return null;
+    if (!rows) return early ? null : lastRowAgain(c, start);
     const list = again(c, start, rows, !early);
     if (!early) return list;
     const [first, ...rest] = list;

@@ -65,7 +65,7 @@ function readTurn(c: Cursor): Item[] | null {
 /** The closing stitch and place behind "join": "with sl st in first sc", "to top of beg ch-3". */
 function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null } {
   const stitch = c.attempt(() => {
-    c.eatAny(['with', 'by', 'using']);
+    c.eatAny(['with', 'by', 'using', 'w']);
     c.eatAny(['working']);
     c.eatAny(['a', 'an', '#']);
     return readStitch(c);

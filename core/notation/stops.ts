@@ -184,8 +184,8 @@ function readBefore(c: Cursor): Stop | null {
     }
     if (c.attempt(() => (c.pass('the') && readCentre(c) ? true : null)))
       return { kind: 'marker', before: null, centre: true, ...c.span(start) };
-    c.eat('you reach');
-    c.eat('there are');
+    c.eatAny(['you reach', 'you have', 'you come to']);
+    c.eatAny(['there are', 'there is']);
     c.eat('only');
     c.eat('the');
     if (c.eat('last')) {

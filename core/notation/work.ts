@@ -16,6 +16,7 @@ import { readStitch } from './words.ts';
 const LAYERS = [
   'through both layers',
   'through both thicknesses',
+  'through both sides',
   'through all layers',
   'in both layers',
   'in both thicknesses',

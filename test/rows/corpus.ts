@@ -24,6 +24,7 @@ import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
 import { hollows } from './cases/hollows.ts';
+import { jottings } from './cases/jottings.ts';
 import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
 import { mesh } from './cases/mesh.ts';
@@ -126,5 +127,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   studies,
   accessories,
   gleanings,
+  jottings,
   wrong,
 };

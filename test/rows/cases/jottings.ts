@@ -1,0 +1,162 @@
+/**
+ * Written rows: jottings as makers put them down for themselves: repeats that name their bracket by its signs, rows
+ * repeated without saying which, remarks in brackets behind a label. Must not repeat a passage of another case file.
+ */
+import { sc, uk, ukDc, us } from '../swatch.ts';
+import type { RowCase } from '../types.ts';
+
+export const jottings: readonly RowCase[] = [
+  // Repeats by their bracket
+  us(
+    'a dash before the repeat of a bracket',
+    // 1 + 9 * 3 + 2
+    [
+      ...sc(30),
+      'Row 2: Ch 1; 1 sc in first st; (skip next st, 4 sc in next st, skip next st) - repeat to last 2 sts; 1 sc in each of last 2 sts. Turn. (39 sc)',
+    ],
+    [31, 30, 39],
+  ),
+  us(
+    'a repeat that names its bracket by its signs',
+    [
+      ...sc(30),
+      'Row 2: ch1, sc in 1st st, {dc in next st, sc in next st} repeat { } to last st, sc in last st, turn. (30 sts)',
+    ],
+    [31, 30, 30],
+  ),
+  us(
+    'a repeat from one sign to the other',
+    [...sc(20), 'Row 2: Ch 1, [sc in next 3 sts, 2 sc in next st], rep from [ to ] across, turn. (25 sc)'],
+    [21, 20, 25],
+  ),
+  us(
+    'a repeat by its signs that does not fit',
+    [...sc(22), 'Row 2: Ch 1, [sc in next 3 sts, 2 sc in next st] repeat [ ] across, turn.'],
+    [23, 22, null],
+    {
+      findings: [
+        { row: 2, code: 'repeat-does-not-fit', words: 'repeat [ ] across', saying: ['22', '20', '24'] },
+      ],
+    },
+  ),
+  us(
+    'until one is left, in the words of talk',
+    // 2 + 9 * 3 + 1
+    [
+      ...sc(30),
+      'Row 2: Ch 3 (counts as dc), dc in next st, *ch 1, skip 1 st, 1 dc in each of next 2 sts; repeat from * until you have 1 st left, dc in last st, turn. (21 dc, 9 ch-1 sps)',
+    ],
+    [31, 30, 21],
+  ),
+  us(
+    'one bracket too many before the number',
+    [...sc(20), 'Row 2: Ch 1, (sc in next 3 sts, dc in next 2 sts)) 4 times, turn. (20 sts)'],
+    [21, 20, 20],
+    { clean: false, findings: [{ row: 2, code: 'bracket-not-opened', words: ')', severity: 'warning' }] },
+  ),
+
+  // Rows again
+  us(
+    'repeat for more rows, which row unsaid',
+    [
+      ...sc(30),
+      'Row 2: Sc 1 in each st, ch 1, turn. Repeat for 8 more rows.',
+      'Row 11: 2 sc in each st across. (60 sc)',
+    ],
+    { final: 60 },
+  ),
+  us(
+    'repeat until there are so many rows',
+    [
+      ...sc(30),
+      'Row 2: Sc 1 in each st, ch 1, turn.',
+      'Repeat until you have 10 rows total.',
+      'Row 11: Sc in each st across. (30 sc)',
+    ],
+    { final: 30 },
+  ),
+
+  // Remarks
+  us(
+    'a count after the last row',
+    // 40 - 4 * 2
+    [...sc(40), 'Rows 2-5: Ch 1, sc2tog, sc across to last 2 sts, sc2tog, turn. (32 sc after last row)'],
+    [41, 40, 32],
+  ),
+  us(
+    'a wrong count at the end of the row',
+    [
+      ...sc(40),
+      'Rows 2-5: Ch 1, sc2tog, sc across to last 2 sts, sc2tog, turn. (34 sc at the end of this row)',
+    ],
+    [41, 40, 32],
+    { findings: [{ row: 2, code: 'stated-count-wrong', words: '34 sc', saying: ['34', '32'] }] },
+  ),
+  uk(
+    'what the row is, in brackets behind the label',
+    // 1 + 6 * 5 = 31
+    [
+      ...ukDc(31),
+      'Next row: (dec row) 1ch, 1dc in first st, [dc2tog, 1dc in each of next 3 sts] 6 times, turn. 25 sts.',
+    ],
+    [32, 31, 25],
+  ),
+  uk(
+    'a hook and a chain without a comma, in sizes',
+    [
+      'Using 4mm hook make 74[80:86]ch.',
+      'Foundation row: (RS) 1tr in 4th ch from hook, 1tr in each ch to end. 72[78:84]tr.',
+    ],
+    [
+      [74, 80, 86],
+      [72, 78, 84],
+    ],
+  ),
+  us(
+    'rows seamed into a tube between two parts',
+    [
+      'Ch 10.',
+      'Row 1: Sc in 2nd ch from hook and each rem ch, turn. (9)',
+      'Row 2: Ch 1, sl st in BLO across, turn. (9)',
+      'Rows 3-28: Repeat Row 2.',
+      'Sl st first and last row together to form a tube.',
+      'Hand',
+      'Rnd 1: Ch 1, work 28 sc evenly around edge of cuff. Join. (28 sc)',
+    ],
+    { final: 28 },
+  ),
+  us(
+    'a tube closed through both sides',
+    [
+      'Rnd 1: 5 sc in mr (5 sts)',
+      'Rnd 2: 2 sc in next, 1 sc in next, 2 sc in next, 1 sc in next, 2 sc in last (8 sts)',
+      'Rnd 3 - 9: 1 sc in each st around (8 sts)',
+      'Fold flat and sc through both sides across. (4 sts)',
+    ],
+    { final: 4 },
+  ),
+  us(
+    'decreases at the beginning and at the end of the row, apart',
+    [...sc(30), 'Row 2: Ch 1, sc2tog at beg of row, sc across, sc2tog at end of row, turn. (28)'],
+    [31, 30, 28],
+  ),
+  us(
+    'joined w a slip stitch',
+    [
+      'Ch 60, join with sl st in first ch to form a ring.',
+      'Rnd 1: Ch 2 (does not count as a st), dc in each ch around, sl st in first dc to join.',
+      'Rnds 2-4: Ch 2 (does not count as a st), (fpdc around next st, bpdc around next st) around, join w sl st to 1st fpdc. [60]',
+    ],
+    { final: 60 },
+  ),
+  us(
+    'a border whose foundation is worked to its last chain',
+    // (3 + 8) * 4
+    [
+      ...sc(10),
+      'Rows 2-10: Ch 1, sc in each st across, turn.',
+      'Border: Ch 1, 3 sc in first st, sc in each st to last st, 3 sc in last st, work 8 sc evenly down side edge, 3 sc in first ch of foundation, sc in each ch to last ch of foundation, 3 sc in last ch, work 8 sc evenly up other side; join with sl st in first sc. (44 sc)',
+    ],
+    { final: 44 },
+  ),
+];
