@@ -6,6 +6,7 @@
 import type { Again, Group, Item, Noun, Place, Repeat, Skip, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
+import { isUnit, opensUnit } from './kinds.ts';
 import { missing, stopAhead } from './places.ts';
 import type { Moment, Progress } from './progress.ts';
 import { type Choice, repeatedSteps, type Step, steps, without } from './steps.ts';
@@ -417,6 +418,9 @@ function lastIndexes(p: Progress, stop: Extract<Stop, { kind: 'before-last' }>):
   const n = p.amount(stop.amount) ?? 0;
   const indexes: number[] = [];
   for (let i = p.seek([stop.noun]); i >= 0; i = p.seek([stop.noun], i + 1)) indexes.push(i);
+  // "To last shell" of shells that the row below makes without naming them.
+  if (indexes.length === 0 && stop.noun.kind === 'named' && isUnit(stop.noun.stitch))
+    for (let i = p.pos; i < p.below.length; i++) if (opensUnit(p.below[i]!, p.meeting)) indexes.push(i);
   if (stop.noun.kind === 'turning-chain' && indexes.length > 0)
     return beforeTurning(p, n, indexes[0]!, indexes.at(-1)!);
   const size = p.below.length;

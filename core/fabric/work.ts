@@ -237,6 +237,12 @@ function markAt(p: Progress, item: Marker): void {
     if (site.kind === 'stitch') made.push(i);
   });
   let marked = false;
+  const noun = place?.kind === 'next' || place?.kind === 'across' ? place.nouns[0] : undefined;
+  const space = noun?.kind === 'space' ? p.made.findLastIndex((site) => site.kind === 'space') : -1;
+  if (space >= 0) {
+    p.mark(space);
+    marked = true;
+  }
   for (const nth of named) {
     const at = made[(p.amount(nth) ?? 0) - 1];
     if (at === undefined) continue;

@@ -31,6 +31,9 @@ function isRemark(c: Cursor, close: number, touching: boolean): boolean {
   // "(dec row)" behind a label says what the row is.
   const rows = ['row', 'rnd', 'rows', 'rnds'].includes(c.tokens[close - 1]!.word);
   if (rows && words <= 3 && c.tokens.slice(first, close).every((token) => token.kind === 'word')) return true;
+  // "(centre of shell)" behind a place.
+  if (touching && c.isAny(['center of', 'middle of', 'top of', 'base of', 'corner of'], 1) && words < 6)
+    return true;
   return ['see', 'rs', 'ws', 'note', 'optional', 'now', 'you', 'this', 'if', 'right', 'wrong'].includes(
     c.tokens[first]!.word,
   );

@@ -43,7 +43,11 @@ export function readLength(c: Cursor, second = false): Length | null {
       c.at++;
       let sum = token.value;
       const fraction = c.peek();
-      if (fraction?.kind === 'number' && fraction.value < 1) {
+      if (c.word() === '/' && c.peek(1)?.kind === 'number' && c.peek(1)!.value > sum) {
+        // "1/2 in"
+        sum /= c.peek(1)!.value;
+        c.at += 2;
+      } else if (fraction?.kind === 'number' && fraction.value < 1) {
         sum += fraction.value;
         c.at++;
       } else if (

@@ -152,12 +152,24 @@ const POST = [
 
 const BELOW_WHAT = ['next', 'the next', 'each', 'same', 'last', 'first', 'every'];
 
+/** "third loop (behind the st) of each st": where that loop lies. */
+function eatWhichLoop(c: Cursor): void {
+  c.attempt(() => {
+    const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+    if (close < 0 || close >= c.end - 1 || c.tokens[close + 1]!.word !== 'of') return null;
+    if (!c.tokens.slice(c.at + 1, close).every(({ kind }) => kind === 'word')) return null;
+    c.at = close + 1;
+    return true;
+  });
+}
+
 /** One place with what stands before and behind it; `bare` when a preposition stood before. */
 function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<Draft>): Place | null {
   const draft: Draft = { loop: null, post: null, below: 0, ...preset };
   const loop = c.attempt(() => {
     const found = readLoop(c);
     if (!found) return null;
+    eatWhichLoop(c);
     c.eatAny(['of the', 'of', 'in']);
     return found;
   });

@@ -34,8 +34,12 @@ export function readRowsRef(c: Cursor): RowsRef | null {
         numbers.push(number);
         if (!c.eatAny([', and', ',', 'and', '&'])) break;
       }
-      const word = numbers.length > 0 ? c.eatAny(ROW) : null;
-      return word ? { numbers, word } : null;
+      if (numbers.length === 0) return null;
+      const word = c.eatAny(ROW);
+      if (word) return { numbers, word };
+      // "3rd row: As 2nd."
+      const bare = c.tokens[start - 1]?.word === 'as' && (c.done || c.word() === '.');
+      return bare ? { numbers, word: c.round ? 'rnd' : 'row' } : null;
     });
     if (nth) return refOf(c, start, nth.numbers, isRound(nth.word));
     const titled = readTitle(c);

@@ -65,6 +65,8 @@ export function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | nul
     return assumed(c, start, amount, { kind: 'ring', loop: null, post: null, below: 0, ...c.span(start) });
   });
   if (ring) return [ring];
+  const alone = before.length === 0 ? readNumberAlone(c) : null;
+  if (alone) return [alone];
   if (c.peek()!.kind !== 'number' || !shortRow(c)) return null;
   const previous = c.tokens[c.at - 1]?.word ?? ':';
   if (![':', ',', '(', '[', '*', '.'].includes(previous) || (before.length === 0 && previous === '.'))
@@ -74,6 +76,17 @@ export function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | nul
     const amount = readAmount(c, false);
     if (!amount || ![',', ')', ']', '*'].includes(c.word())) return null;
     return [assumed(c, start, amount, impliedPlace(c, amount))];
+  });
+}
+
+/** "Rnds 5-9: 32": nothing but a number, so many stitches as they come. */
+function readNumberAlone(c: Cursor): Work | null {
+  if (c.peek()!.kind !== 'number' || c.tokens[c.at - 1]?.word !== ':') return null;
+  return c.attempt(() => {
+    const start = c.at;
+    const amount = readAmount(c, false);
+    if (amount === null || !(c.done || (c.word() === '.' && c.at + 1 === c.end))) return null;
+    return assumed(c, start, amount, impliedPlace(c, amount));
   });
 }
 

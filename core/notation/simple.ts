@@ -282,7 +282,7 @@ function readMarker(c: Cursor): Item[] | null {
     const place = c.attempt(() => {
       c.eatAny(['in', 'on', 'at', 'to', 'through']);
       c.eatAny(['the', 'this', 'that']);
-      const found = readPlace(c);
+      const found = readPlace(c) ?? readMarkedSpace(c);
       if (found) return found.kind === 'evenly' || found.kind === 'across' ? null : found;
       return null;
     });
@@ -334,6 +334,14 @@ function readMarker(c: Cursor): Item[] | null {
     });
     const more = also.length > 0 ? { also } : {};
     return [{ type: 'marker', action, place, ...more, ...c.span(start) }];
+  });
+}
+
+/** "placing marker in ch-2 sp": the space just made, with neither "next" nor "last". */
+function readMarkedSpace(c: Cursor): Place | null {
+  return c.attempt(() => {
+    const place = c.isAny(['ch', 'corner', '#']) ? readBarePlace(c) : null;
+    return place?.kind === 'next' && place.nouns.every(({ kind }) => kind === 'space') ? place : null;
   });
 }
 

@@ -133,6 +133,7 @@ const PREFIXES: readonly (readonly [string, Partial<Pick<Found, 'post' | 'form'>
   ['chainless beg', { form: 'standing' }],
   ['chainless', { form: 'standing' }],
   ['modified', {}],
+  ['herringbone', {}],
   ['regular', {}],
 ];
 

@@ -159,4 +159,90 @@ export const jottings: readonly RowCase[] = [
     ],
     { final: 44 },
   ),
+
+  // Where a loop, a centre or a marker lies
+  us(
+    'where the third loop lies, in brackets',
+    [...sc(20), 'Row 2: Ch 1, hdc in third loop (behind the st) of each st across, turn. 20 hdc'],
+    [21, 20, 20],
+  ),
+  uk(
+    'the centre of a shell, in brackets and in words, to the last shell',
+    // 3 + 3 * 6 + 1 + 3
+    [
+      ...ukDc(25),
+      'Row 2: 1ch, 1dc in first dc, *miss 2dc, 5tr in next dc, miss 2dc, 1dc in next dc; rep from * to end. (4 shells)',
+      'Row 3: 3ch (counts as 1tr), 2tr in first dc, *miss 2tr, 1dc in next tr (centre of shell), miss 2tr, 5tr in next dc; rep from * to last shell, 1dc in centre tr of last shell, 3tr in last dc. (25 sts)',
+    ],
+    [26, 25, 25, 25],
+  ),
+  us(
+    'a marker in the space just made',
+    // 10 + 2 + 10; 11 + 2 + 11
+    [
+      ...sc(21),
+      'Row 2: Ch 1, sc in next 10 sts, (sc, ch 2, sc) in next st, placing marker in ch-2 sp, sc in next 10 sts. Turn. 22 sts',
+      'Row 3: Ch 1, sc to marked sp, (sc, ch 2, sc) in marked sp moving marker up, sc to end. Turn. 24 sts',
+    ],
+    [22, 21, 22, 24],
+    { spaces: [0, 0, 1, 1] },
+  ),
+
+  // What the hands do besides
+  us(
+    'stitches pushed to the right side',
+    [
+      ...sc(21),
+      'Row 2 (WS): Ch 1, sc in first st, *tr in next st, sc in next st; rep from * across, pushing tr sts to RS of work. Turn. 21 sts',
+    ],
+    [22, 21, 21],
+  ),
+  us(
+    'loops drawn up to a fraction of an inch',
+    [...sc(21), 'Row 2: Ch 1, sc in each st across, drawing up each loop to 1/2" (1.5 cm). Turn. 21 sts'],
+    [22, 21, 21],
+  ),
+  us(
+    'beads slid up on the way',
+    [
+      ...sc(21),
+      'Row 2: Ch 1, *slide bead up to hook, sc in next st, sc in next 2 sts; rep from * across. Turn. (21 sc)',
+    ],
+    [22, 21, 21],
+  ),
+  us(
+    'herringbone',
+    [...sc(20), 'Row 2: Ch 2 (does not count as st), herringbone hdc in each st across, turn. (20 hdc)'],
+    [21, 20, 20],
+  ),
+
+  // Short forms of rows
+  us(
+    'rounds that are a number alone',
+    [
+      'Rnd 1: MR 8',
+      'Rnd 2: inc x8 (16)',
+      'Rnd 3: (1, inc) x8 (24)',
+      'Rnd 4-7: 24',
+      'Rnd 8: (2, dec) x6 (18)',
+    ],
+    [8, 16, 24, 24, 18],
+  ),
+  us(
+    'a number alone that is one too many',
+    ['Rnd 1: MR 8', 'Rnd 2: inc x8 (16)', 'Rnd 3: 17'],
+    [8, 16, null],
+    { findings: [{ row: 2, code: 'place-does-not-exist', words: '17', saying: ['17', '16'] }] },
+  ),
+  uk(
+    'as another row, by its number alone',
+    [
+      'Make 27ch.',
+      '1st row: 1tr in 4th ch from hook, 1tr in each ch to end, turn. [25 tr]',
+      '2nd row: 3ch, miss 1st tr, 1tr in each tr to end, 1tr in top of turning ch.',
+      '3rd row: As 2nd.',
+      'Rep 2nd row 6 times more. [25 tr]',
+    ],
+    { final: 25 },
+  ),
 ];
