@@ -245,7 +245,10 @@ export function attemptRow(
   // What a row further down has to offer is nobody's debt: others have worked over it.
   p.leaves = p.unowed = earlier !== null;
   p.tube = !bare && (below.form === 'joined' || below.form === 'spiral');
-  p.rest = !round && !goesBack && !below.fastened ? below.rest : null;
+  // What a short row left lies ahead of the row that comes back to it, not of the one that goes back from it.
+  const ahead = turned ? !below.restAhead : below.restAhead;
+  const closes = !round || below.form === 'flat';
+  p.rest = closes && !goesBack && !below.fastened && ahead ? below.rest : null;
   p.turningApart = p.meeting.backwards && worksTurningChain(items.slice(i));
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);

@@ -8,6 +8,7 @@ import type { EarlierRow, Env, Figures } from './env.ts';
 import { type Fabric, type Opening, sameFabric, type Tally, tally } from './fabric.ts';
 import { overOpening } from './openings.ts';
 import { workRow } from './row.ts';
+import { rowsWithin } from './turns.ts';
 import { partsNamed, rowsNamed, unnamed, usesEdge } from './whole-rows.ts';
 import { isWrong, type Worked, workedAgain } from './worked.ts';
 
@@ -207,6 +208,27 @@ export class Course {
 
   /** Works one row once. `span` moves its facts, for a row worked again at other words. */
   once(written: Written, only: readonly number[] | null, numbered: boolean, span: Span | null): Worked {
+    const rows = rowsWithin(written.row);
+    if (rows.length === 1) return this.single(written, only, numbered, span);
+    // It turns on its way: the rows it is worked in go by its one number, which is that of the last.
+    const { figures, again } = written;
+    const facts: Fact[] = [];
+    let worked: Worked | null = null;
+    for (const row of rows) {
+      const own: Written = again ? { row, figures, again } : { row, figures };
+      worked = this.single(own, only, numbered && row === rows.at(-1), span);
+      facts.push(...worked.facts);
+    }
+    if (numbered) this.byNumber.set(this.number, written);
+    return { ...worked!, facts };
+  }
+
+  private single(
+    written: Written,
+    only: readonly number[] | null,
+    numbered: boolean,
+    span: Span | null,
+  ): Worked {
     const earlier = this.earlier(written.row, numbered);
     const parts = this.parts(written.row);
     const lean =

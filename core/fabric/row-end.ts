@@ -165,11 +165,17 @@ export function finish(
     p.pending = 0;
   } else p.closeSpace();
   const joined = join !== undefined;
-  const tookRest = p.rest === null && below.rest !== null && !p.round && !wentBack && !below.fastened;
-  const rest =
-    p.leaves && !p.unowed && !p.round && !p.misfit ? [...p.below.slice(p.pos), ...p.outside] : null;
   // Of two short rows that go the same way, what the first left lies behind what the second leaves.
   const ahead = turnedBefore ? !below.restAhead : below.restAhead;
+  const tookRest =
+    ahead &&
+    p.rest === null &&
+    below.rest !== null &&
+    (!p.round || below.form === 'flat') &&
+    !wentBack &&
+    !below.fastened;
+  const rest =
+    p.leaves && !p.unowed && !p.round && !p.misfit ? [...p.below.slice(p.pos), ...p.outside] : null;
   const left = rest?.some((site) => p.owed(site)) === true;
   const behind = wentBack || tookRest ? null : waiting(below, p);
   const waits = !left ? behind : ahead && behind !== null ? [...rest!, ...behind] : rest;

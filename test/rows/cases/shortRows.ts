@@ -253,4 +253,50 @@ export const shortRows: readonly RowCase[] = [
       [32, 34],
     ],
   },
+  {
+    name: 'turned twice on the way, in one row',
+    terms: 'us',
+    // 5 of the second turn and the 15 that the first left
+    text: lines(
+      ...usSc(20),
+      'Row 2: Ch 1, sc in first 5 sts, turn, ch 1, sc in 5 sts, turn, ch 1, sc in next 5 sts, sc in rem 15 sts, turn. (20 sc)',
+      'Row 3: Ch 1, dc in each st across, turn. (20 dc)',
+    ),
+    counts: [21, 20, 20, 20],
+  },
+  {
+    name: 'turned on the way, with one stitch more than there is',
+    terms: 'us',
+    text: lines(
+      ...usSc(20),
+      'Row 2: Ch 1, sc in first 5 sts, turn, ch 1, sc in 6 sts, turn, ch 1, sc in next 5 sts, sc in rem 15 sts, turn. (20 sc)',
+    ),
+    counts: [21, 20, null],
+    findings: [{ row: 2, code: 'place-does-not-exist', words: '6 sts', saying: ['6', '5'] }],
+  },
+  {
+    name: 'the row back from a short row has no more than that',
+    terms: 'uk',
+    text: lines(
+      ...ukDc(18),
+      'Row 2: 1 ch, 1 dc in each of first 7 dc, turn, leaving rem sts unworked. (7 dc)',
+      'Row 3: 1 ch, 1 dc in each of next 8 dc, turn.',
+    ),
+    counts: [19, 18, 7, null],
+    findings: [{ row: 3, code: 'place-does-not-exist', words: 'next 8 dc', saying: ['8', '7'] }],
+  },
+  {
+    name: 'the round behind the rows of a heel goes on over what they left',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: 6 sc in MR (6)',
+      'Rnd 2: 2 sc in each st (12)',
+      'Rnd 3: (sc 1, 2 sc in next st) x 6 (18)',
+      'Row 4: Sc in next 12 sts, turn, leaving rem sts unworked. (12)',
+      'Row 5: Ch 1, sc in next 12 sts, turn. (12)',
+      'Rnd 6: Ch 1, sc in next 12 sts, sc in next 6 sts. (18)',
+    ),
+    counts: [6, 12, 18, 12, 12, 18],
+    source: 'common practice, no source',
+  },
 ];
