@@ -3,6 +3,7 @@
  * everything after it use exactly what is left; it is found by working the passes, then trying what follows
  * from each moment, the most passes first. When none comes out even, the finding tells by how much.
  */
+import type { Fact } from '../finding.ts';
 import type { Again, Group, Item, Noun, Place, Repeat, Skip, Stop, Work } from '../notation/tree.ts';
 import { spotOf } from './corners.ts';
 import { demand, type Unit } from './demand.ts';
@@ -278,6 +279,19 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
     }
   }
   if (p.trials > 0) return false;
+
+  const misses = body === null ? null : shortfall(p, item, rest, before, used, limit);
+  const none = passes === 0 && top && body !== null && (misses === null || misses.fits);
+  const untaken = none ? whyNot(p, start, pass) : null;
+  if (untaken !== null) {
+    // "Sc in 6th dc of next shell" of five: not one pass can be worked, and that is why.
+    p.facts.push(untaken);
+    p.misfit = true;
+    p.muted += 1;
+    then();
+    p.muted -= 1;
+    return true;
+  }
   if (passes === 0 && top && !p.lenient && overPassed(p, item, start, then)) return true;
 
   // Nothing comes out even: work it as far as it goes, and say by how much it misses.
@@ -289,7 +303,6 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
     p.misfit = true;
     return then();
   }
-  const misses = body === null ? null : shortfall(p, item, rest, before, used, limit);
   if (misses === null || misses.fits) {
     const from = (misses === null ? null : tried.find((t) => t.passes === misses.passes)) ?? best;
     replay(from.passes);
@@ -363,6 +376,17 @@ function overPassed(p: Progress, item: Open, start: Moment, then: () => boolean)
   p.leaves = leaves;
   p.repeats = repeats;
   return false;
+}
+
+/** The place that keeps the first pass from being worked, as a fact; null where it is another thing. All is as before. */
+function whyNot(p: Progress, start: Moment, pass: () => boolean): Fact | null {
+  if (p.trials > 0) return null;
+  p.restore(start);
+  const told = p.facts.length;
+  pass();
+  const found = p.facts.slice(told).find(({ code }) => code === 'place-does-not-exist') ?? null;
+  p.restore(start);
+  return found;
 }
 
 /** "(…) in each ch-2 sp around" where the row below has none at all. */

@@ -256,7 +256,7 @@ function markAt(p: Progress, item: Marker): void {
 function checkOwnChain(p: Progress, place: Extract<Place, { kind: 'turning-chain' }>): void {
   const nth = place.nth === null ? null : p.amount(place.nth);
   const own = p.made.find((site) => site.turning && site.kind !== 'space');
-  if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains || p.trials > 0) return;
+  if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains) return;
   const left = p.stitchesAhead();
   p.note('place-does-not-exist', place, { noun: 'ch', wanted: nth, found: own.chains, left, have: left });
 }

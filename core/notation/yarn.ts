@@ -165,6 +165,14 @@ export function readColour(c: Cursor): Item[] | null {
     }
     if (name === null) return null;
     c.eatAny(['color', 'yarn']);
+    if (change === 'drop')
+      c.attempt(() => {
+        if (!c.eatAny(['to', 'at', 'behind', 'on'])) return null;
+        c.eat('the');
+        if (!c.eatAny(['front', 'back', 'rs', 'ws', 'right side', 'wrong side', 'work'])) return null;
+        c.eatAny(['of work', 'of the work', 'side']);
+        return true;
+      });
     c.attempt(() => {
       if (!c.eatAny(['in', 'on', 'at', 'with', 'during'])) return null;
       c.eatAny(['the']);

@@ -245,4 +245,36 @@ export const jottings: readonly RowCase[] = [
     ],
     { final: 25 },
   ),
+
+  // Wrong at one place, told at that place
+  us(
+    'joined in a chain that the beginning has not',
+    [
+      'Ch 18, join with sl st in first ch to form a ring.',
+      'Rnd 1: Ch 3 (counts as dc), dc in next ch and in each ch around; join with sl st in 4th ch of beg ch-3. (18 dc)',
+    ],
+    [null, 18],
+    { findings: [{ row: 1, code: 'place-does-not-exist', words: '4th ch of beg ch-3', saying: ['4', '3'] }] },
+  ),
+  us(
+    'the sixth stitch of a shell of five',
+    [
+      'Shell: 5 dc in st indicated.',
+      ...sc(25),
+      'Row 2: Ch 1, sc in first st, *sk 2 sts, shell in next st, sk 2 sts, sc in next st; rep from * across. (4 shells)',
+      'Row 3: Ch 3, 2 dc in first sc, *sc in 6th dc of next shell, shell in next sc; rep from * across, ending with 3 dc in last sc.',
+    ],
+    [26, 25, 25, null],
+    {
+      findings: [{ row: 3, code: 'place-does-not-exist', words: '6th dc of next shell', saying: ['6', '5'] }],
+    },
+  ),
+  us(
+    'a yarn dropped to the front',
+    [
+      ...sc(14),
+      'Row 2: Ch 1, sc in first 7 sts; change to B; sc in last 7 sts; drop A to front. Turn. (14 sc)',
+    ],
+    [15, 14, 14],
+  ),
 ];
