@@ -207,6 +207,18 @@ describe('what a chart shows', () => {
     for (let i = 1; i < 4; i++) expect(Math.max(...chains[i]!)).toBeLessThan(Math.min(...chains[i - 1]!));
   });
 
+  test('a chain that counts as nothing stands beside all the legs of the decrease after it', () => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 24, join with sl st in first ch to form a ring.');
+      work.round('Ch 1, sc in each ch around, join with sl st in first sc.');
+      work.round('Ch 1, *sc2tog, sc in each of next 2 sts; rep from * around, join with sl st in first sc.');
+    }, null);
+    const chain = pointsOf(named(rowGroup(drawing, 1), 'turning 1')[0]!).xs;
+    const legs = named(rowGroup(drawing, 1), 'stitch tog2.t1').flatMap((shape) => pointsOf(shape).xs);
+    expect(legs.length).toBeGreaterThan(0);
+    expect(Math.min(...chain)).toBeGreaterThan(Math.max(...legs));
+  });
+
   test('rounds about a chain are drawn about it on fewer chains too', () => {
     const { drawing } = drawn((work) => {
       work.foundation('Ch 27.');

@@ -4,7 +4,7 @@
  */
 import { group, path, type Shape } from '../scene.ts';
 import { type ChartRow, heightOf } from './graph.ts';
-import { type Layout, middle, type Point, plus, unit } from './layout.ts';
+import { dot, type Layout, middle, minus, type Point, plus, unit } from './layout.ts';
 import { isRaised, standsUnseen } from './standing.ts';
 import { type Ink, slip, stack, triangle } from './symbols.ts';
 
@@ -31,6 +31,12 @@ function turned({ x, y }: Point, angle: number): Point {
   return { x: x * c - y * s, y: x * s + y * c };
 }
 
+/** The middle of some feet, as far back as the last of them. */
+function outermost(feet: readonly Point[], back: Point): Point {
+  const at = middle(feet);
+  return plus(at, back, Math.max(...feet.map((foot) => dot(minus(foot, at), back))));
+}
+
 function beginning(layout: Layout, row: ChartRow, index: number, ink: Ink, to: (p: Point) => Point): Shape[] {
   const { places, graph } = layout;
   const { trace } = row;
@@ -50,7 +56,7 @@ function beginning(layout: Layout, row: ChartRow, index: number, ink: Ink, to: (
     // Beside a stitch that hooks around a post it stands on the row, as any other.
     const under = isRaised(placed.node)
       ? plus(placed.top, placed.up, -heightOf(placed.node))
-      : middle(placed.feet.length > 0 ? placed.feet : [placed.top]);
+      : outermost(placed.feet.length > 0 ? placed.feet : [placed.top], back);
     const tall = Math.min(stood.upright * 0.78, 4);
     let foot = plus(under, back, 0.62);
     let rising = up;
