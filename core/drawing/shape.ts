@@ -123,8 +123,13 @@ function shapeFrom(
     rows[0]!.seen?.below?.form === 'chain' &&
     chains > 2 &&
     spans[0]! >= BOTH * chains
-  )
-    return { form: 'oval', chains, rounds: rows.length };
+  ) {
+    const along = chainsUnder(rows[0]!) ?? chains;
+    const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain, along));
+    if (lain < 0 || lain >= spans.length - 1) return { form: 'oval', chains: along, rounds: rows.length };
+    const lay = layRows(all, grain, null);
+    return lay === null ? null : { form: 'laid', lay, crown: Math.max(1, lain), down: !upright };
+  }
   if (ground === null && rows.every((row) => !row.round)) {
     const wings = wingsOf(rows, spans);
     if (wings !== null) return wings;
@@ -144,8 +149,16 @@ function isClosed(first: WorkedRow, chains: number): boolean {
   return below.ring && (below.sites[0]?.kind === 'ring' || chains <= 10);
 }
 
-function liesFlat(span: number, rounds: number, grain: Grain): boolean {
-  return span * grain.stitch >= FLAT * 2 * Math.PI * rounds * grain.row;
+/** Is a round long enough to lie flat about so many rounds, on both sides of `chains` where they go about a chain? */
+function liesFlat(span: number, rounds: number, grain: Grain, chains = 0): boolean {
+  const about = 2 * Math.PI * rounds * grain.row + 2 * chains * grain.stitch;
+  return span * grain.stitch >= FLAT * about;
+}
+
+/** Chains that a first round goes into; those that only turn it are not among them. */
+function chainsUnder(first: WorkedRow): number | null {
+  const origins = originsOf(first);
+  return origins === null ? null : new Set(origins.feet.flat()).size;
 }
 
 /** Rows whose ends are no further from half of the way round than this part lie as a half circle. */

@@ -179,7 +179,7 @@ describe('a piece, worked out by hand', () => {
       ],
       { 'Width, lying flat': 12, Height: 3 },
     ],
-    // 10 chains: 9, 3 of them in each of the two ends, along both sides; one round of 0.5 cm on either side.
+    // 10 chains, of which one turns: 9 of 0.5 cm, and one round of 0.5 cm about them.
     [
       'an oval',
       [
@@ -188,7 +188,19 @@ describe('a piece, worked out by hand', () => {
           '2 sc in 2nd ch from hook, sc in each of next 7 chs, 3 sc in last ch; working along opposite side of foundation, sc in each of next 7 chs, sc in last ch; join with sl st in first sc.',
         ),
       ],
-      { Length: 6, Across: 1 },
+      { Length: 5.5, Across: 1 },
+    ],
+    // 16 round 7 chains: flat, and then sides of 9 rounds, lying 4 cm wide; the flat round is folded up with them.
+    [
+      'a basket on an oval',
+      [
+        f('Ch 8.'),
+        rnd(
+          '2 sc in 2nd ch from hook, sc in each of next 5 chs, 3 sc in last ch; working along opposite side of foundation, sc in each of next 5 chs, sc in last ch; join with sl st in first sc. (16 sc)',
+        ),
+        ...times(9, () => rnd('Ch 1, sc in each st around; join with sl st in first sc.')),
+      ],
+      { 'Width, lying flat': 4, Height: 5 },
     ],
     // 120 chains of 0.5 cm.
     ['a cord', [f('Ch 120. Fasten off.')], { Length: 60 }],
