@@ -105,8 +105,7 @@ function shapeFrom(
   if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
   if (hindranceIn(piece, size, grain) !== null) return null;
   if (ground === null && rows.every((row) => row.round) && isClosed(rows[0]!, chains)) {
-    const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain));
-    const crown = lain < 0 ? spans.length : lain;
+    const crown = flatRounds(rows, spans, grain);
     if (crown >= spans.length - 1 && spans.length > 1 && spans.at(-1)! > spans[0]!) {
       const corners = cornersOf(rows);
       const rounds = rows.length;
@@ -125,10 +124,10 @@ function shapeFrom(
     spans[0]! >= BOTH * chains
   ) {
     const along = chainsUnder(rows[0]!) ?? chains;
-    const lain = spans.findIndex((span, i) => !liesFlat(span, i + 1, grain, along));
-    if (lain < 0 || lain >= spans.length - 1) return { form: 'oval', chains: along, rounds: rows.length };
+    const crown = flatRounds(rows, spans, grain, along);
+    if (crown >= spans.length - 1) return { form: 'oval', chains: along, rounds: rows.length };
     const lay = layRows(all, grain, null);
-    return lay === null ? null : { form: 'laid', lay, crown: Math.max(1, lain), down: !upright };
+    return lay === null ? null : { form: 'laid', lay, crown: Math.max(1, crown), down: !upright };
   }
   if (ground === null && rows.every((row) => !row.round)) {
     const wings = wingsOf(rows, spans);
@@ -153,6 +152,16 @@ function isClosed(first: WorkedRow, chains: number): boolean {
 function liesFlat(span: number, rounds: number, grain: Grain, chains = 0): boolean {
   const about = 2 * Math.PI * rounds * grain.row + 2 * chains * grain.stitch;
   return span * grain.stitch >= FLAT * about;
+}
+
+/** Rounds that lie flat from the middle on. Loops of chain reach as far as the rounds after them ask. */
+function flatRounds(rows: readonly WorkedRow[], spans: readonly number[], grain: Grain, chains = 0): number {
+  let flat = 0;
+  for (const [i, span] of spans.entries()) {
+    if (liesFlat(span, i + 1, grain, chains)) flat = i + 1;
+    else if (rows[i]!.tally.chains === 0) break;
+  }
+  return flat;
 }
 
 /** Chains that a first round goes into; those that only turn it are not among them. */
@@ -315,9 +324,10 @@ function widthsOf(piece: PieceStudy): readonly [number, number, number] {
   return [begin, widest, end];
 }
 
-/** Do most rows have the same few spaces, as a yoke that grows at its corners? */
+/** Do most rows have the same few spaces, as a yoke that grows at its corners, until it parts? */
 function keepsCorners(rows: readonly WorkedRow[]): boolean {
   const spaces = rows.map(({ fabric }) => fabric.sites.filter(({ kind }) => kind === 'space').length);
-  const last = spaces.at(-1) ?? 0;
-  return last >= 3 && last <= 8 && spaces.filter((n) => n === last).length >= Math.max(4, rows.length * 0.6);
+  const until = spaces.findLastIndex((n) => n >= 3 && n <= 8);
+  const grown = spaces.slice(0, until + 1);
+  return grown.filter((n) => n === grown[until]).length >= Math.max(4, grown.length * 0.6);
 }

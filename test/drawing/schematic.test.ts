@@ -141,6 +141,20 @@ describe('a piece, worked out by hand', () => {
       ],
       { Across: 7 },
     ],
+    // 3 rounds of 0.5 cm: the loops of the second reach as far as the petals in them ask.
+    [
+      'a flower',
+      [
+        rnd('Make a magic ring, ch 1, 12 sc in ring; join with sl st in first sc.'),
+        rnd(
+          'Ch 1, sc in first st, *ch 3, sk next st, sc in next st; rep from * to last st, ch 3, sk last st; join with sl st in first sc.',
+        ),
+        rnd(
+          'Ch 1, *(sc, hdc, 3 dc, hdc, sc) in next ch-3 sp; rep from * around; join with sl st in first sc.',
+        ),
+      ],
+      { Across: 3 },
+    ],
     // The last round has 36 dc on four sides: 9 of 0.5 cm each.
     [
       'a square',
@@ -245,6 +259,13 @@ describe('a piece, worked out by hand', () => {
     const { areas, notes } = drawing!.sketches[0]!;
     expect(areas[0]!.length).toBeLessThan(10);
     expect(notes).toContain('down-rows');
+    // A body worked on from it has no corners.
+    const body = [
+      r('Ch 2, hdc in each st and ch across, turn.'),
+      ...times(8, () => r('Ch 2, hdc in each st across, turn.')),
+    ];
+    const whole = schematicsOf(study(alone([...blocks, ...body]))).drawings[0]!;
+    expect(whole.sketches[0]!.notes).toContain('down-rows');
   });
 
   test('a fan that grows all along its rows lies as a half circle', () => {
