@@ -145,17 +145,19 @@ class Front {
     const { heading } = this.#options;
     // A newsletter's own head with its number is none of the pattern's.
     const isMasthead = (line: string) =>
-      /\b(?:number|no\.?|issue|vol(?:ume)?\.?)\s*\d+/iu.test(line.split(/\s+\|\s+/u)[0]!);
+      /\b(?:number|no\.?|issue|vol(?:ume)?\.?)\s*\d+(?!\d|[.:]?\s+\p{L}{3})/iu.test(line);
     const named = lines.findIndex((line) => /\p{L}/u.test(line) && !isMasthead(line));
     const at = heading === null ? named : -1;
     const first = (lines[at] ?? '').replace(/^[\s#*_=~]+|[\s#*_=~]+$/gu, '');
     const isTitle =
       at >= 0 && first.length <= LONGEST_TITLE && !/[.!?;,]$/u.test(first) && /\p{L}/u.test(first);
-    const [called = '', ...beside] = first.split(/\s+\|\s+/u);
+    // "No. 1417. PRIMROSE DOILY": the number of a leaflet, and then the name.
+    const called = first.replace(/^(?:no|number|nr)\.?\s*\d+[.:]?\s+(?=\p{L}{3})/iu, '');
     const title =
       /^(?:title|name|pattern name|(?:free )?(?:crochet )?pattern)\s*:\s*(\S.*)$/iu.exec(called)?.[1] ??
       called;
-    const others = isTitle ? [...lines.slice(0, at), '', ...beside, '', ...lines.slice(at + 1)] : lines;
+    const numbered = called === first ? [] : [first.slice(0, first.length - called.length).trim()];
+    const others = isTitle ? [...lines.slice(0, at), '', ...numbered, '', ...lines.slice(at + 1)] : lines;
     const isLevel = (line: string) => levels.some(({ name }) => name.toLowerCase() === line.toLowerCase());
     this.#levelAlone = others.find(isLevel) ?? '';
     const rest = paragraphsOf(others.filter((line) => !isLevel(line))).filter(
@@ -276,7 +278,12 @@ class Front {
     for (const { part, lines } of [...this.#sections, stray]) {
       if (part !== 'materials' && part !== 'yarn' && part !== 'hook' && part !== 'notions') continue;
       let kind = KIND_OF_PART[part] ?? null;
-      for (const words of paragraphsOf(lines, true)) {
+      for (const written of paragraphsOf(lines, true)) {
+        if (/^(?:stitch )?pattern\b|\bmultiple of \d/iu.test(written)) {
+          this.#notes.push(written);
+          continue;
+        }
+        const words = bracketed(written.replace(/^\d{1,2}[.)]\s+(?=\S)/u, ''), sizes.length);
         const own =
           /^(yarns?|wools?|hooks?|crochet hooks?|notions?|other|also|you will also need|extras?)\s*:\s*(.*)$/iu.exec(
             words,
@@ -384,6 +391,19 @@ class Front {
   }
 }
 
+/** "400, 450, 550, 600 yards": as many numbers as sizes, without brackets, as a list in brackets. */
+function bracketed(words: string, sizes: number): string {
+  if (sizes < 3) return words;
+  const list = new RegExp(
+    String.raw`(?<![\d.,])(\d{1,5})((?:(?:,\s|\s[-–]\s)\d{1,5}){${sizes - 1}})(?=\s?(?:m|metres|yds?|yards?|g|balls?|skeins?)\b)`,
+    'u',
+  );
+  return words.replace(list, (_, first: string, rest: string) => {
+    const more = rest.split(/,\s|\s[-–]\s/u).filter((number) => number !== '');
+    return `${first} (${more.join(', ')})`;
+  });
+}
+
 const sameLabels = (a: string, b: string): boolean => {
   const [left, right] = [sizesFrom(a, ''), sizesFrom(b, '')];
   return left !== null && right !== null && left.every(({ label }, i) => label === right[i]?.label);
@@ -418,7 +438,10 @@ function addYarns(yarns: Yarn[], more: readonly Yarn[]): void {
 
 /** Whether words may be the labels of sizes: short, no sentence. */
 const isLabels = (words: string): boolean =>
-  words.length < 160 && !/[.!?]\s+\p{Lu}/u.test(words) && !/\b(?:is|are|was|were)\b/iu.test(words);
+  words.length < 160 &&
+  !/\b(?:multiple|pattern|hook|yarn|gauge|tension)\b/iu.test(words) &&
+  !/[.!?]\s+\p{Lu}/u.test(words) &&
+  !/\b(?:is|are|was|were)\b/iu.test(words);
 
 /** "Women's S, M, L. Instructions are given for S, with M and L in parentheses.": the labels before such a sentence. */
 function labelsFirst(words: string): string | null {
@@ -443,7 +466,7 @@ function severalIn(words: string): readonly Measured[] | null {
 /** "90 x 120 cm (35 x 47 in)": two lengths without names; null when it is none. */
 function areaIn(words: string): readonly Measured[] | null {
   const found =
-    /^([^\d]*)(\d[\d.½¼¾ /]*?)\s*(cm|mm|in|inches|["”])?\s*[x×]\s*(\d[\d.½¼¾ /]*?)\s*(cms?|mm|ins?|inches|["”])(?=\W|$)(.*)$/iu.exec(
+    /^([^\d]*)(\d[\d.½¼¾ /]*?)\s*(cm|mm|in|inches|["”])?\s*(?:wide\s*|long\s*|high\s*)?[x×]\s*(\d[\d.½¼¾ /]*?)\s*(cms?|mm|ins?|inches|["”])(?=\W|$)(.*)$/iu.exec(
       words,
     );
   if (found === null) return null;

@@ -66,7 +66,7 @@ export function listedBySize(words: string, sizes: readonly Size[]): string {
 
 /** A yarn and the hook named after it: "400 m of DK yarn, 4.5 mm hook", "3 balls of Aran and a size H hook". */
 const YARN_AND_HOOK =
-  /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?=[^,]*\bhooks?\b)(?:an?\s+|one\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)(?:,\s+(.+))?$/iu;
+  /^(.+?)(?:,\s+(?:and\s+)?|\s+and\s+)((?=[^,]*\bhooks?\b)(?:an?\s+|one\s+|(?:steel|aluminium|aluminum|wooden)\s+|(?:crochet\s+)?hooks?\b|size\s|US\s|[B-S]\b|\d)[^,]*)(?:,\s+(.+))?$/iu;
 
 /** "3.5 mm hook, 2 safety eyes (8 mm), stuffing": a hook, and small things after it. */
 const HOOK_AND_THINGS =

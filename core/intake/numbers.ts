@@ -20,7 +20,7 @@ const NUMBER = `(?:\\d{1,5}(?:\\.\\d{1,3})?(?:\\s?[${GLYPHS}]|[ -]\\d\\/\\d{1,2}
 const UNIT = `(?:centimet(?:re|er)s?|cms?|mm|inch(?:es)?|ins?\\b\\.?|["”″])`;
 const ENTRY = `(?:${NUMBER}|[-–—])(?:\\s?${UNIT})?`;
 const LIST = new RegExp(
-  `(?<![\\p{L}\\d.])(${NUMBER})(?:\\s?(${UNIT}))?((?:\\s*[([{]\\s*${ENTRY}(?:\\s*[,;:/|–-]\\s*${ENTRY})*\\s*[)\\]}])*)((?:\\s*[:/|]\\s*${NUMBER})*)(?:\\s?(${UNIT}))?`,
+  `(?<![\\p{L}\\d.])(${NUMBER})(?:\\s?(${UNIT}))?((?:\\s*[([{]\\s*${ENTRY}(?:\\s*[,;:/|–-]\\s*${ENTRY})*\\s*[)\\]}])*)((?:\\s+[-–—]\\s+${NUMBER}){2,}|(?:\\s*[:/|]\\s*${NUMBER})*)(?:\\s?(${UNIT}))?`,
   'giu',
 );
 const EACH = new RegExp(`(${NUMBER})|[-–—]`, 'gu');
@@ -41,6 +41,7 @@ function unitOf(word: string | undefined): NumberList['unit'] | null {
 /** Entries between brackets; separators between them are no dashes. */
 function entriesOf(text: string): readonly (number | null)[] {
   return text
+    .replace(/(?<=\d)\s+[-–—]\s+(?=\d)/gu, ', ')
     .split(/[()[\]{},;:/|]+(?!\d{1,2}\b(?<=\d\/\d{1,2}))/u)
     .flatMap((part) => (part.trim() === '' ? [] : [part.trim()]))
     .flatMap((part): (number | null)[] => {

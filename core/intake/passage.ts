@@ -80,9 +80,13 @@ const MARKED = /^[ ]*(?:[-*] )?(?:\*\*[^*\n]{1,80}\*\*|#{1,4} \S)/gmu;
 /** Without the stars that stand for bold letters, where a text has such. Two stars in a repeat mark a place in it. */
 function unmarked(text: string): string {
   if ((text.match(MARKED) ?? []).length < 2) return text;
-  return text
-    .replace(/(^|[\s(])\*\*(?=\S)([^*\n]+?)(?<=\S)\*\*(?=$|[\s.,;:)])/gmu, '$1$2')
-    .replace(/\\([*_#[\]()~-])/gu, '$1');
+  return (
+    text
+      // "**YARN** Sock yarn": what is bold at the beginning of a line heads it.
+      .replace(/^([ ]*)\*\*([\p{L}\d][^*\n]{0,28}[\p{L}\d)])\*\*[ ]+(?=[\p{L}\d(*])/gmu, '$1$2: ')
+      .replace(/(^|[\s(])\*\*(?=\S)([^*\n]+?)(?<=\S)\*\*(?=$|[\s.,;:)])/gmu, '$1$2')
+      .replace(/\\([*_#[\]()~-])/gu, '$1')
+  );
 }
 
 /** Plain text as it comes from a reader of PDFs, a letter, a text file. */

@@ -47,7 +47,7 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ],
   [
     'materials',
-    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|you need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?)(?: list| needed| required)?$/u,
+    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|you need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?|details)(?: list| needed| required)?$/u,
   ],
   ['yarn', /^(?:yarns?|wools?|threads?|colou?rs?|yarn requirements?)(?: used| needed| required)?$/u],
   ['hook', /^(?:crochet )?hooks?(?: sizes?| used| needed)?$/u],
@@ -150,7 +150,10 @@ function headOf(line: string): Head | null {
   const colon =
     /^([^:]{2,60}?)\s*:(?!(?<=\d:)\d)\s*(.*)$/u.exec(bare) ??
     /^([^.–—]{2,40}?)\s*\.\s?[–—]\s*(.*)$/u.exec(bare) ??
-    /^([^–—]{2,40}?)\s[-–—]\s+(.*)$/u.exec(bare);
+    /^([^–—]{2,40}?)\s[-–—]\s+(.*)$/u.exec(bare) ??
+    // "Hook             4.5 mm" in columns, "MATERIALS REQUIRED. 1 ball" in capitals.
+    /^(\S[^:]{1,28}?)\s{2,}(\S.*)$/u.exec(bare) ??
+    /^(\p{Lu}[\p{Lu} &]{3,38})\.\s+(\S.*)$/u.exec(bare);
   if (colon !== null) {
     const part = partOf(colon[1]!);
     if (part !== null) return { part, head: colon[1]!, rest: colon[2]! };
@@ -158,8 +161,15 @@ function headOf(line: string): Head | null {
   const by = /^(designed by|design by|a (?:crochet )?pattern by|pattern by|by)\s+(\S.*)$/iu.exec(bare);
   if (by !== null && bare.length <= LONGEST_HEAD && !/[.:;]$/u.test(bare))
     return { part: 'designer', head: by[1]!, rest: by[2]! };
-  const sizes = /^((?:finished |available )?sizes?)\s+(\S.*)$/iu.exec(bare);
-  if (sizes !== null && namesSizes(sizes[2]!)) return { part: 'sizes', head: sizes[1]!, rest: sizes[2]! };
+  const sizes = /^((?:finished |available |[\p{L}]+['’]?s?['’]? )?sizes?)\s+(\S.*)$/iu.exec(bare);
+  const isSized =
+    sizes !== null &&
+    (namesSizes(sizes[2]!) || /^(?:approx\S* |about )?\d[^,;]*\b(?:cm|in|inch(?:es)?)\b/iu.test(sizes[2]!));
+  if (sizes !== null && isSized) return { part: 'sizes', head: sizes[1]!, rest: sizes[2]! };
+  const stopped = bare.replace(/\.$/u, '');
+  // In a list of notes it is one of them.
+  if (stopped !== bare && /^[\p{L}\d]/u.test(line) && partOf(stopped) === 'terms')
+    return { part: 'terms', head: stopped, rest: '' };
   const part = /[;,]$|[^A-Z]\.$/u.test(bare) ? null : partOf(bare.replace(/\s*[:.]$/u, ''));
   return part === null ? null : { part, head: bare, rest: '' };
 }
@@ -168,7 +178,7 @@ function headOf(line: string): Head | null {
 function namesSizes(words: string): boolean {
   const labels = words.split(/[\s,/()[\]:;|]+/u).filter((label) => label !== '');
   const ONE =
-    /^(?:x{0,4}[sml]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
+    /^(?:x{0,4}[sml]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|\d{1,2}t|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
   return labels.length > 1 && labels.every((label) => ONE.test(label));
 }
 
@@ -290,7 +300,7 @@ export const readPasted = (text: string, options: PassageOptions): Written =>
 
 /** Parts of the lines of a passage, in their order. Joined again they are the passage. */
 export function sectionsOf(text: string): readonly Section[] {
-  const lines = text.split('\n').map((line) => line.trim());
+  const lines = titleApart(text.split('\n').map((line) => line.trim()));
   const sections: { part: PartName; head: string; lines: string[] }[] = [];
   let part: PartName = 'opening';
   let before: PartName = 'opening';
@@ -330,6 +340,13 @@ export function sectionsOf(text: string): readonly Section[] {
     sections.at(-1)!.lines.push(line);
   });
   return sections.filter(({ head, lines: own }) => head !== '' || own.some((line) => line !== ''));
+}
+
+/** The first line with what stands beside the title, between bars, on lines of its own. */
+function titleApart(lines: readonly string[]): readonly string[] {
+  const at = lines.findIndex((line) => line !== '');
+  const parts = (lines[at] ?? '').split(/\s+\|\s+/u);
+  return parts.length < 2 ? lines : [...lines.slice(0, at), ...parts, ...lines.slice(at + 1)];
 }
 
 /** Whether a head ends the part that is open. */

@@ -19,6 +19,8 @@ function labelsOf(words: string): readonly string[] {
     );
   if (list.length > 1) return list;
   const [one = ''] = list;
+  const dashed = one.split(/\s+[-–—]\s+/u);
+  if (dashed.length > 2) return dashed;
   if (/^[^/\s]+(?:\/[^/\s]+)+$/u.test(one) && !/^\d+\/\d+\s*(?:months|mths|m|years|yrs)$/iu.test(one))
     return one.split('/');
   if (/^\p{Lu}+(?:[-–]\p{Lu}+){2,}$/u.test(one)) return one.split(/[-–]/u);

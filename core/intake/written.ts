@@ -174,6 +174,12 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
   // What stood under these headings has gone to lists of its own.
   const isLeft = ({ kind, text: words }: PastedBlock, i: number, all: readonly PastedBlock[]) =>
     kind === 'heading' && MOVED.test(words) && (all[i + 1]?.kind ?? 'heading') === 'heading';
+  // "Thank you!" behind everything is no piece.
+  const last = pieces.at(-1);
+  if (pieces.length > 1 && last!.blocks.length === 0 && last!.name !== null) {
+    pieces.pop();
+    pieces.at(-1)!.blocks.push({ kind: 'prose', text: last!.name });
+  }
   return goingOn(pieces).map(({ blocks, ...piece }) => ({
     ...piece,
     blocks: blocks.filter((block, i) => !isLeft(block, i, blocks)),
@@ -517,6 +523,8 @@ function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): Span | n
 function countOf(row: RowTree, text: string, from: number): number | null {
   const count = row.counts.at(-1);
   if (count === undefined || !count.parts.every(canBeChecked)) return null;
+  // "(16 dc, counting ch 3)" says how the chain is meant, which the reader needs.
+  if (count.turningChain !== null) return null;
   if (/[^\s.;)\]]/u.test(text.slice(count.to, row.to))) return null;
   const before = text.slice(from, count.from).replace(/[\s\-–—:;,=]+$/u, '');
   return from + before.length;

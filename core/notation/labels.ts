@@ -188,6 +188,8 @@ function readNumbers(c: Cursor): RowNumbers | null {
   }
   const last = c.attempt(() => {
     if (!c.eatAny(['-', '~', 'to', 'through', 'thru', '&'])) return null;
+    // "R 5 thru R 100": the short word once more.
+    if (c.peek()?.text === 'R' && c.peek(1)?.kind === 'number') c.at++;
     const dash = c.tokens[c.at - 1]!;
     c.eatAny(ROWS);
     if (c.word() === 'r' && !c.peek(1)?.gap) c.at++;

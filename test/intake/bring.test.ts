@@ -202,7 +202,7 @@ describe('no word is lost', () => {
   }
   /** Labels, counts that agreed, heads of parts, units and what hooks and gauges are asked for in forms. */
   const FORMS =
-    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces)$/u;
+    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces|details|required|kids|list|through|american)$/u;
 
   const lost = (text: string): readonly string[] => {
     const all = coveredBy(brought(text));

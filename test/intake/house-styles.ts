@@ -1033,6 +1033,158 @@ Join raglan seams. With right side facing, work 1 round dc evenly round neck edg
   expected: [['actual size'], [['small buttons', { all: 3 }]], [4]],
 };
 
+const commas: OldPattern = {
+  style: 'sizes beside the title, lists with commas and no brackets, numbered materials',
+  terms: 'us',
+  title: 'Sparrow Lane Cardigan',
+  sizes: ['2T', '4T', '6', '8'],
+  text: `Sparrow Lane Cardigan | Kids' sizes 2T, 4T, 6, 8
+
+Materials list
+1. DK superwash (#3 light): 400, 450, 550, 600 yards
+2. US G/6 (4.0mm) hook
+3. Five 3/4" buttons
+4. Tapestry needle
+
+Gauge: 18 hdc and 14 rows to 4 inches.
+
+Special terms: "Work even" means to continue without increasing or decreasing.
+
+Body (worked in one piece to underarms)
+Ch 91, 97, 103, 109.
+Row 1: Hdc in 2nd ch from hook and each ch across; 90, 96, 102, 108 hdc.
+Row 2: Ch 1, turn; hdc in each hdc across; 90, 96, 102, 108 hdc.
+Work even until body measures 7, 8, 9, 10 inches.
+
+Right front
+Row 1: Ch 1, turn; hdc in first 20, 22, 23, 25 hdc; leave remaining hdc unworked; 20, 22, 23, 25 hdc.
+Rows 2 through 12: Ch 1, turn; hdc in each hdc across.
+Fasten off.
+
+Sleeves (make 2)
+Ch 31, 33, 35, 37.
+Row 1: Hdc in 2nd ch from hook and each ch across; 30, 32, 34, 36 hdc.
+Rows 2-20: Ch 1, turn; hdc in each hdc across.
+Fasten off.
+
+Assembly
+Sew shoulder seams. Set in sleeves. Sew on buttons.
+`,
+  // Chains less one; the front goes on over the first 20, 22, 23 and 25.
+  pieces: [
+    {
+      name: 'Body (worked in one piece to underarms)',
+      counts: [
+        [91, 97, 103, 109],
+        [90, 96, 102, 108],
+        [90, 96, 102, 108],
+        [90, 96, 102, 108],
+      ],
+    },
+    {
+      name: 'Right front',
+      counts: [
+        [20, 22, 23, 25],
+        [20, 22, 23, 25],
+        [20, 22, 23, 25],
+      ],
+    },
+    {
+      name: 'Sleeves',
+      make: 2,
+      counts: [
+        [31, 33, 35, 37],
+        [30, 32, 34, 36],
+        [30, 32, 34, 36],
+        [30, 32, 34, 36],
+      ],
+    },
+  ],
+  also: ({ yarns, hooks, notions }) => [
+    yarns.map(({ name, metres }) => [name, Object.values(metres)]),
+    hooks.map(({ mm }) => mm),
+    notions.map(({ name, amount }) => [name, amount]),
+  ],
+  expected: [
+    [['DK superwash (#3 light)', [365.8, 411.5, 502.9, 548.6]]],
+    [4],
+    [
+      ['Five 3/4" buttons', null],
+      ['Tapestry needle', null],
+    ],
+  ],
+};
+
+const doily: OldPattern = {
+  style: 'leaflet with its number before the name, heads in capitals with a stop',
+  terms: 'us',
+  title: 'PRIMROSE DOILY',
+  sizes: ['One size'],
+  text: `No. 1417. PRIMROSE DOILY
+Size 9 inches in diameter
+
+American terms.
+
+MATERIALS REQUIRED. 1 ball mercerised cotton No. 40, steel hook size 1.25 mm.
+
+Ch 6, join with sl st to form a ring.
+1st rnd: Ch 3, 15 dc in ring, sl st in top of ch 3 (16 dc, counting ch 3).
+2nd rnd: Ch 4, * dc in next dc, ch 1. Repeat from * around, sl st in 3rd st of ch 4. (16 sps)
+3rd rnd: Sl st in sp, ch 3, dc in same sp, * ch 2, 2 dc in next sp. Repeat from * around, ch 2, sl st in top of ch 3. (32 dc)
+4th to 6th rnds: Sl st in next dc and in sp, ch 3, dc in same sp, * ch 3, 2 dc in next sp. Repeat from * around, ch 3, sl st in top of ch 3.
+Break off.
+Starch lightly and press.
+`,
+  // 15 and the chain: 16; a space before each; two in each space.
+  pieces: [{ name: 'PRIMROSE DOILY', counts: [6, 16, 16, 32, 32, 32] }],
+  also: ({ about, hooks, yarns, lines }) => [
+    about.description,
+    hooks.map(({ mm }) => mm),
+    yarns.map(({ name }) => name),
+    lines.map(({ name }) => name),
+  ],
+  expected: ['No. 1417.', [1.25], ['1 ball mercerised cotton No. 40'], ['size']],
+};
+
+const waves: OldPattern = {
+  style: 'heads between waves, a farewell behind the pattern',
+  terms: 'uk',
+  title: 'FENNEL BABY BLANKET',
+  sizes: ['One size'],
+  text: `FENNEL BABY BLANKET
+
+Hello and welcome! Please read the whole pattern before you begin :)
+
+~ DETAILS ~
+Yarn: Lamb & Lint "Cloudlet" aran (100g/200m) x 5 balls
+Hook: 5mm
+Size: approx. 80cm x 100cm
+Tension: not critical!
+
+~ STITCHES (UK) ~
+ch = chain // dc = double crochet // tr = treble // st = stitch // rep = repeat
+
+~ PATTERN ~
+Foundation row: ch 122
+Row 1: dc into 2nd ch from hook, dc into each ch to end. [121 dc]
+Row 2: ch 3 (counts as 1st tr), skip 1st st, tr into next 2 sts, *ch 2, skip 2 sts, tr into next 2 sts; rep from * to last 2 sts, tr into last 2 sts. [63 tr, 29 ch-2 sps]
+Row 3: ch 1, dc into each tr and 2 dc into each ch-2 sp to end. [121 dc]
+Repeat rows 2-3 until your blanket measures 100cm, ending on a row 3.
+
+Fasten off and weave in ends.
+
+Thank you! x
+`,
+  // 122 chains less one. Row 2: 3, then 29 times 2, and 2: 63 in trebles, with 29 spaces.
+  pieces: [{ name: 'FENNEL BABY BLANKET', counts: [122, 121, 63, 121, 121] }],
+  also: ({ yarns, pieces, abbreviations }) => [
+    yarns.map(({ ballGrams, metres }) => [ballGrams, Object.values(metres)]),
+    pieces.length,
+    abbreviations,
+  ],
+  expected: [[[100, [1000]]], 1, { rep: 'repeat' }],
+};
+
 /** Every one of them, in plain text. */
 export const houseStyles: readonly OldPattern[] = [
   magazine,
@@ -1050,4 +1202,7 @@ export const houseStyles: readonly OldPattern[] = [
   brackets,
   small,
   wrapper,
+  commas,
+  doily,
+  waves,
 ];
