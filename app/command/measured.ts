@@ -1,9 +1,11 @@
 /** `turnchain measured`: prints one person's own sheet. Reckons nothing itself. */
+import { baseOfPerson } from '../../core/study/measured-for.ts';
 import { examine } from '../services/examine.ts';
 import { INTERRUPTED, Refused, RIGHT } from './io.ts';
 import { choiceOf, lastValue } from './options.ts';
 import { patternAt } from './pattern.ts';
 import type { Command } from './run.ts';
+import { columnsOf, harmless, wrap } from './words.ts';
 
 export const command: Command = {
   options: { out: { type: 'string' }, terms: { type: 'string' }, paper: { type: 'string' } },
@@ -35,6 +37,12 @@ export const command: Command = {
     if (found.length > 1) throw new Refused(`Two people are called “${name.trim()}”. Give one another name.`);
     if (pattern.sizes.length === 0)
       throw new Refused('The pattern has no size to begin from. Add one in the studio, under Sizes.');
+    const [person] = found;
+    const base = baseOfPerson(pattern, person!);
+    if (person!.base !== '' && base !== null && base.id !== person!.base)
+      io.stderr.write(
+        `${wrap(harmless(`The size that was to lend what “${person!.name.trim()}” has no number of is not in the pattern any more; size ${base.label} lends it now.`), columnsOf(io.stderr)).join('\n')}\n`,
+      );
     const { exportPattern } = await import('../services/export.ts');
     const { files, stopped } = await exportPattern(
       study,

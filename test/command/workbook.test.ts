@@ -93,6 +93,22 @@ describe('price', () => {
 });
 
 describe('measured', () => {
+  test('a size that lends the rest and is gone is told, with the one that lends it now', async () => {
+    const gone = {
+      ...made,
+      workbook: { ...made.workbook, people: [{ ...person, base: 'size-gone' }] },
+    };
+    const { code, err } = await command([
+      'measured',
+      await saved(gone),
+      'odo brack',
+      '--out',
+      join(folder, 'p'),
+    ]);
+    expect(code).toBe(0);
+    expect(err.replace(/\s+/gu, ' ')).toMatch(/is not in the pattern any more; size \S+ lends it now/u);
+  });
+
   test('writes the sheet of one person, known by name', async () => {
     const pdf = join(folder, 'pdf');
     const { code, out } = await command(['measured', await saved(made), 'odo brack', '--out', pdf]);
