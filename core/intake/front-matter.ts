@@ -6,8 +6,8 @@ import type { About, Gauge, Hook, Line, Notion, Size, Yarn } from '../document/p
 import { levels } from '../trade/levels.ts';
 import type { Terms } from '../trade/stitches.ts';
 import type { DoubtShown } from './doubt.ts';
+import { gaugeIn } from './gauges.ts';
 import {
-  gaugeIn,
   hooksIn,
   itemsOf,
   type Kind,
