@@ -116,6 +116,27 @@ describe('a ripple about a centre', () => {
     },
   );
 
+  test('counts what its rounds count, however many points and rounds it has, and crowds no two stitches', () => {
+    for (let points = 4; points <= 10; points++) {
+      for (let rounds = 1; rounds <= 3; rounds++) {
+        const { drawing, graph } = chartOf(doubles(points, rounds), 2000);
+        expect(pointsOf(graph.rows)?.count).toBe(points);
+        const read = readChart(drawing.parts, rounds + 2);
+        // 2 in the ring for each point, 4 in it, and 2 more in each round.
+        expect(read.map(({ stitches }) => stitches)).toEqual(
+          [2, 4, 6, 8, 10].slice(0, rounds + 2).map((n) => n * points),
+        );
+        const tops = rowGroup(drawing, rounds + 1)
+          .filter((shape) => isGroup(shape) && shape.name === 'stitch t3')
+          .map(middleOf);
+        tops.forEach(({ x, y }, i) => {
+          const near = tops.filter((_, k) => k !== i).map((other) => Math.hypot(other.x - x, other.y - y));
+          expect(Math.min(...near)).toBeGreaterThan(4);
+        });
+      }
+    }
+  });
+
   test('turned between its rounds, stands on the same points', () => {
     const [ring, first, ...rest] = doubles(8, 1);
     const back = (round: string) => round.replace(/\.$/u, ' Turn.').replace('ch-3 Turn', 'ch-3, turn');
