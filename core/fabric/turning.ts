@@ -458,8 +458,9 @@ export function decide(
   }
   if (n < tall) {
     const counts = evidence.firstSkipped;
-    // One chain less than the stitch is tall: most leave it uncounted, but some begin every row so and count it.
-    const loosely = !counts && !round && n >= 2 && n === tall - 1 ? ({ loosely: true } as const) : {};
+    // One chain less than the stitch is tall, or two before a tall post stitch: most leave it uncounted, but some begin
+    // every row so and count it.
+    const loosely = !counts && !round && n >= 2 && n >= tall - 2 ? ({ loosely: true } as const) : {};
     return { counts, base, space: 0, assumed: counts, ...kind, ...loosely };
   }
   if (n > tall) return { counts: true, base, space, assumed: false, ...kind };

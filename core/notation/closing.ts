@@ -25,7 +25,11 @@ export function atRowEnd(c: Cursor): boolean {
   }
   if (next.kind === 'number') {
     // A count after the end: "… – 24 sts."
-    return c.isAny(['# sts', '# st'], ahead) || ['-', '='].includes(c.word(ahead - 1));
+    if (c.isAny(['# sts', '# st'], ahead) || ['-', '='].includes(c.word(ahead - 1))) return true;
+    // "…. 24 dc": a sentence of its own, and nothing behind it.
+    const after = c.peek(ahead + 2);
+    const alone = c.peek(ahead + 1)?.kind === 'word' && (!after || after.word === '.');
+    return alone && c.word(ahead - 1) === '.';
   }
   return c.isAny(
     [
@@ -129,6 +133,12 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean, cha
   const onJoin = place.kind === 'same' && /\bjoin/iu.test(c.words(place));
   if (onJoin && round && work.stitch.base !== null && chained && atRowEnd(c))
     return { type: 'join', not: false, stitch: work.stitch, place, ...c.span(start) };
+  // "ch 1, sc in top of beg ch-3": the same, at the top of the round's own chain.
+  const onTop = place.kind === 'turning-chain' && work.amount.kind === 'one' && work.amount.value === 1;
+  if (onTop && round && work.stitch.base !== null && work.stitch.base !== 'slip' && chained && atRowEnd(c)) {
+    const top: Place = { ...place, beginning: true };
+    return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
+  }
   if (work.stitch.base !== 'slip') return null;
   // "ss to 3rd ch" at the end of a round: of its own beginning chain.
   const nth = round && atRowEnd(c) ? chainNumber(place) : undefined;

@@ -17,6 +17,9 @@ const UNITS: Readonly<Record<string, Length['unit']>> = {
   '"': 'in',
 };
 
+/** Parts that an inch is divided into. */
+const PARTS: readonly number[] = [2, 3, 4, 8, 16];
+
 /** The numbers behind the first of "30/31/32" or "30, 31, 32", where there are as many as sizes; else null. */
 function openLengths(c: Cursor, first: number, value: () => number | null): number[] | null {
   const mark = c.word();
@@ -43,9 +46,10 @@ export function readLength(c: Cursor, second = false): Length | null {
       c.at++;
       let sum = token.value;
       const fraction = c.peek();
-      if (c.word() === '/' && c.peek(1)?.kind === 'number' && c.peek(1)!.value > sum) {
-        // "1/2 in"
-        sum /= c.peek(1)!.value;
+      const below = c.word() === '/' ? (c.peek(1)?.value ?? 0) : 0;
+      if (PARTS.includes(below) && sum > 0 && sum < below && c.word(2) !== '/') {
+        // "1/2 in"; "6/8/16 in" are sizes.
+        sum /= below;
         c.at += 2;
       } else if (fraction?.kind === 'number' && fraction.value < 1) {
         sum += fraction.value;

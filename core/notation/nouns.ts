@@ -214,6 +214,14 @@ export function readSpace(c: Cursor): { chains: Amount | null; turning?: true; o
             ? true
             : null,
         );
+        // "sp formed by joining sc": the last of the round below, where the hook is.
+        c.attempt(() => {
+          if (turning || !c.eatAny(['just formed by', 'formed by', 'made by', 'created by', 'under']))
+            return null;
+          const which = c.pass('the').eatAny(['join', 'closing', 'last']);
+          if (which === null && c.tokens[c.at - 1]!.word === 'under') return null;
+          return readStitch(c);
+        });
         const open = !corner && !turning && !LOOPS.includes(word);
         return { chains: null, ...(turning ? { turning } : {}), ...(open ? { open } : {}) };
       }

@@ -42,6 +42,16 @@ function readAloneInStitch(c: Cursor): StitchRef | null {
   });
 }
 
+/** "on these 6 sts", "over these sts only": those that the rows go on with anyway. */
+function eatOnThese(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny(['on', 'over', 'across', 'for'])) return null;
+    if (!c.eatAny(['these', 'those', 'all', 'the rem', 'rem'])) return null;
+    readAmount(c);
+    return c.eatAny(['sts', 'st']) ? c.pass('only') : null;
+  });
+}
+
 /** "Work 10 rows even", "work even for 8 rows", "work straight until piece measures 30 cm". */
 export function readEven(c: Cursor): Even | null {
   return c.attempt(() => {
@@ -65,6 +75,7 @@ export function readEven(c: Cursor): Even | null {
     if (rows) {
       const stitch = readInStitch(c);
       if (!c.eatAny(EVEN) && !(stitch && rows)) return null;
+      eatOnThese(c);
       eatForPattern(c);
       return { type: 'even', rows, stitch: stitch ?? readInStitch(c), until: null, ...c.span(start) };
     }

@@ -277,4 +277,36 @@ export const jottings: readonly RowCase[] = [
     ],
     [15, 14, 14],
   ),
+
+  // Rounds closed by a stitch, heights that only the count shows
+  us(
+    'closed at the top of the chain by a stitch, begun in its space',
+    // 3 * 4; 3 + 6 * 3 + 3
+    [
+      'Ch 4, join.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 2, 3 dc in ring) 3 times, ch 1, sc in top of beg ch-3 (counts as ch-2 sp). 12 dc',
+      'Rnd 2: Ch 3 (counts as dc), 2 dc in sp formed by joining sc, *ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * twice more, ch 1, 3 dc in first sp, ch 1, sc in top of ch-3. 24 dc',
+    ],
+    [null, 12, 24],
+    { spaces: [null, 4, 8] },
+  ),
+  us(
+    'two chains before tall post stitches, counted',
+    // 1 + 3 * 8 + 1
+    [
+      'Ch 28.',
+      'Row 1: Dc in 4th ch from hook (3 skipped chs count as first dc), dc in each ch across, turn. (26 dc)',
+      'Row 2: Ch 2, *skip 3 sts, FPtr around each of next 3 sts, working in front of sts just made FPtr around each of 3 skipped sts, dc in next 2 sts; rep from * across, hdc in last st. Turn. 26 sts',
+    ],
+    [28, 26, 26],
+  ),
+  uk(
+    'rows on the stitches of a strap',
+    [
+      ...ukDc(24),
+      'Next row: 1ch, 1dc in each of first 6dc, turn and work on these 6 sts only for strap.',
+      'Work 10 rows dc on these 6 sts. Fasten off.',
+    ],
+    { final: 6 },
+  ),
 ];
