@@ -308,20 +308,32 @@ function growsDown(piece: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): b
   return (parts ? widest : end) >= begin * YOKE && (round || keepsCorners(worked));
 }
 
+type Widths = readonly [begin: number, widest: number, end: number];
+
+const widths = new WeakMap<PieceStudy, Widths>();
+
 /** Stitches across of the first, the widest and the last row of a piece in all sizes, which all lie one way. */
-function widthsOf(piece: PieceStudy): readonly [number, number, number] {
-  let [begin, widest, end] = [0, 0, 0];
+function widthsOf(piece: PieceStudy): Widths {
+  const known = widths.get(piece);
+  if (known !== undefined) return known;
   const spans = spansOf(piece);
-  piece.rows.forEach((_, size) => {
-    const own = piece.blocks.flatMap((block, i) => {
-      const span = spans[i]?.[size] ?? null;
-      return span === null || (block.sizes[size]?.rows ?? 0) === 0 ? [] : [span];
-    });
-    begin += own[0] ?? 0;
-    widest += Math.max(0, ...own);
-    end += own[own.length - 1] ?? 0;
-  });
-  return [begin, widest, end];
+  let [begin, widest, end] = [0, 0, 0];
+  for (let size = 0; size < piece.rows.length; size++) {
+    let [first, most, last]: [number | null, number, number] = [null, 0, 0];
+    for (const [i, { sizes }] of piece.blocks.entries()) {
+      const span = spans[i]![size] ?? null;
+      if (span === null || (sizes[size]?.rows ?? 0) === 0) continue;
+      first ??= span;
+      most = Math.max(most, span);
+      last = span;
+    }
+    begin += first ?? 0;
+    widest += most;
+    end += last;
+  }
+  const made: Widths = [begin, widest, end];
+  widths.set(piece, made);
+  return made;
 }
 
 /** Do most rows have the same few spaces, as a yoke that grows at its corners, until it parts? */
