@@ -232,8 +232,9 @@ export class Progress {
     if (to.recorded !== null) this.recording?.restore(to.recorded, to.made);
     this.pending = to.pending;
     this.skipped = to.skipped;
-    this.facts.length = to.facts;
-    this.openings.length = to.openings;
+    // Passes worked once more in silence leave fewer of both than the first time.
+    this.facts.length = Math.min(this.facts.length, to.facts);
+    this.openings.length = Math.min(this.openings.length, to.openings);
     this.covered = to.covered;
     this.intoSpace = to.intoSpace;
     this.usedSpace = to.usedSpace;

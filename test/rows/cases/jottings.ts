@@ -309,4 +309,15 @@ export const jottings: readonly RowCase[] = [
     ],
     { final: 6 },
   ),
+  us(
+    'a bracket and a count cut off in the middle of lace: every row is answered',
+    [
+      'Ch 32.',
+      'Row 1:in the others Sc in 2nd ch from hook and in each ch across, turn. (31 sc)',
+      'Row 2. ch 1, sc in first sc, * sk 2 sc, (dc, ch 1, dc, ch 1, in next sc, sk next 2 sc, sc in next sc, rep from * to end. Turn.',
+      'Row 3: Ch 4 (counts as+ ch 1), dc in first sc, *sk next dc, sc in next dc, sk next dc, (dc, ch 1, dc, ch 1, dc) in next sc; rep from * across, ending last rep with (dc, ch 1, dc) in last sc. Turn.',
+    ],
+    { final: null },
+    { clean: false, findings: [{ row: 2, code: 'bracket-not-closed', words: '(' }] },
+  ),
 ];
