@@ -202,7 +202,8 @@ export function readRemark(c: Cursor): Item[] | null {
     if (isMark(c, c.at) || sign === ')' || sign === ']' || sign === '}') break;
     if (c.at > start && beginsWork(c)) break;
     // "Using 3 mm hook make 24 ch": behind the tool the work begins, with no comma between.
-    if (c.isAny(['make #', 'ch #']) && ['hook', 'hooks'].includes(c.tokens[c.at - 1]!.word)) break;
+    if (c.at > start && c.isAny(['make #', 'ch #']) && ['hook', 'hooks'].includes(c.tokens[c.at - 1]!.word))
+      break;
     c.at++;
   }
   return c.at > start ? [asideOf(c, start)] : null;

@@ -14,6 +14,7 @@ const ONCE_BROKE = [
     'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * two more times, sl st to top of ch 3 to close.\n' +
     'Rnd 2: Sl st into next 2 dc and into ch-2 sp. Ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around, sl st to top of ch 3 to close.\n' +
     'Rnd 3: Sl st into next 2 dc and into ch-2 sp. Ch 3, (2 dc, ch 2, 3 dc) in same sp, ch 1, 3 dc in ch-1 sp, ch 1, *(3 dc, ch 2, 3 dc) in corner ch-2 sp, ch 1, 3 dc in ch-1 sp, ch 1; rep from * around, sl st to top of ch ½ to close.',
+  'Make 80 move*(90:100) ch, ss to join.',
   '(Ch 25.\nRow 1: Sc in 2nd ch from hook and in each ch across. (24 sc)\n' +
     'Row 2: Ch 1, turn, sc across, sc2tog over first 999999999999 and last 2 sts.',
 ];
