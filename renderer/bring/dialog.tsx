@@ -27,7 +27,10 @@ export function BringIn() {
   const [taken, setTaken] = useState<ReadonlySet<number>>(new Set());
   const work = useRef<AbortController | null>(null);
   useEffect(() => () => work.current?.abort(), []);
-  const close = () => studio.ask(null);
+  const close = () => void studio.dismiss();
+  const isTouched = state.kind === 'read' && (taken.size > 0 || title !== state.brought.pattern.about.title);
+  const holds = pasted.trim() !== '' || isTouched;
+  useEffect(() => studio.holdWords(() => holds), [studio, holds]);
 
   const read = async (from: Source, chosen: Terms | null) => {
     work.current?.abort();
@@ -69,7 +72,6 @@ export function BringIn() {
   const make = (brought: Brought) => {
     const offers = brought.offers.filter((_, i) => taken.has(i));
     const pattern = takeOffers(brought.pattern, offers);
-    close();
     void studio.begin({ ...pattern, about: { ...pattern.about, title: title.trim() } });
   };
 

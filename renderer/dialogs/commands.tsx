@@ -30,7 +30,7 @@ export function CommandSearch() {
   const list = useId();
   const found = matching(typed).filter(({ name }) => commands.find(name) !== null);
   const chosen = Math.min(at, found.length - 1);
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   const run = (entry: Entry | undefined) => {
     if (entry === undefined || !commands.find(entry.name)?.ready()) return;
     // The dialog is gone before the command runs: what lies behind an open one cannot take the focus.

@@ -8,7 +8,7 @@ import { shellWords } from '../words/shell.ts';
 
 export function KeyList() {
   const studio = useStudio();
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   const inText = [...keyListWords.text, keyListWords.leave];
   return (
     <Modal

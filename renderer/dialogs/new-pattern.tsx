@@ -45,7 +45,7 @@ export function NewPattern() {
   const [hook, setHook] = useState('');
   const [isMissing, setMissing] = useState(false);
   const form = useId();
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   const begin = (event: FormEvent) => {
     event.preventDefault();
     const common = {
@@ -72,8 +72,10 @@ export function NewPattern() {
         gauge: { stitch, stitches: stitchesOver, rows: rowsOver, over, hookMm },
       });
     }
-    close();
-    void studio.saveSettings({ terms, units }).then(() => studio.begin(pattern));
+    // Until it is begun the form stays with what was chosen in it: the maker may stay with the pattern on the desk.
+    void studio.begin(pattern).then((begun) => {
+      if (begun) void studio.saveSettings({ terms, units });
+    });
   };
   return (
     <Modal

@@ -17,7 +17,7 @@ export function ThemeChoice() {
   const studio = useStudio();
   const theme = useStudioView((view) => view.settings.theme);
   const spelling = useStudioView((view) => view.settings.spelling);
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   return (
     <Modal title={themeWords.title} onClose={close} buttons={<CloseButton onClose={close} />}>
       <fieldset className="choices">
@@ -55,7 +55,7 @@ export function ThemeChoice() {
 export function About() {
   const studio = useStudio();
   const version = useStudioView((view) => view.start.about.version);
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   return (
     <Modal title={aboutWords.title} onClose={close} buttons={<CloseButton onClose={close} />}>
       <div className="dialog-text">

@@ -53,7 +53,7 @@ export function Versions() {
     if (handle !== null) void studio.host.versions(handle).then(setKept);
   }, [studio, handle]);
   const [errata, setErrata] = useState<string | null>(null);
-  const close = () => studio.ask(null);
+  const close = () => studio.show(null);
   const compare = async (id: string) => {
     if (handle === null || desk === null) return;
     const folder = await studio.host.chooseFolder();
@@ -109,14 +109,7 @@ export function Versions() {
             </button>
           )}
           {shown !== null && (
-            <button
-              type="button"
-              className="chief"
-              onClick={() => {
-                close();
-                void studio.restore(shown.id);
-              }}
-            >
+            <button type="button" className="chief" onClick={() => void studio.restore(shown.id)}>
               {versionWords.restore}
             </button>
           )}

@@ -38,6 +38,14 @@ export function Modal({ title, onClose, children, buttons, className }: ModalPro
         event.preventDefault();
         onClose();
       }}
+      onClose={() => {
+        // Chromium closes it without asking when Escape is pressed again before anything else: it stays until the
+        // one who opened it takes it away. One that was taken away is closed too, and is nobody's business then.
+        const element = dialog.current;
+        if (element === null || element.open) return;
+        element.showModal();
+        onClose();
+      }}
     >
       <h2 id={heading}>{title}</h2>
       {children}

@@ -1,30 +1,40 @@
-/** Whatever stands over the window just now: questions about files, and the lists that commands open. */
+/** Whatever stands over the window just now: the lists and forms that commands open, and questions over them. */
 import { useCallback } from 'react';
 import { Modal } from '../parts/modal.tsx';
 import { shellWords } from '../words/shell.ts';
 import { useStudio, useStudioView } from './hooks.ts';
 import { useLaterParts } from './later.ts';
-import type { LaterDialogKind } from './later-parts.ts';
-import type { Studio } from './studio.ts';
+import type { Dialog, Question, Studio } from './studio.ts';
 import { useWaitingKeys } from './waiting-keys.ts';
 
 export function Dialogs() {
   const studio = useStudio();
   const dialog = useStudioView((view) => view.dialog);
-  if (dialog === null) return null;
-  switch (dialog.kind) {
+  const question = useStudioView((view) => view.question);
+  return (
+    <>
+      {dialog !== null && <LaterDialog key={dialog} kind={dialog} />}
+      {question !== null && <Asked key={question.kind} studio={studio} question={question} />}
+    </>
+  );
+}
+
+function Asked({ studio, question }: { readonly studio: Studio; readonly question: Question }) {
+  switch (question.kind) {
     case 'save-before':
-      return <SaveBefore studio={studio} answer={dialog.answer} />;
+      return <SaveBefore studio={studio} answer={question.answer} />;
+    case 'give-up-words':
+      return <GiveUpWords answer={question.answer} />;
     case 'changed-on-disk':
       return <ChangedOnDisk studio={studio} />;
     case 'gone-from-disk':
       return <Gone studio={studio} />;
     case 'not-saved':
-      return <NotSaved studio={studio} message={dialog.message} again={dialog.again} />;
+      return <NotSaved studio={studio} message={question.message} again={question.again} />;
     case 'trouble':
       return (
         <Modal
-          title={dialog.title}
+          title={question.title}
           onClose={() => studio.ask(null)}
           buttons={
             <button type="button" className="chief" onClick={() => studio.ask(null)}>
@@ -32,19 +42,17 @@ export function Dialogs() {
             </button>
           }
         >
-          <p className="dialog-text">{dialog.message}</p>
+          <p className="dialog-text">{question.message}</p>
         </Modal>
       );
-    default:
-      return <LaterDialog kind={dialog.kind} />;
   }
 }
 
 /** A dialog that stands in a module of its own. Keys that are pressed before it is there are its own. */
-function LaterDialog({ kind }: { readonly kind: LaterDialogKind }) {
+function LaterDialog({ kind }: { readonly kind: Dialog }) {
   const studio = useStudio();
   const parts = useLaterParts();
-  const close = useCallback(() => studio.ask(null), [studio]);
+  const close = useCallback(() => studio.show(null), [studio]);
   useWaitingKeys(parts === null, close);
   if (parts === null) return null;
   const Shown = parts.DIALOGS[kind];
@@ -84,6 +92,28 @@ function SaveBefore({
       }
     >
       <p className="dialog-text">{isInFile ? words.text : words.never}</p>
+    </Modal>
+  );
+}
+
+function GiveUpWords({ answer }: { readonly answer: (choice: 'lose' | 'stay') => void }) {
+  const words = shellWords.giveUpWords;
+  return (
+    <Modal
+      title={words.title}
+      onClose={() => answer('stay')}
+      buttons={
+        <>
+          <button type="button" onClick={() => answer('lose')}>
+            {words.lose}
+          </button>
+          <button type="button" className="chief" onClick={() => answer('stay')}>
+            {words.stay}
+          </button>
+        </>
+      }
+    >
+      <p className="dialog-text">{words.text}</p>
     </Modal>
   );
 }

@@ -17,12 +17,6 @@ import { SizesPlace } from '../sizes/place.tsx';
 import { WorkbookPlace } from '../workbook/place.tsx';
 import type { Dialog, Place } from './studio.ts';
 
-/** Dialogs that stand in modules of their own. */
-export type LaterDialogKind = Extract<
-  Dialog['kind'],
-  'new' | 'bring' | 'versions' | 'commands' | 'keys' | 'about' | 'theme'
->;
-
 export const PLACES: Readonly<Record<Exclude<Place, 'write'>, () => ReactNode>> = {
   sizes: SizesPlace,
   materials: MaterialsPlace,
@@ -32,7 +26,7 @@ export const PLACES: Readonly<Record<Exclude<Place, 'write'>, () => ReactNode>> 
   print: PrintPlace,
 };
 
-export const DIALOGS: Readonly<Record<LaterDialogKind, () => ReactNode>> = {
+export const DIALOGS: Readonly<Record<Dialog, () => ReactNode>> = {
   new: NewPattern,
   bring: BringIn,
   versions: Versions,

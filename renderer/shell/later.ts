@@ -47,7 +47,9 @@ export function useLaterParts(): LaterParts | null {
   const there = useSyncExternalStore(subscribe, () => parts);
   useEffect(() => {
     void loadLaterParts().then((loaded) => {
-      if (!loaded) studio.trouble(shellWords.notLoaded.title, shellWords.notLoaded.text);
+      if (loaded) return;
+      studio.show(null);
+      studio.trouble(shellWords.notLoaded.title, shellWords.notLoaded.text);
     });
   }, [studio]);
   return there;

@@ -20,14 +20,17 @@ import { afterPaint } from './after-paint.ts';
 
 export type Place = 'write' | 'sizes' | 'materials' | 'drawings' | 'workbook' | 'review' | 'print';
 
-/** A question or a list that stands over the places. One at a time. */
-export type Dialog =
+/** A form or a list that a command opened over the places. One at a time. */
+export type Dialog = 'new' | 'bring' | 'versions' | 'commands' | 'keys' | 'about' | 'theme';
+
+/** What must be answered first: it stands over everything, a dialog with all that is in it included. One at a time. */
+export type Question =
   | { readonly kind: 'save-before'; readonly answer: (choice: 'save' | 'lose' | 'stay') => void }
+  | { readonly kind: 'give-up-words'; readonly answer: (choice: 'lose' | 'stay') => void }
   | { readonly kind: 'changed-on-disk' }
   | { readonly kind: 'not-saved'; readonly message: string; readonly again: () => void }
   | { readonly kind: 'gone-from-disk' }
-  | { readonly kind: 'trouble'; readonly title: string; readonly message: string }
-  | { readonly kind: 'new' | 'bring' | 'versions' | 'commands' | 'keys' | 'about' | 'theme' };
+  | { readonly kind: 'trouble'; readonly title: string; readonly message: string };
 
 /** Where a view is asked to go: shown by the place that can, then taken away. */
 export interface Target {
@@ -52,6 +55,7 @@ export interface StudioView {
   readonly desk: Desk | null;
   readonly place: Place;
   readonly dialog: Dialog | null;
+  readonly question: Question | null;
   readonly saving: boolean;
   /** What just happened, for the line at the foot and for screen readers. */
   readonly notice: Notice | null;
@@ -77,6 +81,7 @@ export class Studio {
   #view: StudioView;
   #journal: Journal | null = null;
   #serial = 0;
+  #holds: (() => boolean) | null = null;
 
   constructor(parts: StudioParts) {
     this.host = parts.host;
@@ -87,6 +92,7 @@ export class Studio {
       desk: null,
       place: 'write',
       dialog: null,
+      question: null,
       saving: false,
       notice: null,
       journalTrouble: null,
@@ -127,11 +133,43 @@ export class Studio {
     if (this.#view.target?.serial === serial) this.#change({ target: null });
   }
 
-  /** A question that another one takes the place of is answered with staying. */
-  ask(dialog: Dialog | null): void {
-    const before = this.#view.dialog;
+  /** Opens a dialog in the place of the one that is open; null closes it. */
+  show(dialog: Dialog | null): void {
     this.#change({ dialog });
-    if (before?.kind === 'save-before') before.answer('stay');
+  }
+
+  /** A question that another one takes the place of is answered with staying. */
+  ask(question: Question | null): void {
+    const before = this.#view.question;
+    this.#change({ question });
+    if (before !== null && 'answer' in before) before.answer('stay');
+  }
+
+  /** A dialog holds words that no pattern has, as long as `holds` says so and until the function given back is called. */
+  holdWords(holds: () => boolean): () => void {
+    this.#holds = holds;
+    return () => {
+      if (this.#holds === holds) this.#holds = null;
+    };
+  }
+
+  /** Whether the open dialog has words that are nowhere else. */
+  get holdsWords(): boolean {
+    return this.#holds?.() ?? false;
+  }
+
+  /** Closes the open dialog, unless it holds words and the maker stays with them. */
+  async dismiss(): Promise<void> {
+    if (await this.#mayDropWords()) this.show(null);
+  }
+
+  async #mayDropWords(): Promise<boolean> {
+    if (!this.holdsWords) return true;
+    const choice = await new Promise<'lose' | 'stay'>((answer) =>
+      this.ask({ kind: 'give-up-words', answer }),
+    );
+    if (this.#view.question?.kind === 'give-up-words') this.ask(null);
+    return choice === 'lose';
   }
 
   tell(words: string | null): void {
@@ -153,10 +191,13 @@ export class Studio {
     await this.host.saveSettings(next);
   }
 
-  /** Puts a pattern that begins on the desk. */
-  async begin(pattern: Pattern): Promise<void> {
-    if (!(await this.leave())) return;
+  /** Puts a pattern that begins on the desk; false when the maker stays with the one that is there. */
+  async begin(pattern: Pattern): Promise<boolean> {
+    // The words of the dialog that made it are in it.
+    if (!(await this.#mayLeavePattern())) return false;
+    await this.#letGo();
     this.#lay({ document: compose(pattern), pictures: new Map(), file: null, unsaved: true, place: 'write' });
+    return true;
   }
 
   async openChosen(): Promise<void> {
@@ -287,12 +328,16 @@ export class Studio {
 
   /** Asks about what no file holds; false when the maker wants to stay. Nothing is let go of yet. */
   async #mayLeave(): Promise<boolean> {
+    return (await this.#mayDropWords()) && (await this.#mayLeavePattern());
+  }
+
+  async #mayLeavePattern(): Promise<boolean> {
     this.#parts.giveTyped();
     if (!this.#view.desk?.isUnsaved) return true;
     const choice = await new Promise<'save' | 'lose' | 'stay'>((answer) =>
       this.ask({ kind: 'save-before', answer }),
     );
-    if (this.#view.dialog?.kind === 'save-before') this.ask(null);
+    if (this.#view.question?.kind === 'save-before') this.ask(null);
     return choice === 'lose' || (choice === 'save' && (await this.save()));
   }
 
@@ -312,7 +357,7 @@ export class Studio {
     if (!(await this.leave())) return;
     this.#clear();
     const [recent, recovered] = await Promise.all([this.host.recent(), this.host.recovered()]);
-    this.#change({ desk: null, start: { ...this.#view.start, recent, recovered } });
+    this.#change({ desk: null, dialog: null, start: { ...this.#view.start, recent, recovered } });
   }
 
   async #saveIn(ref: FileRef, stamp: string | null): Promise<boolean> {
@@ -389,6 +434,7 @@ export class Studio {
     this.#journal = new Journal(this.host, desk, (journalTrouble) => {
       if (journalTrouble !== this.#view.journalTrouble) this.#change({ journalTrouble });
     });
+    this.ask(null);
     this.#change({ desk, place: work.place, dialog: null, target: null, notice: null });
   }
 

@@ -25,6 +25,8 @@ const IN_FORMS: ReadonlySet<CommandName> = new Set(['save', 'undo', 'redo', 'tex
 
 const isCommand = (name: string): name is CommandName => COMMANDS.some((entry) => entry.name === name);
 
+const isAsked = (studio: Studio): boolean => studio.view().dialog !== null || studio.view().question !== null;
+
 export function Window({ studio }: { readonly studio: Studio }) {
   const commands = useMemo(() => new Commands(studio), [studio]);
   useEffect(() => {
@@ -37,7 +39,7 @@ export function Window({ studio }: { readonly studio: Studio }) {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing) return;
       const name = commandOf(event);
-      if (name === null || studio.view().dialog !== null) return;
+      if (name === null || isAsked(studio)) return;
       if ((name === 'undo' || name === 'redo') && hasOwnUndo(event.target)) return;
       if (run(name)) event.preventDefault();
     };
@@ -74,7 +76,7 @@ function Settled() {
     const onLeave = (event: BeforeUnloadEvent) => {
       giveTyped();
       void studio.journal?.flush();
-      if (studio.view().desk?.isUnsaved) event.preventDefault();
+      if (studio.view().desk?.isUnsaved || studio.holdsWords) event.preventDefault();
     };
     const inBrowser = studio.view().start.about.shell === 'browser';
     if (inBrowser) window.addEventListener('beforeunload', onLeave);

@@ -55,6 +55,12 @@ export const shellWords = {
     text: 'Without saving, the changes since the last save are lost.',
     never: 'The pattern is in no file yet. Without saving, all of it is lost.',
   },
+  giveUpWords: {
+    title: 'Leave what you are bringing in?',
+    text: 'What you pasted or chose here is in no pattern yet. When you leave, it is gone.',
+    lose: 'Leave it',
+    stay: 'Go on with it',
+  },
   cannotSave: {
     title: 'The pattern could not be saved',
     text: (why: string) =>

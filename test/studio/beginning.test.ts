@@ -80,3 +80,27 @@ test('what a garment outline still needs is asked for at its field', async () =>
   await manuscript().waitFor();
   await expect.poll(() => review().textContent()).toBe('Review');
 });
+
+test('a maker who stays with the pattern on the desk still has what was chosen for the new one', async () => {
+  await begin();
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: 'Command' }).fill('new pattern');
+  await page.keyboard.press('Enter');
+  const form = page.getByRole('dialog', { name: 'New pattern' });
+  await form.getByLabel('Title').fill('Driftwood Hat');
+  await form.getByRole('radio', { name: /A hat in rounds/ }).check();
+  await form.getByLabel('Hook (mm)').fill('4.5');
+  await form.getByRole('button', { name: 'Begin the pattern' }).click();
+  await form.getByLabel('Stitches', { exact: true }).fill('15');
+  await form.getByLabel('Rows or rounds').fill('10');
+  await form.getByRole('button', { name: 'Begin the pattern' }).click();
+  const asked = page.getByRole('dialog', { name: 'Save the changes to “Untitled pattern”?' });
+  await asked.getByRole('button', { name: 'Cancel' }).click();
+  await asked.waitFor({ state: 'detached' });
+  expect(await form.getByLabel('Title').inputValue()).toBe('Driftwood Hat');
+  expect(await form.getByLabel('Hook (mm)').inputValue()).toBe('4.5');
+  await form.getByRole('button', { name: 'Begin the pattern' }).click();
+  await asked.getByRole('button', { name: 'Don’t save' }).click();
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('Driftwood Hat');
+  await form.waitFor({ state: 'detached' });
+});

@@ -124,3 +124,31 @@ test('terms that the words do not show are asked for; what is no document is tol
   });
   await dialog().getByRole('alert').getByText('not a .docx document').waitFor();
 }, 120_000);
+
+test('words that were pasted are left only when the maker says so, however often Escape is pressed', async () => {
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  const paste = dialog().getByRole('textbox', { name: /paste/u });
+  const asked = page.getByRole('dialog', { name: 'Leave what you are bringing in?' });
+  await paste.fill(WORDS);
+  // A browser closes a dialog on its own when Escape is pressed again and again.
+  for (let times = 0; times < 5; times++) await page.keyboard.press('Escape');
+  if (!(await asked.isVisible())) await page.keyboard.press('Escape');
+  await asked.getByRole('button', { name: 'Go on with it' }).click();
+  await asked.waitFor({ state: 'detached' });
+  expect(await paste.inputValue()).toBe(WORDS);
+  await dialog().getByRole('button', { name: 'Read it' }).click();
+  await dialog().getByRole('textbox', { name: 'Title' }).fill('Mudflat Cowl, again');
+  await dialog().getByRole('button', { name: 'Cancel' }).click();
+  await asked.getByRole('button', { name: 'Go on with it' }).click();
+  expect(await dialog().getByRole('textbox', { name: 'Title' }).inputValue()).toBe('Mudflat Cowl, again');
+  await page.keyboard.press('Escape');
+  await asked.getByRole('button', { name: 'Leave it' }).click();
+  await dialog().waitFor({ state: 'detached' });
+  // Nothing was brought yet: nothing is asked.
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  await paste.waitFor();
+  await page.keyboard.press('Escape');
+  await dialog().waitFor({ state: 'detached' });
+  expect(await asked.count()).toBe(0);
+}, 120_000);
