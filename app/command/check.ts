@@ -1,4 +1,5 @@
 /** `turnchain check`: findings of a pattern and its ledger. Prints what the study and the review hold; judges nothing. */
+import { titleOf } from '../../core/document/title.ts';
 import { type LedgerFinding, ledgerOf } from '../../core/study/ledger.ts';
 import { type Examined, examine } from '../services/examine.ts';
 import { closingWords, findingLines, hasErrors, linesOf, NotesOnce } from './findings.ts';
@@ -40,7 +41,7 @@ export function checkWords(
   const paint = paintFor(sink, env);
   const ledger = ledgerOf(study, findings);
   const notes = new NotesOnce();
-  const title = harmless(pattern.about.title.trim()) || 'Untitled pattern';
+  const title = harmless(titleOf(pattern.about));
   const sizes = `${ledger.sizes.length} ${ledger.sizes.length === 1 ? 'size' : 'sizes'}`;
   let out = [
     ...wrap(title, width).map((line) => paint('strong', line)),

@@ -1,4 +1,5 @@
 /** `turnchain price`: what a piece made to order costs and what to ask for it, in every size. Reckons nothing itself. */
+import { titleOf } from '../../core/document/title.ts';
 import { basisWords, HOURS_CARE, missingWords } from '../../core/study/basis-words.ts';
 import { hoursOf } from '../../core/study/hours.ts';
 import { type Price, type PriceInSize, type PriceReport, priceOf } from '../../core/study/price.ts';
@@ -18,7 +19,7 @@ function words(study: Study, width: number, paint: Paint): string {
   const report = reported(study);
   const { pricing } = pattern.workbook;
   const heads = pattern.sizes.map(({ label }) => harmless(label));
-  const out = [paint('strong', harmless(pattern.about.title.trim()) || 'Untitled pattern')];
+  const out = [paint('strong', harmless(titleOf(pattern.about)))];
   const say = (text: string) => out.push(...wrap(harmless(text), width));
   const money = (amount: Rational | null) => (amount === null ? '–' : formatMoney(amount, report.currency));
   const line = (label: string, cell: (size: PriceInSize) => string): TableLine => ({

@@ -1,5 +1,7 @@
 /** `turnchain yarn`: the yarn and the hours of every size, with what they rest on. Reckons nothing itself. */
+
 import type { Pattern } from '../../core/document/pattern.ts';
+import { titleOf } from '../../core/document/title.ts';
 import {
   basisWords,
   doubtWords,
@@ -73,7 +75,7 @@ function words(study: Study, width: number, paint: Paint): string {
   const report = yarnOf(study);
   const hours = hoursOf(study);
   const heads = pattern.sizes.map(({ label }) => harmless(label));
-  const out = [paint('strong', harmless(pattern.about.title.trim()) || 'Untitled pattern')];
+  const out = [paint('strong', harmless(titleOf(pattern.about)))];
   const say = (text: string) => out.push(...wrap(harmless(text), width));
   if (pattern.sizes.length === 0) {
     say('No amounts and no hours: the pattern has no sizes. Add one in the studio, under Sizes.');

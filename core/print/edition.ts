@@ -3,9 +3,13 @@
  * It puts the parts in order; what each says is in `edition/`. Pure: no clock, no disk; the date and the version
  * are the document's. Nothing is laid out here.
  */
+
+import { titleOf } from '../document/title.ts';
 import type { Study } from '../study/index.ts';
 import { sizeKeyOf } from '../study/index.ts';
 import type { YarnReport } from '../study/yarn.ts';
+import type { Abbreviation } from '../trade/abbreviations.ts';
+import type { Terms } from '../trade/stitches.ts';
 import type { Block, Booklet, Meta, Part, Words } from './content.ts';
 import { chartsPart, type EditionChart } from './edition/charts.ts';
 import {
@@ -27,7 +31,7 @@ import {
   type Reader,
   readerFor,
 } from './edition/reader.ts';
-import { notesPart, specialBlocks, termsPart } from './edition/terms.ts';
+import { abbreviationsOf, notesPart, specialBlocks, termsPart } from './edition/terms.ts';
 
 export type { EditionChart } from './edition/charts.ts';
 export type { GivenCaution } from './edition/closing.ts';
@@ -58,27 +62,15 @@ export interface EditionOfPattern {
 
 /** The booklet of an edition. A size that the pattern does not have gives all sizes, and a fact. */
 export function bookletOf(study: Study, options: EditionOptions): EditionOfPattern {
-  const { pattern } = study;
   const { reader, facts, known } = readerFor(study, options, options.madeFor, options.yarn);
   if (!known) {
     reader.report(null, { code: 'size-not-known', from: 0, to: 0, data: { size: options.sizes } });
   }
-  const cover = coverOf(reader);
-  const sizes = sizesPart(reader, options.schematics ?? []);
-  const materials = materialsPart(reader);
-  const specials = specialBlocks(reader);
-  const notes = notesPart(reader);
-  const pieces = study.pieces.map((piece, i) => piecePart(piece, reader, i === 0));
-  const finishing = finishingPart(reader);
-  const about = aboutPart(reader);
-  const others = [sizes, materials, notes, ...pieces, finishing, about].filter((part) => part !== null);
-  const texts = [
-    ...cover.summary.map(textOf),
-    ...others.flatMap((part) => [part.title, ...part.blocks.flatMap(textsOf)]),
-    ...specials.flatMap(definitionsOf),
-    // The trade's cautions name rules, whose letters are no abbreviations of crochet.
-    ...pattern.cautions.map((text) => reader.say(text, null)),
-  ];
+  const { cover, sizes, materials, specials, notes, pieces, finishing, about, texts } = written(
+    study,
+    reader,
+    options,
+  );
   const terms = termsPart(reader, specials, texts);
   const parts: readonly (Part | null)[] = [
     sizes,
@@ -101,6 +93,35 @@ export function bookletOf(study: Study, options: EditionOptions): EditionOfPatte
   };
 }
 
+/** The list of abbreviations that an edition for all sizes prints, in the terms of a market. */
+export function printedAbbreviations(study: Study, terms: Terms): readonly Abbreviation[] {
+  const options = { terms, sizes: 'all', units: study.pattern.units } as const;
+  const { reader } = readerFor(study, options);
+  return abbreviationsOf(reader, written(study, reader, options).texts).lines;
+}
+
+/** The parts whose words are the pattern's, and all those words: one text for each row, paragraph or cell. */
+function written(study: Study, reader: Reader, options: EditionOptions) {
+  const { pattern } = study;
+  const cover = coverOf(reader);
+  const sizes = sizesPart(reader, options.schematics ?? []);
+  const materials = materialsPart(reader);
+  const specials = specialBlocks(reader);
+  const notes = notesPart(reader);
+  const pieces = study.pieces.map((piece, i) => piecePart(piece, reader, i === 0));
+  const finishing = finishingPart(reader);
+  const about = aboutPart(reader);
+  const others = [sizes, materials, notes, ...pieces, finishing, about].filter((part) => part !== null);
+  const texts = [
+    ...cover.summary.map(textOf),
+    ...others.flatMap((part) => [part.title, ...part.blocks.flatMap(textsOf)]),
+    ...specials.flatMap(definitionsOf),
+    // The trade's cautions name rules, whose letters are no abbreviations of crochet.
+    ...pattern.cautions.map((text) => reader.say(text, null)),
+  ];
+  return { cover, sizes, materials, specials, notes, pieces, finishing, about, texts };
+}
+
 function metaOf(reader: Reader): Meta {
   const { pattern, wording, alone, sizes, madeFor } = reader;
   const { about } = pattern;
@@ -108,7 +129,7 @@ function metaOf(reader: Reader): Meta {
   const key = sizeKeyOf(pattern.sizes);
   const single = alone || pattern.sizes.length === 1;
   return {
-    title: reader.say(about.title.trim(), null),
+    title: reader.say(titleOf(about), null),
     author: about.designer.trim(),
     language: wording.language,
     subject: garment === '' ? 'Crochet pattern' : `Crochet pattern: ${garment}`,

@@ -2,6 +2,7 @@
  * The report for a human editor as a booklet: findings by piece with their words and numbers, what was accepted,
  * what was checked, and the counts of every row as an appendix. It lays nothing out and finds nothing.
  */
+import { titleOf } from '../document/title.ts';
 import type { EditorReport, ReportFinding } from '../review/report.ts';
 import {
   type Block,
@@ -144,7 +145,7 @@ function countsPart(report: EditorReport) {
 /** The report as a booklet, in the market of its terms. */
 export function reportBooklet(report: EditorReport): Booklet {
   const wording = wordingIn(report.terms);
-  const title = report.title.trim() || 'Untitled pattern';
+  const title = titleOf(report);
   const about = part('Technical edit', [
     paragraph(totals(report), 'lead'),
     entries('facts', [

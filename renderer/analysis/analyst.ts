@@ -6,7 +6,7 @@ import type { Node } from 'prosemirror-model';
 import type { Step } from 'prosemirror-transform';
 import type { LineRule } from '../../core/document/attributes.ts';
 import type { DrawingChoice, DrawingsReport } from './drawings.ts';
-import { applyChanges, type FromWorker, type ToWorker, type Watched } from './protocol.ts';
+import { applyChanges, type FromWorker, NOTHING_WATCHED, type ToWorker, type Watched } from './protocol.ts';
 import { type FigureTrial, type LineTrial, NOTHING_KNOWN, type Report } from './report.ts';
 
 /** The part of a Worker that is used, so that tests can run the same code without one. */
@@ -89,8 +89,8 @@ export class Analyst {
   }
 
   /** Says what is on screen, for what is reckoned only while it is looked at. */
-  watch(watched: Watched): void {
-    this.#worker.postMessage({ kind: 'watched', ...watched });
+  watch(watched: Partial<Watched>): void {
+    this.#worker.postMessage({ kind: 'watched', ...NOTHING_WATCHED, ...watched });
   }
 
   /** The drawings of the newest state. Never answered after `stop`. */

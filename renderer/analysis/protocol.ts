@@ -5,6 +5,7 @@
 import type { LineRule } from '../../core/document/attributes.ts';
 import type { DrawingChoice, DrawingsReport } from './drawings.ts';
 import type {
+  AbbreviationsReport,
   BlockReport,
   FigureReport,
   FigureTrial,
@@ -35,7 +36,11 @@ export interface Watched {
   readonly workbook: boolean;
   /** Id of the person whose column is shown, or null. */
   readonly person: string | null;
+  /** The printed lists of abbreviations. */
+  readonly abbreviations: boolean;
 }
+
+export const NOTHING_WATCHED: Watched = { workbook: false, person: null, abbreviations: false };
 
 export type FromWorker =
   | ({ readonly kind: 'changes' } & Changes)
@@ -61,6 +66,7 @@ export interface Changes {
   readonly materials?: MaterialsReport;
   readonly workbook?: WorkbookReport | null;
   readonly person?: PersonReport | null;
+  readonly abbreviations?: AbbreviationsReport | null;
 }
 
 /** The report after the changes. Untouched parts keep their identity. */
@@ -70,6 +76,7 @@ export function applyChanges(report: Report, changes: Changes): Report {
   const accepted = changes.accepted ?? report.accepted;
   const workbook = changes.workbook === undefined ? report.workbook : changes.workbook;
   const person = changes.person === undefined ? report.person : changes.person;
+  const abbreviations = changes.abbreviations === undefined ? report.abbreviations : changes.abbreviations;
   if (changes.sizes) sizes = changes.sizes;
   if (changes.lineOrder || changes.lines) {
     const next = new Map(lines);
@@ -102,6 +109,7 @@ export function applyChanges(report: Report, changes: Changes): Report {
     materials,
     workbook,
     person,
+    abbreviations,
   };
 }
 

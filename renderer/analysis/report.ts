@@ -22,6 +22,8 @@ export interface BlockReport {
   readonly label: string | null;
   /** "RS", "WS", a list of them where sizes differ, or null. */
   readonly side: string | null;
+  /** Whether there is anything to work yet. */
+  readonly isWritten: boolean;
   /** Stitches after it; null where the size does not work it. */
   readonly counts: readonly (number | null)[];
   /** Chain-spaces. */
@@ -92,12 +94,13 @@ export interface LineTrial {
   readonly problems: readonly Finding[];
 }
 
+/** The list of abbreviations as it will be printed, in each market's terms. */
+export type AbbreviationsReport = Readonly<
+  Record<Terms, readonly { readonly abbr: string; readonly meaning: string }[]>
+>;
+
 /** What follows from the materials and from the words of the whole pattern. */
 export interface MaterialsReport {
-  /** The list of abbreviations as it will be printed, in each market's terms. */
-  readonly abbreviations: Readonly<
-    Record<Terms, readonly { readonly abbr: string; readonly meaning: string }[]>
-  >;
   /** Cautions that the pattern calls for, in printing order, with the rules named and the deferral. */
   readonly cautions: readonly { readonly title: string; readonly text: string }[];
   /** Whole balls of each yarn, by its id: one number a size, null where it cannot be told. */
@@ -127,6 +130,8 @@ export interface Report {
   readonly workbook: WorkbookReport | null;
   /** The column of the person chosen; null for nobody. */
   readonly person: PersonReport | null;
+  /** The printed lists of abbreviations; null while nobody looks at them. */
+  readonly abbreviations: AbbreviationsReport | null;
 }
 
 /** What is known before the first study is done. */
@@ -140,7 +145,8 @@ export const NOTHING_KNOWN: Report = {
   findings: [],
   byNode: new Map(),
   accepted: [],
-  materials: { abbreviations: { us: [], uk: [] }, cautions: [], balls: {} },
+  materials: { cautions: [], balls: {} },
+  abbreviations: null,
   workbook: null,
   person: null,
 };

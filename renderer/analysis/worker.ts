@@ -13,7 +13,9 @@ import { review, reviewMeanwhile } from '../../core/review/review.ts';
 import { measuredFor } from '../../core/study/measured-for.ts';
 import { type Study, study } from '../../core/study/study.ts';
 import { drawingsReport } from './drawings.ts';
-import type { Changes, FromWorker, ToWorker, Watched } from './protocol.ts';
+import { abbreviationsOf } from './materials.ts';
+import { type Changes, type FromWorker, NOTHING_WATCHED, type ToWorker, type Watched } from './protocol.ts';
+import type { AbbreviationsReport } from './report.ts';
 import { Reporter } from './reporter.ts';
 import { lineTrialOf, trialOf } from './trial.ts';
 import { personOf, workbookOf } from './workbook.ts';
@@ -36,7 +38,7 @@ const PAUSE = 700;
 let reviewed: readonly Finding[] = [];
 let sizes: Pattern['sizes'] | null = null;
 let later: ReturnType<typeof setTimeout> | null = null;
-let watched: Watched = { workbook: false, person: null };
+let watched: Watched = NOTHING_WATCHED;
 let personStudy: Study | null = null;
 
 function work(): void {
@@ -64,14 +66,16 @@ function finish(): void {
   tell({ kind: 'changes', ...reporter.changes(studied, settled(studied), version) });
 }
 
-/** What is looked at besides: the workbook's numbers and one person's column, as far as they differ. */
-function watching(of: Study): Pick<Changes, 'workbook' | 'person'> {
+/** What is looked at besides: the workbook's numbers, one person's column, printed lists, as far as they differ. */
+function watching(of: Study): Pick<Changes, 'workbook' | 'person' | 'abbreviations'> {
   const workbook = watched.workbook ? workbookOf(of) : null;
   const person = of.pattern.workbook.people.find(({ id }) => id === watched.person);
   const measured = person === undefined ? null : measuredFor(of.pattern, person);
   personStudy = measured === null ? null : study(measured.pattern, personStudy);
   const column = personStudy === null || measured === null ? null : personOf(personStudy, of, measured);
+  const abbreviations = watched.abbreviations ? abbreviationsOf(of) : null;
   return {
+    ...(lastAbbreviations.isNew(abbreviations) ? { abbreviations } : {}),
     ...(lastWorkbook.isNew(workbook) ? { workbook } : {}),
     ...(lastPerson.isNew(column) ? { person: column } : {}),
   };
@@ -92,6 +96,7 @@ class Told<T> {
 }
 const lastWorkbook = new Told<WorkbookReport | null>();
 const lastPerson = new Told<PersonReport | null>();
+const lastAbbreviations = new Told<AbbreviationsReport | null>();
 
 /** Answers with what the newest state has. */
 function tryFigure(serial: number, expression: string): void {
@@ -118,7 +123,7 @@ self.onmessage = ({ data }: MessageEvent<ToWorker>): void => {
     return;
   }
   if (data.kind === 'watched') {
-    watched = { workbook: data.workbook, person: data.person };
+    watched = data;
     if (waiting) work();
     if (studied !== null) tell({ kind: 'changes', version: reported, ...watching(studied) });
     return;
@@ -137,6 +142,7 @@ self.onmessage = ({ data }: MessageEvent<ToWorker>): void => {
     sizes = null;
     lastWorkbook.forget();
     lastPerson.forget();
+    lastAbbreviations.forget();
   } else {
     for (const step of data.steps) {
       const applied = document === null ? null : Step.fromJSON(schema, step).apply(document);

@@ -240,7 +240,7 @@ export class Desk {
   }
 
   /** Says what is on screen, for what is reckoned only while it is looked at. */
-  watch(watched: Watched): void {
+  watch(watched: Partial<Watched>): void {
     this.#analyst.watch(watched);
   }
 

@@ -1,4 +1,6 @@
 /** Abbreviations, special stitches and cautions: the author's own, and what follows from the pattern's words. */
+
+import { useEffect } from 'react';
 import type { AttributesOf } from '../../core/document/attributes.ts';
 import { FIGURE } from '../../core/document/pattern.ts';
 import { translate } from '../../core/notation/translate.ts';
@@ -17,8 +19,13 @@ const SENTENCE = 2_000;
 export function Abbreviations() {
   const desk = useDesk();
   const own = useDeskView((view) => view.document);
-  const printed = useDeskView((view) => view.report.materials.abbreviations);
+  const printed = useDeskView((view) => view.report.abbreviations);
   const { terms, say } = useReader();
+  const list = printed?.[terms] ?? [];
+  useEffect(() => {
+    desk.watch({ abbreviations: true });
+    return () => desk.watch({});
+  }, [desk]);
   const words = materialsWords.abbreviation;
   const set = (index: number, attributes: Partial<AttributesOf<'abbreviation'>>) => {
     desk.dispatch(setItem<'abbreviation'>(desk.view().state, 'abbreviations', index, attributes));
@@ -60,10 +67,10 @@ export function Abbreviations() {
       </ItemList>
       <section aria-labelledby="printed-abbreviations" className="materials-list">
         <h4 id="printed-abbreviations">{words.printed}</h4>
-        <p className="quiet">{printed[terms].length === 0 ? words.nonePrinted : words.printedNote}</p>
-        {printed[terms].length > 0 && (
+        <p className="quiet">{printed?.[terms].length === 0 ? words.nonePrinted : words.printedNote}</p>
+        {list.length > 0 && (
           <dl className="abbreviation-list">
-            {printed[terms].map(({ abbr, meaning }) => (
+            {list.map(({ abbr, meaning }) => (
               <div key={abbr}>
                 <dt>{abbr}</dt>
                 <dd>{meaning}</dd>

@@ -1,4 +1,5 @@
 /** The bar: the pattern's title and whether it is saved, the places, and how the pattern is read. */
+import { titleOf } from '../../core/document/title.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import type { Units } from '../../core/trade/units.ts';
 import { useCommands } from '../commands/context.ts';
@@ -30,7 +31,7 @@ function Title() {
   const isSaved = useDeskView((view) => view.saved === view.document);
   const file = useDeskView((view) => view.file);
   const saving = useStudioView((view) => view.saving);
-  const name = title.trim() === '' ? shellWords.untitled : title;
+  const name = titleOf({ title });
   const state = saving
     ? shellWords.saving
     : file === null

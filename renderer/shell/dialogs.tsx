@@ -1,5 +1,7 @@
 /** Whatever stands over the window just now: the lists and forms that commands open, and questions over them. */
+
 import { useCallback } from 'react';
+import { titleOf } from '../../core/document/title.ts';
 import { Modal } from '../parts/modal.tsx';
 import { shellWords } from '../words/shell.ts';
 import { useStudio, useStudioView } from './hooks.ts';
@@ -61,7 +63,7 @@ function LaterDialog({ kind }: { readonly kind: Dialog }) {
 
 function nameOf(studio: Studio): string {
   const view = studio.view().desk?.view();
-  return view?.file?.ref.name ?? (view?.pattern.about.title.trim() || shellWords.untitled);
+  return view?.file?.ref.name ?? titleOf(view?.pattern.about ?? { title: '' });
 }
 
 function SaveBefore({

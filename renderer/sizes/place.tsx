@@ -27,8 +27,8 @@ export function SizesPlace() {
   const person = useDeskView((view) => view.reading.person);
   useEffect(() => {
     if (person === null) return;
-    desk.watch({ workbook: false, person });
-    return () => desk.watch({ workbook: false, person: null });
+    desk.watch({ person });
+    return () => desk.watch({});
   }, [desk, person]);
   return (
     <div className="sizes">

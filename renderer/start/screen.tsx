@@ -1,6 +1,8 @@
 /** The start screen: work that was not saved, a new pattern, a file, the last files, the examples. */
+
 import { useEffect, useRef, useState } from 'react';
 import type { Recovered } from '../../app/host/host.ts';
+import { titleOf } from '../../core/document/title.ts';
 import { useCommands } from '../commands/context.ts';
 import { Modal } from '../parts/modal.tsx';
 import { useStudio, useStudioView } from '../shell/hooks.ts';
@@ -68,7 +70,7 @@ function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
         {works.map((work) => (
           <li key={work.desk}>
             <div>
-              <strong>{work.title || shellWords.untitled}</strong>
+              <strong>{titleOf(work)}</strong>
               <p className="quiet">
                 {timeShown(work.time)} · {about(work)}
               </p>
@@ -76,14 +78,14 @@ function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
             <button
               type="button"
               className="chief"
-              aria-label={startWords.recoverThis(work.title || shellWords.untitled)}
+              aria-label={startWords.recoverThis(titleOf(work))}
               onClick={() => void studio.recover(work.desk)}
             >
               {startWords.recover}
             </button>
             <button
               type="button"
-              aria-label={startWords.discardThis(work.title || shellWords.untitled)}
+              aria-label={startWords.discardThis(titleOf(work))}
               onClick={() => setAsked(work)}
             >
               {startWords.discard}
@@ -93,7 +95,7 @@ function RecoveredWork({ works }: { readonly works: readonly Recovered[] }) {
       </ul>
       {asked !== null && (
         <Modal
-          title={startWords.discardAsk.title(asked.title || shellWords.untitled)}
+          title={startWords.discardAsk.title(titleOf(asked))}
           onClose={() => setAsked(null)}
           buttons={
             <>

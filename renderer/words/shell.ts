@@ -15,7 +15,6 @@ export const PLACE_WORDS = {
 
 export const shellWords = {
   product: 'Turnchain',
-  untitled: 'Untitled pattern',
   places: 'Places',
   outline: 'Outline',
   menu: 'Menu',

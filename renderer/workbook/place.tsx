@@ -15,7 +15,7 @@ export function WorkbookPlace() {
   const [told, setTold] = useState('');
   useEffect(() => {
     desk.watch({ workbook: true, person });
-    return () => desk.watch({ workbook: false, person: null });
+    return () => desk.watch({});
   }, [desk, person]);
   return (
     <TellContext value={setTold}>

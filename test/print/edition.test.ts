@@ -1,6 +1,6 @@
 /** Booklets of a whole pattern: golden text, laws over sizes and terms, the abbreviation list, units, cautions. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Block, Booklet, Row } from '../../core/print/content.ts';
 import { bookletOf, type EditionOptions } from '../../core/print/edition.ts';
@@ -330,4 +330,10 @@ it('makes a booklet of any pattern at all, in any terms, for all sizes and for e
     }),
     { numRuns: 150, seed: 7 },
   );
+});
+
+test('a pattern without a title is printed under the words that stand for one everywhere', () => {
+  const untitled = edited(({ about }) => ({ about: { ...about, title: '  ' } }));
+  const { meta } = bookletOf(untitled, { terms: 'uk', sizes: 'all' }).booklet;
+  expect(meta.title).toBe('Untitled pattern');
 });

@@ -1,8 +1,12 @@
 /** What the worker tells of lines that are being typed, and of materials. */
+
 import { describe, expect, test } from 'vitest';
+import { EXAMPLES } from '../../app/command/examples.ts';
+import { bookletOf } from '../../core/print/edition.ts';
 import { study } from '../../core/study/study.ts';
-import { materialsOf } from '../../renderer/analysis/materials.ts';
+import { abbreviationsOf, materialsOf } from '../../renderer/analysis/materials.ts';
 import { lineTrialOf } from '../../renderer/analysis/trial.ts';
+import { wordsText } from '../print/plain-booklet.ts';
 import { smallPattern } from '../study/builder.ts';
 
 const pattern = smallPattern();
@@ -53,14 +57,31 @@ describe('materials', () => {
   });
 
   test('the abbreviations that are used, in each market’s terms', () => {
-    const { us, uk } = materialsOf(studied, null).abbreviations;
+    const { us, uk } = abbreviationsOf(studied);
     const short = (list: typeof us) => list.map(({ abbr }) => abbr);
     expect(short(us)).toEqual(expect.arrayContaining(['ch', 'dc', 'dc2tog', 'sc', 'sk']));
     expect(short(uk)).toEqual(expect.arrayContaining(['ch', 'tr', 'tr2tog', 'dc']));
     expect(us.find(({ abbr }) => abbr === 'dc')?.meaning).toBe('double crochet');
     expect(uk.find(({ abbr }) => abbr === 'tr')?.meaning).toContain('treble');
     // An abbreviation that no text uses is not printed.
-    expect(short(materialsOf(withYarn, null).abbreviations.us)).not.toContain('dc-lp');
+    expect(short(abbreviationsOf(withYarn).us)).not.toContain('dc-lp');
+  });
+
+  test.each(Object.keys(EXAMPLES))('the list of %s is the one that its booklets print', (name) => {
+    const of = study(EXAMPLES[name]!);
+    for (const terms of ['us', 'uk'] as const) {
+      const { parts } = bookletOf(of, { terms, sizes: 'all' }).booklet;
+      // The first such list is that of the abbreviations; the special stitches have one of their own behind it.
+      const list = parts
+        .flatMap(({ blocks }) => blocks)
+        .find((block) => block.kind === 'entries' && block.form === 'terms');
+      const printed = (list?.kind === 'entries' ? list.items : []).map(({ label, value }) => ({
+        abbr: wordsText(label),
+        meaning: wordsText(value),
+      }));
+      expect(printed.length).toBeGreaterThan(5);
+      expect(abbreviationsOf(of)[terms]).toEqual(printed);
+    }
   });
 
   test('a cord on a child’s size brings its caution, which sends to the rules and to testing', () => {

@@ -5,7 +5,7 @@
  */
 import { abbreviationsIn } from '../../notation/abbreviations.ts';
 import { translate } from '../../notation/translate.ts';
-import { abbreviationList } from '../../trade/abbreviations.ts';
+import { type Abbreviation, abbreviationList, type Used } from '../../trade/abbreviations.ts';
 import { baseOf, LADDER, type Terms } from '../../trade/stitches.ts';
 import { namesOf } from '../../trade/terms.ts';
 import {
@@ -25,9 +25,7 @@ import { textWords } from './text.ts';
 
 /** The part on terms. `texts` are all the words printed elsewhere, one text for each row, paragraph or cell. */
 export function termsPart(reader: Reader, specials: readonly Block[], texts: readonly string[]): Part {
-  const own = ownMeanings(reader);
-  const used = abbreviationsIn(texts, reader.terms, Object.keys(own));
-  const lines = abbreviationList(used, reader.terms, own);
+  const { used, lines } = abbreviationsOf(reader, texts);
   const ids = used.map((one) => (typeof one === 'string' ? one : one.id));
   return part('Terms and abbreviations', [
     paragraph([bold(reader.wording.writtenIn)]),
@@ -43,6 +41,16 @@ export function termsPart(reader: Reader, specials: readonly Block[], texts: rea
         ]),
     ...(specials.length === 0 ? [] : [heading(2, 'Special stitches'), ...specials]),
   ]);
+}
+
+/** The abbreviations that the printed words use, and the lines that explain them. */
+export function abbreviationsOf(
+  reader: Reader,
+  texts: readonly string[],
+): { readonly used: readonly Used[]; readonly lines: readonly Abbreviation[] } {
+  const own = ownMeanings(reader);
+  const used = abbreviationsIn(texts, reader.terms, Object.keys(own));
+  return { used, lines: abbreviationList(used, reader.terms, own) };
 }
 
 /** What the pattern itself explains: its abbreviations, and its special stitches by their short names. */
