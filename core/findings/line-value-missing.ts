@@ -5,7 +5,7 @@ import { quoted } from './phrases.ts';
 
 export const lineValueMissing: FindingKind = {
   code: 'line-value-missing',
-  severity: 'error',
+  severity: 'warning',
   title: 'A size has no value typed',
   reason: 'Everything worked out from the line has no value in that size either.',
   message: (facts) => `${quoted(facts[0]!.fact.data, 'line')} has no value for ${sizesOf(facts)}; type one`,

@@ -3,6 +3,7 @@
  * belongs to, in words with the numbers filled in. What a screen or a machine lists; it knows neither, and it
  * works nothing out that the study does not hold.
  */
+import { isBlankRow } from '../document/blank.ts';
 import type { Block, FigureText, Pattern } from '../document/pattern.ts';
 import type { Finding, Severity } from '../finding.ts';
 import type { Sheet } from '../grading/index.ts';
@@ -31,7 +32,7 @@ export interface LedgerRow {
   readonly label: string;
   /** "RS", "WS", a list of them where sizes differ, or null. */
   readonly side: string | null;
-  /** Stitches after it, one number a size; null where the size does not work it. */
+  /** Stitches after it, one number a size; null where the size does not work it, or nothing is written. */
   readonly counts: readonly (number | null)[];
   /** Stitches by the author's abbreviation; they add up to `counts`. */
   readonly byKind: Readonly<Record<string, readonly number[]>>;
@@ -156,9 +157,10 @@ function madeRow(
   const unworked = formOf(piece.piece.blocks, own) === 'round' ? 'Rnd –' : 'Row –';
   const label = blockLabel(piece, block) ?? { text: unworked, side: null };
   const sizes = block.sizes.length;
+  const isBlank = isBlankRow(own);
   const byKind: Record<string, number[]> = {};
   block.sizes.forEach((size, i) => {
-    for (const [id, n] of size?.tally.byKind ?? []) {
+    for (const [id, n] of (isBlank ? null : size?.tally.byKind) ?? []) {
       const name = kindName(id, study.pattern.terms);
       byKind[name] ??= new Array<number>(sizes).fill(0);
       byKind[name][i]! += n;
@@ -170,9 +172,9 @@ function madeRow(
     node: own.id,
     label: label.text,
     side: label.side,
-    counts: block.sizes.map((size) => size?.tally.stitches ?? null),
+    counts: block.sizes.map((size) => (isBlank ? null : (size?.tally.stitches ?? null))),
     byKind,
-    spaces: block.sizes.map((size) => size?.tally.spaces ?? null),
+    spaces: block.sizes.map((size) => (isBlank ? null : (size?.tally.spaces ?? null))),
     text: words?.text ?? null,
     findings: findings.map((finding) => {
       const { node } = finding.where;

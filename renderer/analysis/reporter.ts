@@ -3,6 +3,7 @@
  * sent again, so an edit costs what it reached. It works nothing out that the study does not hold; widths are
  * the study's stitches at the pattern's gauge.
  */
+import { isBlankRow } from '../../core/document/blank.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { Finding } from '../../core/finding.ts';
 import type { LineResult, SizeResult } from '../../core/grading/index.ts';
@@ -139,6 +140,7 @@ export class Reporter {
       piece: piece.piece.id,
       label: label?.text ?? null,
       side: label?.side ?? null,
+      isWritten: !isBlankRow(of),
       counts: block.sizes.map((size) => size?.tally.stitches ?? null),
       spaces: block.sizes.map((size) => size?.tally.spaces ?? null),
       byKind: [...kinds].map(([id, numbers]) => ({ id, numbers })),

@@ -17,6 +17,11 @@ export interface CardProps {
   readonly reading: Reading;
 }
 
+function noFacts(report: BlockReport | null, label: string): string {
+  if (report === null) return ledgerWords.waiting;
+  return report.isWritten ? ledgerWords.notWorked(label) : ledgerWords.notWritten;
+}
+
 export function Card({ id, name, pattern, report, findings, size, reading }: CardProps) {
   const label = pattern.sizes[size]?.label ?? '';
   const facts = report === null ? [] : factsOf(report, size, reading.terms, reading.units);
@@ -26,7 +31,7 @@ export function Card({ id, name, pattern, report, findings, size, reading }: Car
       {facts.map((fact) => (
         <p key={fact}>{fact}</p>
       ))}
-      {facts.length === 0 && <p>{report === null ? ledgerWords.waiting : ledgerWords.notWorked(label)}</p>}
+      {facts.length === 0 && <p>{noFacts(report, label)}</p>}
       {findings.map((finding) => (
         <p key={`${finding.code} ${finding.where.from}`} className={`ledger-finding is-${finding.severity}`}>
           {inTerms(finding.message, pattern, reading.terms, 'prose')}

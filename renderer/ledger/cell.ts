@@ -25,7 +25,7 @@ export function markOf(findings: readonly FindingReport[]): 'error' | 'warning' 
 
 /** What is counted in a size, line by line: stitches with their kinds, spaces, repeats, rows, width. */
 export function factsOf(report: BlockReport, size: number, terms: Terms, units: Units): readonly string[] {
-  const count = report.counts[size] ?? null;
+  const count = report.isWritten ? (report.counts[size] ?? null) : null;
   if (count === null) return [];
   const kinds = report.byKind
     .map(({ id, numbers }) => [numbers[size] ?? 0, kindName(id, terms)] as const)

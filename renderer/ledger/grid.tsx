@@ -2,6 +2,7 @@
  * The grid of the ledger: which cells are drawn, which has the focus, what keys and the pointer do there. The
  * places of its rows come from `RowPlaces`, its numbers from the report.
  */
+
 import type { EditorView } from 'prosemirror-view';
 import {
   type KeyboardEvent,
@@ -18,6 +19,7 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import type { BlockReport, FindingReport, Report } from '../analysis/report.ts';
 import { useLentCommands } from '../commands/context.ts';
 import { useDesk, useDeskView, useSettledDeskView, useStudio } from '../shell/hooks.ts';
+import { commandWords } from '../words/dialogs.ts';
 import { ledgerWords } from '../words/ledger.ts';
 import { Card } from './card.tsx';
 import { findingsIn } from './cell.ts';
@@ -234,7 +236,10 @@ export function Grid({ places, editor }: GridProps) {
   useLentCommands(
     useMemo(
       () => ({
-        'go-ledger': { ready: () => sizesAreThere(desk.view().pattern), run: () => focusHome.current() },
+        'go-ledger': {
+          hinders: () => (sizesAreThere(desk.view().pattern) ? null : commandWords.hindrances.noSizes),
+          run: () => focusHome.current(),
+        },
       }),
       [desk],
     ),

@@ -64,7 +64,7 @@ function Cell({
   // The row that is about to be written is not wrong.
   const told = isCurrent ? findings.filter(({ code }) => code !== 'row-without-words') : findings;
   const mark = markOf(findingsIn(told, at));
-  const count = report === null ? undefined : (report.counts[at] ?? null);
+  const count = report === null || !report.isWritten ? undefined : (report.counts[at] ?? null);
   const classes = ['ledger-cell'];
   if (at === focus) classes.push('in-focus');
   if (mark !== null) classes.push(`has-${mark}`);

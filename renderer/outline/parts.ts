@@ -2,9 +2,11 @@
  * The parts of a pattern in the order of its pages, as the outline lists them: the cover, special stitches, notes,
  * each piece with its headings, finishing, the closing page. Names, places and findings of each; nothing drawn.
  */
+
 import type { Node } from 'prosemirror-model';
 import type { Pattern } from '../../core/document/pattern.ts';
 import type { FindingReport } from '../analysis/report.ts';
+import { UNWRITTEN } from '../analysis/unwritten.ts';
 import { listAt, partAt, placeOf } from '../desk/places.ts';
 import { outlineWords } from '../words/outline.ts';
 
@@ -66,14 +68,15 @@ export function outlineOf(pattern: Pattern): readonly OutlinePart[] {
   ];
 }
 
-/** How many findings of a part ask for the maker: errors and warnings, not notes. */
+/** How many findings of a part ask for the maker: errors and warnings, not notes, nor what is only not written yet. */
 export function findingsOf(
   part: OutlinePart,
   byNode: ReadonlyMap<string | null, readonly FindingReport[]>,
 ): { readonly errors: number; readonly warnings: number } {
   let [errors, warnings] = [0, 0];
   for (const node of part.nodes) {
-    for (const { severity } of byNode.get(node) ?? []) {
+    for (const { code, severity } of byNode.get(node) ?? []) {
+      if (UNWRITTEN.has(code)) continue;
       if (severity === 'error') errors += 1;
       if (severity === 'warning') warnings += 1;
     }

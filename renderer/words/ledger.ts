@@ -18,6 +18,7 @@ export const ledgerWords = {
     `${side === null ? label : `${label} (${side})`}, ${piece}`,
   unnamedPiece: 'piece without a name',
   waiting: 'Not worked yet',
+  notWritten: 'Nothing is written in this row yet.',
   notWorked: (size: string) => `Size ${size} does not work this row.`,
   wrong: 'wrong',
   doubtful: 'to look at',

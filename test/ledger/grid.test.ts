@@ -115,6 +115,7 @@ describe('a cell', () => {
     piece: 'a',
     label: 'Row 3',
     side: 'RS',
+    isWritten: true,
     counts: [23, null],
     spaces: [4, null],
     byKind: [
@@ -144,6 +145,10 @@ describe('a cell', () => {
 
   test('tells nothing for a size that does not work the row', () => {
     expect(factsOf(report, 1, 'us', 'metric')).toEqual([]);
+  });
+
+  test('tells nothing of a row that is not written yet, not even that it has no stitches', () => {
+    expect(factsOf({ ...report, isWritten: false, counts: [0, 0] }, 0, 'us', 'metric')).toEqual([]);
   });
 
   test('is marked by its worst finding, of its own size', () => {

@@ -5,7 +5,7 @@ import { isUnwritten } from './rows-not-begun.ts';
 
 export const pieceWithoutRows: Rule = {
   code: 'piece-without-rows',
-  severity: 'error',
+  severity: 'warning',
   title: 'A piece has no rows',
   reason: 'A piece that only has a name cannot be made.',
   message: (facts) => {

@@ -1,11 +1,12 @@
 /** A row between others has a label and nothing to work. */
+import { isBlankRow } from '../../document/blank.ts';
 import { quoted, text } from '../../findings/phrases.ts';
 import { rowBlocks } from '../../study/index.ts';
 import { found, type Rule } from '../rule.ts';
 
 export const rowWithoutWords: Rule = {
   code: 'row-without-words',
-  severity: 'error',
+  severity: 'warning',
   title: 'A row is empty',
   reason: 'Its label is printed, and nobody knows what to work.',
   message: (facts) => {
@@ -17,7 +18,7 @@ export const rowWithoutWords: Rule = {
   check: (study) =>
     study.pattern.pieces.flatMap((piece) => {
       const rows = rowBlocks(piece.blocks);
-      const empty = rows.filter((row) => row.text.text.trim() === '');
+      const empty = rows.filter(isBlankRow);
       // A piece with no written row at all is told as such.
       if (empty.length === rows.length) return [];
       return empty.map((row) => found(rowWithoutWords, study, { node: row.id }, { piece: piece.name }));

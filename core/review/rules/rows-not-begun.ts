@@ -1,15 +1,14 @@
 /** The pattern has pieces, and not one row is written yet. */
-import type { Piece } from '../../document/pattern.ts';
+import { isBlankRow } from '../../document/blank.ts';
+import type { Block, Piece } from '../../document/pattern.ts';
 import { quoted, text } from '../../findings/phrases.ts';
 import { found, type Rule } from '../rule.ts';
 
+const WORKED: ReadonlySet<Block['type']> = new Set(['row', 'repeat', 'shaping']);
+
 /** Whether a piece has nothing to work: no row with words, no repeat, no shaping. */
 export const isUnwritten = ({ blocks }: Piece): boolean =>
-  !blocks.some((block) =>
-    block.type === 'row'
-      ? block.text.text.trim() !== ''
-      : block.type === 'repeat' || block.type === 'shaping',
-  );
+  !blocks.some((block) => WORKED.has(block.type) && !isBlankRow(block));
 
 export const rowsNotBegun: Rule = {
   code: 'rows-not-begun',

@@ -3,12 +3,14 @@
  * the very document comes and typing rests. Only texts whose findings say something else are marked anew. Late
  * reports are let go, and while an input method composes nothing is marked.
  */
+
 import type { Node } from 'prosemirror-model';
 import { Plugin, PluginKey, type Transaction } from 'prosemirror-state';
 import { Decoration, DecorationSet, type EditorView } from 'prosemirror-view';
 import { FIGURE } from '../../../core/document/pattern.ts';
 import type { Finding } from '../../../core/finding.ts';
 import type { Report } from '../../analysis/report.ts';
+import { UNWRITTEN } from '../../analysis/unwritten.ts';
 import type { Desk } from '../../desk/desk.ts';
 import { ELSEWHERE, placeOf } from '../../desk/places.ts';
 import { hearCaret } from '../caret.ts';
@@ -40,12 +42,6 @@ interface Marks {
 type Told = { readonly report: Report } | { readonly open: Finding | null };
 
 const key = new PluginKey<Marks>('findings');
-
-/**
- * Findings that say only that nothing is written yet. Whoever begins a piece knows it: they are told by F8 and in
- * the review, and do not open where the caret comes by.
- */
-const OF_EMPTINESS = new Set(['rows-not-begun', 'piece-without-rows', 'row-without-words']);
 
 /** Where the words of a text stand: a piece's finding is about its title. */
 function textOf(document: Node, name: string): { readonly node: Node; readonly pos: number } | null {
@@ -81,7 +77,7 @@ function decorate(document: Node, name: string, findings: readonly Finding[]): r
 
 /** What is not written yet has its prompt, which says so without a mark. */
 const wholeClass = ({ code, severity }: Finding): string =>
-  `finding-whole ${severity}${OF_EMPTINESS.has(code) ? ' unwritten' : ''}`;
+  `finding-whole ${severity}${UNWRITTEN.has(code) ? ' unwritten' : ''}`;
 
 function takeReport(marks: Marks, report: Report, document: Node): Marks {
   const placed = new Map<string, readonly Finding[]>();
@@ -133,7 +129,7 @@ export function findingMarks(desk: () => Desk | null): Plugin {
             'report' in told ? takeReport(marks, told.report, state.doc) : { ...marks, open: told.open };
         } else if (transaction.selectionSet && !transaction.docChanged) {
           const here = markedIn(marks.set, state.selection.from, state.selection.to);
-          const open = here.find(({ finding }) => !OF_EMPTINESS.has(finding.code))?.finding ?? null;
+          const open = here.find(({ finding }) => !UNWRITTEN.has(finding.code))?.finding ?? null;
           if (open !== marks.open) marks = { ...marks, open };
         }
         return marks;
