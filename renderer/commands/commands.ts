@@ -3,15 +3,19 @@
  * (`app/host/commands`); commands that belong to the caret are lent by the place that has it.
  */
 import type { CommandName } from '../../app/host/commands.ts';
+import type { DeskView } from '../desk/desk.ts';
 import type { Place, Studio } from '../shell/studio.ts';
+import { commandWords } from '../words/dialogs.ts';
 import { shellWords } from '../words/shell.ts';
 import { spellingWords } from '../words/spelling.ts';
 
 export interface Action {
-  /** Whether it can be done now. */
-  readonly ready: () => boolean;
+  /** Why it cannot be done now, in words for the maker; null when it can. */
+  readonly hinders: () => string | null;
   readonly run: () => void;
 }
+
+const { hindrances } = commandWords;
 
 const PLACES: readonly Place[] = ['write', 'sizes', 'materials', 'drawings', 'workbook', 'review', 'print'];
 
@@ -22,34 +26,58 @@ export class Commands {
 
   constructor(studio: Studio) {
     const desk = () => studio.view().desk;
-    const open = () => desk() !== null;
-    const always = () => true;
+    const open = () => (desk() === null ? hindrances.noPattern : null);
+    const always = () => null;
+    /** Nothing but `words` stands in the way of what an open pattern may have. */
+    const where = (can: (view: DeskView) => boolean, words: string) => () => {
+      const view = desk()?.view();
+      if (view === undefined) return hindrances.noPattern;
+      return can(view) ? null : words;
+    };
     const own = new Map<CommandName, Action>([
-      ['new', { ready: always, run: () => studio.show('new') }],
-      ['bring', { ready: always, run: () => studio.show('bring') }],
-      ['open', { ready: always, run: () => void studio.openChosen() }],
-      ['save', { ready: open, run: () => void studio.save() }],
-      ['save-as', { ready: open, run: () => void studio.saveAs() }],
-      ['versions', { ready: () => desk()?.view().file != null, run: () => studio.show('versions') }],
-      ['export', { ready: open, run: () => studio.go('print') }],
-      ['start', { ready: open, run: () => void studio.closePattern() }],
-      ['close', { ready: open, run: () => void studio.closePattern() }],
-      ['undo', { ready: () => desk()?.view().canUndo ?? false, run: () => step(studio, 'undo') }],
-      ['redo', { ready: () => desk()?.view().canRedo ?? false, run: () => step(studio, 'redo') }],
-      ['commands', { ready: always, run: () => studio.show('commands') }],
-      ['keys', { ready: always, run: () => studio.show('keys') }],
-      ['about', { ready: always, run: () => studio.show('about') }],
-      ['theme', { ready: always, run: () => studio.show('theme') }],
-      ['spelling', { ready: always, run: () => switchSpelling(studio) }],
-      ['switch-terms', { ready: open, run: () => switchTerms(studio) }],
-      ['switch-units', { ready: open, run: () => switchUnits(studio) }],
-      ['next-size', { ready: open, run: () => stepSize(studio, 1) }],
-      ['previous-size', { ready: open, run: () => stepSize(studio, -1) }],
-      ['text-larger', { ready: always, run: () => scaleText(studio, 0.1) }],
-      ['text-smaller', { ready: always, run: () => scaleText(studio, -0.1) }],
+      ['new', { hinders: always, run: () => studio.show('new') }],
+      ['bring', { hinders: always, run: () => studio.show('bring') }],
+      ['open', { hinders: always, run: () => void studio.openChosen() }],
+      ['save', { hinders: open, run: () => void studio.save() }],
+      ['save-as', { hinders: open, run: () => void studio.saveAs() }],
+      [
+        'versions',
+        {
+          hinders: where(({ file }) => file !== null, hindrances.inNoFile),
+          run: () => studio.show('versions'),
+        },
+      ],
+      ['export', { hinders: open, run: () => studio.go('print') }],
+      ['start', { hinders: open, run: () => void studio.closePattern() }],
+      ['close', { hinders: open, run: () => void studio.closePattern() }],
+      [
+        'undo',
+        {
+          hinders: where(({ canUndo }) => canUndo, hindrances.nothingToUndo),
+          run: () => step(studio, 'undo'),
+        },
+      ],
+      [
+        'redo',
+        {
+          hinders: where(({ canRedo }) => canRedo, hindrances.nothingToDoAgain),
+          run: () => step(studio, 'redo'),
+        },
+      ],
+      ['commands', { hinders: always, run: () => studio.show('commands') }],
+      ['keys', { hinders: always, run: () => studio.show('keys') }],
+      ['about', { hinders: always, run: () => studio.show('about') }],
+      ['theme', { hinders: always, run: () => studio.show('theme') }],
+      ['spelling', { hinders: always, run: () => switchSpelling(studio) }],
+      ['switch-terms', { hinders: open, run: () => switchTerms(studio) }],
+      ['switch-units', { hinders: open, run: () => switchUnits(studio) }],
+      ['next-size', { hinders: open, run: () => stepSize(studio, 1) }],
+      ['previous-size', { hinders: open, run: () => stepSize(studio, -1) }],
+      ['text-larger', { hinders: always, run: () => scaleText(studio, 0.1) }],
+      ['text-smaller', { hinders: always, run: () => scaleText(studio, -0.1) }],
     ]);
     for (const place of PLACES)
-      own.set(`go-${place}` as CommandName, { ready: open, run: () => studio.go(place) });
+      own.set(`go-${place}` as CommandName, { hinders: open, run: () => studio.go(place) });
     this.#own = own;
   }
 
@@ -60,7 +88,7 @@ export class Commands {
   /** Runs a command; false when it is not there or cannot be done now. */
   run(name: CommandName): boolean {
     const action = this.find(name);
-    if (action === null || !action.ready()) return false;
+    if (action === null || action.hinders() !== null) return false;
     action.run();
     return true;
   }

@@ -30,9 +30,10 @@ export function CommandSearch() {
   const list = useId();
   const found = matching(typed).filter(({ name }) => commands.find(name) !== null);
   const chosen = Math.min(at, found.length - 1);
+  const hinders = ({ name }: Entry) => commands.find(name)?.hinders() ?? null;
   const close = () => studio.show(null);
   const run = (entry: Entry | undefined) => {
-    if (entry === undefined || !commands.find(entry.name)?.ready()) return;
+    if (entry === undefined || hinders(entry) !== null) return;
     // The dialog is gone before the command runs: what lies behind an open one cannot take the focus.
     flushSync(close);
     commands.run(entry.name);
@@ -64,7 +65,7 @@ export function CommandSearch() {
       <div role="listbox" id={list} aria-label={commandWords.title} className="command-list">
         {found.map((entry, index) => {
           const isFirst = index === 0 || found[index - 1]!.group !== entry.group;
-          const isReady = commands.find(entry.name)?.ready() ?? false;
+          const hindrance = hinders(entry);
           return (
             <div
               key={entry.name}
@@ -72,7 +73,7 @@ export function CommandSearch() {
               role="option"
               tabIndex={-1}
               aria-selected={index === chosen}
-              aria-disabled={!isReady}
+              aria-disabled={hindrance !== null}
               ref={(element) => {
                 if (index === chosen) element?.scrollIntoView({ block: 'nearest' });
               }}
@@ -82,7 +83,7 @@ export function CommandSearch() {
               <span className="command-group">{isFirst ? groupOf(entry) : ''}</span>
               <span>
                 {entry.title}
-                {!isReady && <small className="quiet"> {commandWords.notNow}</small>}
+                {hindrance !== null && <small className="quiet"> {hindrance}</small>}
               </span>
               <kbd>{entry.key === undefined ? '' : keyWords(entry.key)}</kbd>
             </div>

@@ -47,7 +47,7 @@ export function FindBar({ editor }: FindBarProps) {
     field.current?.select();
     field.current?.focus();
   };
-  useLentCommands(useMemo(() => ({ find: { ready: () => true, run: () => openBar.current() } }), []));
+  useLentCommands(useMemo(() => ({ find: { hinders: () => null, run: () => openBar.current() } }), []));
   useEffect(() => {
     if (!isOpen) return;
     field.current?.focus();

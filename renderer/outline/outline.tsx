@@ -2,10 +2,12 @@
  * The outline of the pattern, left of all places: its parts, where the caret is, what each piece has against it.
  * A part is gone to by a click or by Enter; pieces are put in order by dragging, by keys and by buttons.
  */
+
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useLentCommands } from '../commands/context.ts';
 import { useDesk, useDeskView, useSettledDeskView, useStudio } from '../shell/hooks.ts';
+import { commandWords } from '../words/dialogs.ts';
 import { outlineWords } from '../words/outline.ts';
 import { insertPiece } from '../write/commands/insert.ts';
 import { pieceOf } from '../write/commands/where.ts';
@@ -111,7 +113,7 @@ export function Outline() {
     useMemo(
       () => ({
         'go-outline': {
-          ready: () => tree.current !== null,
+          hinders: () => (tree.current === null ? commandWords.hindrances.noOutline : null),
           run: () => {
             flushSync(() => setOpen(true));
             tree.current?.querySelector<HTMLElement>('[tabindex="0"]')?.focus();

@@ -80,8 +80,8 @@ export function SizingGrid({ onAsk, onTell, onLine, added }: GridProps) {
     useMemo(
       () => ({
         // The keys are taken everywhere in this place: the browser would load the page anew, or keep a bookmark.
-        'fill-right': { ready: () => true, run: () => isInFront() && fill.current('right') },
-        'fill-down': { ready: () => true, run: () => isInFront() && fill.current('down') },
+        'fill-right': { hinders: () => null, run: () => isInFront() && fill.current('right') },
+        'fill-down': { hinders: () => null, run: () => isInFront() && fill.current('down') },
       }),
       [],
     ),

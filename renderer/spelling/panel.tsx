@@ -54,7 +54,7 @@ export function SpellingPanel({ editor, sheet }: SpellingPanelProps) {
     }
   };
   useLentCommands(
-    useMemo(() => ({ 'word-at-caret': { ready: () => true, run: () => enter.current() } }), []),
+    useMemo(() => ({ 'word-at-caret': { hinders: () => null, run: () => enter.current() } }), []),
   );
   if (place === null || !isShown) return null;
   const words = suggested?.word === word ? suggested.words : null;

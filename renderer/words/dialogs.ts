@@ -92,7 +92,16 @@ export const commandWords = {
   label: 'Command',
   hint: 'Type a part of its name',
   none: 'No command is called that.',
-  notNow: 'not possible now',
+  /** Why a command cannot be done now, behind its name. */
+  hindrances: {
+    noPattern: 'no pattern is open',
+    inNoFile: 'the pattern is in no file yet; save it first',
+    nothingToUndo: 'nothing to undo',
+    nothingToDoAgain: 'nothing was undone',
+    noSizes: 'there are no sizes yet',
+    notToChange: 'the words cannot be changed just now',
+    noOutline: 'the outline is not shown',
+  },
 } as const;
 
 export const keyListWords = {

@@ -1,4 +1,5 @@
 /** The place "Write": the manuscript in one scroller with what stands beside it, and the forms over it. */
+
 import type { Command } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
 import { type RefObject, useLayoutEffect, useMemo, useRef, useState } from 'react';
@@ -13,6 +14,7 @@ import { PhotoCommands } from '../photos/commands.tsx';
 import { useDesk, useStudio } from '../shell/hooks.ts';
 import type { Studio } from '../shell/studio.ts';
 import { SpellingPanel } from '../spelling/panel.tsx';
+import { commandWords } from '../words/dialogs.ts';
 import { writeWords } from '../words/write.ts';
 import { type BlockKind, insertBlock, insertPiece } from './commands/insert.ts';
 import { moveItem } from './commands/move.ts';
@@ -81,9 +83,9 @@ const BLOCKS: readonly BlockKind[] = ['row', 'round', 'repeat', 'shaping', 'pros
 
 /** The commands that the manuscript lends while it is on screen. */
 function actionsOf(editor: EditorView, studio: Studio): Partial<Record<CommandName, Action>> {
-  const can = () => editor.editable && !editor.isDestroyed;
-  const run = (command: Command, ready: () => boolean = can): Action => ({
-    ready,
+  const can = () => (editor.editable && !editor.isDestroyed ? null : commandWords.hindrances.notToChange);
+  const run = (command: Command, hinders: Action['hinders'] = can): Action => ({
+    hinders,
     run: () => {
       editor.focus();
       command(editor.state, editor.dispatch, editor);
@@ -93,11 +95,11 @@ function actionsOf(editor: EditorView, studio: Studio): Partial<Record<CommandNa
     marked === null
       ? studio.tell(writeWords.finding.none)
       : studio.say(writeWords.finding.told(marked.finding.severity, marked.finding.message));
-  const always = () => !editor.isDestroyed;
+  const always = () => null;
   const actions: Partial<Record<CommandName, Action>> = {
     'next-finding': run(goToFinding(1, told), always),
     'previous-finding': run(goToFinding(-1, told), always),
-    fix: { ready: can, run: () => fix(editor, studio) },
+    fix: { hinders: can, run: () => fix(editor, studio) },
     'move-up': run(moveItem(-1)),
     'move-down': run(moveItem(1)),
     'insert-figure': run(openFigure),

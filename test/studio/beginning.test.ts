@@ -23,7 +23,7 @@ const review = () => page.getByRole('link', { name: /^Review/ });
 
 async function begin(): Promise<void> {
   await page.getByRole('button', { name: 'New pattern…' }).click();
-  await page.getByLabel('Title').press('Enter');
+  await page.getByRole('textbox', { name: 'Title' }).press('Enter');
   await manuscript().waitFor();
 }
 
@@ -69,7 +69,7 @@ test('what a garment outline still needs is asked for at its field', async () =>
   await page.getByRole('button', { name: 'New pattern…' }).click();
   await page.getByRole('radio', { name: /^A hat in rounds/ }).check();
   await page.getByLabel('Stitches').fill('15');
-  await page.getByLabel('Title').press('Enter');
+  await page.getByRole('textbox', { name: 'Title' }).press('Enter');
   await page.getByRole('alert').waitFor();
   const field = page.getByLabel('Rows or rounds');
   expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
@@ -103,4 +103,47 @@ test('a maker who stays with the pattern on the desk still has what was chosen f
   await asked.getByRole('button', { name: 'Don’t save' }).click();
   await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('Driftwood Hat');
   await form.waitFor({ state: 'detached' });
+});
+
+test('what is begun and not written yet is no mistake: a piece, a row, a line of the sizing sheet', async () => {
+  await begin();
+  await page.locator('.manuscript').getByRole('button', { name: 'Add a piece' }).click();
+  await page.locator('.piece').nth(1).waitFor();
+  await page.locator('.piece .title .words').first().click();
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('Ch 11.');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('.ledger .ledger-count').allTextContents()).toContain('11');
+  // Not a number stands beside rows without words.
+  const counts = await page.locator('.ledger tbody .ledger-count').allTextContents();
+  expect(counts.filter((count) => count.trim() === '0')).toEqual([]);
+  await page.keyboard.press('Control+2');
+  await page.getByLabel('Add a line').selectOption('typed');
+  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.keyboard.press('Control+5');
+  await page.getByText(/has no rows; write them/).waitFor();
+  expect(await review().textContent()).toBe('Review');
+  expect(await page.getByText('Mistake', { exact: true }).count()).toBe(0);
+  await page.keyboard.press('Control+1');
+  await manuscript().waitFor();
+  const told = await page.getByRole('tree').getByRole('treeitem').allTextContents();
+  expect(told).toContain('Piece 2');
+  expect(await page.locator('.outline-tally.is-errors').count()).toBe(0);
+});
+
+test('a command that cannot be done says why', async () => {
+  await begin();
+  await page.keyboard.press('Control+k');
+  const list = page.getByRole('listbox', { name: 'Find a command' });
+  for (const [name, why] of [
+    ['Earlier versions', 'the pattern is in no file yet; save it first'],
+    ['Undo', 'nothing to undo'],
+  ]) {
+    await page.getByRole('combobox', { name: 'Command' }).fill(name!);
+    await list
+      .getByRole('option', { name: new RegExp(name!) })
+      .getByText(why!)
+      .waitFor();
+  }
 });
