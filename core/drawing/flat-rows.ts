@@ -85,6 +85,35 @@ interface Lying {
   readonly spots: () => Spots;
 }
 
+/** A row that stands straight on the one below. */
+class Straight implements Lying {
+  readonly left: number;
+  readonly right: number;
+  readonly level: number;
+  readonly #fabric: Fabric;
+  readonly #width: number;
+  readonly #direction: 1 | -1;
+
+  constructor(left: number, right: number, level: number, fabric: Fabric, width: number, direction: 1 | -1) {
+    this.left = left;
+    this.right = right;
+    this.level = level;
+    this.#fabric = fabric;
+    this.#width = width;
+    this.#direction = direction;
+  }
+
+  spots(): Spots {
+    const { middles, halves } = spread(this.#fabric, this.#width);
+    const origin = this.#direction === 1 ? this.left : this.right;
+    return {
+      x: middles.map((middle) => origin + this.#direction * middle),
+      half: halves,
+      y: middles.map(() => this.level),
+    };
+  }
+}
+
 /** What a piece is worked onto; its first row goes from right to left when the right side faces. */
 export interface Ground {
   readonly left: number;
@@ -278,31 +307,15 @@ class Laying {
     const strand = this.#strands.at(-1);
     const last = strand?.rows.at(-1);
     if (below === null || strand === undefined || last === undefined || below.level === null) return false;
-    if (row.seen === null || this.#rest !== null || row.fabric.rest !== null || row.openings.length > 0)
-      return false;
-    if (last.round || span !== last.span || gathers(row)) return false;
+    if (!row.plain || this.#rest !== null || last.round || span !== last.span) return false;
     const { left, right, level } = below;
     const y = level + this.#grain.row;
     // Its ends stand on those of the row below, so nothing of an edge is covered.
-    strand.left.push({ x: left, y });
-    strand.right.push({ x: right, y });
+    upright(strand.left, left, y);
+    upright(strand.right, right, y);
     strand.rows.push({ span, left, right, yLeft: y, yRight: y, round: false });
     strand.top = LEVEL;
-    const direction = this.#direction;
-    this.#spots = {
-      left,
-      right,
-      level: y,
-      spots: () => {
-        const { middles, halves } = spread(row.fabric, width);
-        const origin = direction === 1 ? left : right;
-        return {
-          x: middles.map((middle) => origin + direction * middle),
-          half: halves,
-          y: middles.map(() => y),
-        };
-      },
-    };
+    this.#spots = new Straight(left, right, y, row.fabric, width, this.#direction);
     return true;
   }
 
@@ -363,12 +376,6 @@ const cornersOf = ({ left, right, yLeft, yRight }: LaidRow): readonly Point[] =>
   { x: left, y: yLeft },
   { x: right, y: yRight },
 ];
-
-/** Does the row take stitches together? Then it may lean to a side although its count stays. */
-function gathers({ tally }: WorkedRow): boolean {
-  for (const kind of tally.byKind.keys()) if (kind.includes('tog')) return true;
-  return false;
-}
 
 /** The middles of the sites of a fabric laid over a width, in the order made. Chains of a space lie side by side. */
 function spread(fabric: Fabric, width: number): { middles: readonly number[]; halves: readonly number[] } {
@@ -481,6 +488,13 @@ function raise(side: Point[], foot: Point, tip: Point, out: 1 | -1, jump: number
   // An edge that moves by many stitches at once is a step; by few, a slope.
   if (Math.abs(tip.x - foot.x) > jump) side.push({ x: tip.x, y: foot.y });
   side.push(tip);
+}
+
+/** One side of a strand goes straight up to `y`: two points tell an upright part, however many rows it has. */
+function upright(side: Point[], x: number, y: number): void {
+  const end = side.length - 1;
+  if (end > 0 && side[end]!.x === x && side[end - 1]!.x === x) side[end] = { x, y };
+  else side.push({ x, y });
 }
 
 /** The upper edge of a row; where it runs level, its two corners. */

@@ -361,15 +361,16 @@ function isOfSlope(
 /** The line without the corners of steps that come again, and without what is plain between rounds that widen. */
 function sloped(line: readonly Point[], grain: Grain, round: boolean): readonly Point[] {
   const jump = STEP * grain.stitch - EPS;
-  const moves = line.flatMap((point, i) => {
-    const before = line[i - 1];
-    if (before === undefined) return [];
+  const moves: { at: number; tip: number; isStep: boolean; by: number; y: number }[] = [];
+  for (let i = 1; i < line.length; i++) {
+    const [before, point] = [line[i - 1]!, line[i]!];
     const by = point.x - before.x;
     const isStep = Math.abs(point.y - before.y) < EPS && Math.abs(by) > jump;
     const leans = round && Math.abs(by) > EPS && Math.abs(point.y - before.y) > EPS;
     // A step goes out and then up to its tip, where a lean ends at once.
-    return isStep || leans ? [{ at: i, tip: isStep ? i + 1 : i, isStep, by, y: before.y }] : [];
-  });
+    if (isStep || leans) moves.push({ at: i, tip: isStep ? i + 1 : i, isStep, by, y: before.y });
+  }
+  if (moves.length === 0) return line;
   const slopes = moves.filter((move) => isOfSlope(move, moves, grain, round));
   const out = new Set(slopes.flatMap(({ at, isStep }) => (isStep ? [at] : [])));
   slopes.forEach((move, k) => {
@@ -503,11 +504,21 @@ function sectionsOf(strand: Strand, grain: Grain): readonly Section[] {
   const starts = [0];
   const jump = STEP * grain.stitch - EPS;
   const round = isRound(strand);
-  const moves = (side: 'left' | 'right') =>
-    strand.rows.map((row, i) => ({ by: row[side] - (strand.rows[i - 1] ?? row)[side], y: row.yLeft }));
+  /** Rows whose edge lies elsewhere than that of the row before; most stand straight. */
+  const moves = (side: 'left' | 'right') => {
+    const found = new Map<number, { readonly by: number; readonly y: number }>();
+    let before = strand.rows[0]!;
+    for (const [i, row] of strand.rows.entries()) {
+      if (row[side] !== before[side]) found.set(i, { by: row[side] - before[side], y: row.yLeft });
+      before = row;
+    }
+    return { found, all: [...found.values()] };
+  };
   const [lefts, rights] = [moves('left'), moves('right')];
-  const isStep = (all: typeof lefts, i: number): boolean =>
-    Math.abs(all[i]!.by) > jump && !isOfSlope(all[i]!, all, grain, round);
+  const isStep = ({ found, all }: typeof lefts, i: number): boolean => {
+    const move = found.get(i);
+    return move !== undefined && Math.abs(move.by) > jump && !isOfSlope(move, all, grain, round);
+  };
   strand.rows.forEach((row, i) => {
     const before = strand.rows[i - 1];
     if (before === undefined) return;

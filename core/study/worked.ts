@@ -24,6 +24,8 @@ export interface WorkedRow {
   /** Chains of a foundation that the row makes; a row that makes nothing else has no height. */
   readonly foundation: number;
   readonly onlyFoundation: boolean;
+  /** Worked to and fro on all of the row below, without an opening and without stitches taken together. */
+  readonly plain: boolean;
   /** How it was worked; null for a row that the text gives no words for, of which only the count is known. */
   readonly seen: SeenRow | null;
 }
@@ -80,6 +82,12 @@ function rowsAt(stand: Stand, block: number): readonly WorkedRow[] | null {
   return moved;
 }
 
+/** Does a row take stitches together? Then it may lean to a side although its count stays. */
+function gathers({ byKind }: Tally): boolean {
+  for (const kind of byKind.keys()) if (kind.includes('tog')) return true;
+  return false;
+}
+
 type Bare = Omit<WorkedRow, 'side'>;
 
 /** The rows of the blocks from `from` to before `to`, by their blocks. */
@@ -110,6 +118,11 @@ function followBlocks(
         openings: worked.openings,
         foundation: worked.foundation,
         onlyFoundation: worked.idle,
+        plain:
+          !worked.round &&
+          worked.fabric.rest === null &&
+          worked.openings.length === 0 &&
+          !gathers(worked.tally),
         seen,
       });
     },
@@ -135,6 +148,7 @@ function followBlocks(
           openings: [],
           foundation: 0,
           onlyFoundation: false,
+          plain: false,
           seen: null,
         });
       }
