@@ -1,8 +1,8 @@
 /**
- * Hands that are faster than the page: keys put in one after the other without waiting for what the page makes of
- * them, as the keys of a quick typist wait on a busy machine.
+ * A maker's hands: putting the caret where a click alone does not, and keys faster than the page, one after the other
+ * without waiting for what the page makes of them, as the keys of a quick typist wait on a busy machine.
  */
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** Windows' codes of keys that type nothing (UI Events, W3C, "Legacy key attributes"). */
 const CODES: Readonly<Record<string, number>> = {
@@ -67,4 +67,13 @@ export async function atOnce(page: Page, strokes: readonly Stroke[]): Promise<vo
     }),
   );
   await client.detach();
+}
+
+/** The caret behind the last word of a text: the End key goes only to the end of the line that is clicked. */
+export async function caretAtEnd(words: Locator): Promise<void> {
+  await words.click();
+  await words.evaluate((row) => {
+    getSelection()!.selectAllChildren(row);
+    getSelection()!.collapseToEnd();
+  });
 }

@@ -4,6 +4,7 @@
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { caretAtEnd } from './hands.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -49,9 +50,8 @@ const firstRow = (page: Page) => page.locator('.piece .row .words').nth(2);
 describe('the ledger', () => {
   test('stays in line with the rows', async () => {
     const page = await exampleIn(studio, /Slackwater/);
-    await firstRow(page).click();
+    await caretAtEnd(firstRow(page));
     await inLine(page);
-    await page.keyboard.press('End');
     // Two sentences wrap the row at least once more.
     for (let i = 0; i < 2; i++) {
       await page.keyboard.type(' Work with care and count the stitches, twice.');
@@ -103,8 +103,7 @@ describe('the ledger', () => {
   test('marks a wrong count, and Enter leads to its words', async () => {
     const page = await exampleIn(studio, /Slackwater/);
     const row = page.locator('.piece').last().locator('.row .words').first();
-    await row.click();
-    await page.keyboard.press('End');
+    await caretAtEnd(row);
     await page.keyboard.type(' (3 sts)');
     const wrong = page.locator('.ledger-cell.has-error').first();
     await wrong.waitFor();

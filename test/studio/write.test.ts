@@ -1,6 +1,7 @@
 /** The manuscript in a real browser: typing, findings and their fixes, figures, composition, undoing, terms. */
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { caretAtEnd } from './hands.ts';
 import { exampleIn, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -25,14 +26,7 @@ const label = (at: number) => page.locator('.row .label-words').nth(at);
 const settled = () =>
   page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100))));
 
-/** The caret at the end of a row. */
-async function endOf(at: number): Promise<void> {
-  await words(at).click();
-  await words(at).evaluate((row) => {
-    getSelection()!.selectAllChildren(row);
-    getSelection()!.collapseToEnd();
-  });
-}
+const endOf = (at: number): Promise<void> => caretAtEnd(words(at));
 
 /** A new row under the first two of the first piece, with these words. */
 async function newRow(text: string): Promise<void> {
