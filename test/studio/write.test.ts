@@ -345,7 +345,7 @@ test('coming back to Write, the caret is in view again', async () => {
 
 test('a new piece is not told at once that nothing is written in it', async () => {
   await page.locator('.manuscript').getByRole('button', { name: 'Add a piece' }).click();
-  await page.locator('.finding-whole.error').waitFor();
+  await page.locator('.finding-whole.unwritten').waitFor();
   await settled();
   const panel = page.getByRole('complementary', { name: 'Finding at the caret' });
   expect(await panel.count()).toBe(0);
