@@ -8,6 +8,7 @@ import { abbreviationExplainedOtherwise } from './rules/abbreviation-explained-o
 import { abbreviationNotExplained } from './rules/abbreviation-not-explained.ts';
 import { abbreviationNotUsed } from './rules/abbreviation-not-used.ts';
 import { ballFiguresOff } from './rules/ball-figures-off.ts';
+import { ballsInWordsOff } from './rules/balls-in-words-off.ts';
 import { bracketsDiffer } from './rules/brackets-differ.ts';
 import { broughtInUnsure } from './rules/brought-in-unsure.ts';
 import { cautionPrinted } from './rules/caution-printed.ts';
@@ -18,6 +19,7 @@ import { countDrifts } from './rules/count-drifts.ts';
 import { countInWordsOff } from './rules/count-in-words-off.ts';
 import { coverIncomplete } from './rules/cover-incomplete.ts';
 import { editionNotStated } from './rules/edition-not-stated.ts';
+import { endsInWordsOff } from './rules/ends-in-words-off.ts';
 import { fibreNotWhole } from './rules/fibre-not-whole.ts';
 import { finishedMeasurementOff } from './rules/finished-measurement-off.ts';
 import { finishingNotGiven } from './rules/finishing-not-given.ts';
@@ -39,6 +41,7 @@ import { lengthUntilOff } from './rules/length-until-off.ts';
 import { linkNotPlain } from './rules/link-not-plain.ts';
 import { makingNotUsed } from './rules/making-not-used.ts';
 import { meetingWithoutEdge } from './rules/meeting-without-edge.ts';
+import { multipleInWordsOff } from './rules/multiple-in-words-off.ts';
 import { nameUsedTwice } from './rules/name-used-twice.ts';
 import { notionAmountNotGiven } from './rules/notion-amount-not-given.ts';
 import { notionAmountShort } from './rules/notion-amount-short.ts';
@@ -71,6 +74,7 @@ import { specialNameMissing } from './rules/special-name-missing.ts';
 import { specialNotUsed } from './rules/special-not-used.ts';
 import { spellingOfOtherMarket } from './rules/spelling-of-other-market.ts';
 import { spiralNotSaid } from './rules/spiral-not-said.ts';
+import { sumInWordsOff } from './rules/sum-in-words-off.ts';
 import { termInDoubt } from './rules/term-in-doubt.ts';
 import { termsSaidOtherwise } from './rules/terms-said-otherwise.ts';
 import { testerMeasuredOff } from './rules/tester-measured-off.ts';
@@ -115,6 +119,7 @@ export const RULES: readonly Rule[] = [
   notionAmountNotGiven,
   notionAmountShort,
   yarnAmountOff,
+  ballsInWordsOff,
   testerUsedOff,
   makingNotUsed,
   abbreviationNotExplained,
@@ -155,6 +160,9 @@ export const RULES: readonly Rule[] = [
   lastSideDiffers,
   rowInWordsNotThere,
   countInWordsOff,
+  multipleInWordsOff,
+  sumInWordsOff,
+  endsInWordsOff,
   growthInWordsOff,
   countDrifts,
   sizeListWrongLength,

@@ -6,7 +6,7 @@ import { type Env, PieceWork, type Written, worksTurningChain } from '../fabric/
 import type { Fact } from '../finding.ts';
 import { kindOf } from '../findings/index.ts';
 import { readText } from '../notation/index.ts';
-import type { Amount, Chain, Item, PieceTree, Ring, RowTree } from '../notation/tree.ts';
+import type { Amount, Chain, Item, Ring, RowTree } from '../notation/tree.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { conventionsIn } from './rows.ts';
 
@@ -53,17 +53,51 @@ export function withChain(rows: readonly RowTree[], n: number): readonly RowTree
   return rows.map((other, i) => (i === at ? { ...row, items, counts: [] } : other));
 }
 
-function works(piece: PieceTree, n: number, env: Env): { ok: boolean; stitches: number } {
-  const rows = withChain(piece.rows, n);
-  if (rows === null) return { ok: false, stitches: 0 };
+/** A foundation chain on which rows work, and what each row has on it. */
+export interface WorkingChain {
+  readonly n: number;
+  /** One entry a row that is worked. */
+  readonly rows: readonly { readonly stitches: number; readonly chains: number }[];
+}
+
+function worksOn(rows: readonly RowTree[], n: number, env: Env): WorkingChain | null {
+  const changed = withChain(rows, n);
+  if (changed === null) return null;
   const work = new PieceWork(null, env);
-  const entries: Written[] = rows.map((row) => ({ row, figures: [] }));
+  const entries: Written[] = changed.map((row) => ({ row, figures: [] }));
   const results = work.workAll(entries, () => null);
-  const worked = results.find((result) => result.times > 0);
+  if (results.some((result) => result.facts.some(spoils))) return null;
+  const worked = results.filter((result) => result.times > 0);
   return {
-    ok: results.every((result) => !result.facts.some(spoils)),
-    stitches: worked?.tally?.stitches ?? 0,
+    n,
+    rows: worked.map(({ tally }) => ({ stitches: tally?.stitches ?? 0, chains: tally?.chains ?? 0 })),
   };
+}
+
+/** The foundation chains on which rows work, the shortest first: as many as show the rule, or fewer. */
+export function chainsThatWork(rows: readonly RowTree[], env: Env): readonly WorkingChain[] {
+  const found: WorkingChain[] = [];
+  for (let n = 1; n <= LONGEST && found.length < ENOUGH; n++) {
+    const works = worksOn(rows, n, env);
+    if (works !== null) found.push(works);
+  }
+  return found;
+}
+
+/**
+ * The part of the chains that work which goes by a multiple: all but the first one or two, which may be chance, a
+ * chain so short that a row never reaches its repeat. Null when they go by none.
+ */
+export function seriesOf(
+  found: readonly WorkingChain[],
+): { readonly multiple: number; readonly series: readonly WorkingChain[] } | null {
+  for (let skip = 0; skip <= 2 && found.length - skip >= 3; skip++) {
+    const series = found.slice(skip);
+    const multiple = series[1]!.n - series[0]!.n;
+    if (series.every((entry, i) => i === 0 || entry.n - series[i - 1]!.n === multiple))
+      return { multiple, series };
+  }
+  return null;
 }
 
 /**
@@ -91,22 +125,11 @@ export function findMultiple(text: string, terms: Terms): Multiple | null {
     trace: null,
     of: null,
   };
-  const found: { n: number; stitches: number }[] = [];
-  for (let n = 1; n <= LONGEST && found.length < ENOUGH; n++) {
-    const { ok, stitches } = works(piece, n, env);
-    if (ok) found.push({ n, stitches });
-  }
-  if (found.length < 3) return null;
-  // The first one or two may be chance: a chain so short that a row never reaches its repeat.
-  for (let skip = 0; skip <= 2 && found.length - skip >= 3; skip++) {
-    const series = found.slice(skip);
-    const multiple = series[1]!.n - series[0]!.n;
-    if (!series.every((entry, i) => i === 0 || entry.n - series[i - 1]!.n === multiple)) continue;
-    const plus = plusOf(multiple, series[0]!.n, series[0]!.stitches);
-    const from = series.find((entry) => entry.n >= multiple + plus)!.n;
-    return { multiple, plus, from };
-  }
-  return null;
+  const regular = seriesOf(chainsThatWork(piece.rows, env));
+  if (regular === null) return null;
+  const { multiple, series } = regular;
+  const plus = plusOf(multiple, series[0]!.n, series[0]!.rows[0]?.stitches ?? 0);
+  return { multiple, plus, from: series.find((entry) => entry.n >= multiple + plus)!.n };
 }
 
 /**

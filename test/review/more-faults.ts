@@ -796,4 +796,38 @@ export const moreFaults: readonly Fault[] = [
     at: null,
     saying: 'The pattern has no size, so no row is worked and nothing can be checked',
   },
+  {
+    in: 'vest',
+    name: 'a multiple of another stitch pattern',
+    plant: swap('a multiple of 3 sts plus 2', 'a multiple of 4 sts plus 1'),
+    code: 'multiple-in-words-off',
+    at: 'notes:0',
+    words: 'multiple of 4 sts plus 1',
+    saying:
+      '"multiple of 4 sts plus 1" is not what the rows need: those of "Panels" come out on a multiple of 3 sts plus 2',
+  },
+  {
+    in: 'tee',
+    name: 'a sum that its parts do not come to',
+    plant: finish('Pick up 30 sts from the front neck and 26 from the back neck: 58 sts.'),
+    code: 'sum-in-words-off',
+    at: 'finishing:1',
+    saying: '30 and 26 are 56 and not 58',
+  },
+  {
+    in: 'vest',
+    name: 'shoulders counted with the numbers of the neck',
+    plant: swap('Count {shoulder stitches} sts from each end', 'Count {neck stitches} sts from each end'),
+    code: 'ends-in-words-off',
+    at: { text: 'from each end of the last row' },
+    words: '[neck stitches] sts from each end',
+  },
+  {
+    in: 'hat',
+    name: 'balls for no size',
+    plant: note('The hat takes 3 balls.'),
+    code: 'balls-in-words-off',
+    at: 'notes:3',
+    words: '3 balls',
+  },
 ];

@@ -24,6 +24,7 @@ import {
   written,
 } from './builder.ts';
 import { about, all, editing, type Planted, sound, notion as withNotion } from './editing.ts';
+import { rightNumbers, toldNumbers } from './told-numbers.ts';
 
 const gauge =
   (change: object): Plant =>
@@ -476,7 +477,7 @@ const planted: readonly Planted[] = [
 ];
 
 describe('a planted fault is found', () => {
-  it.each([...planted, ...editing])(
+  it.each([...planted, ...editing, ...toldNumbers])(
     '$code: $name',
     ({ plant, code, node, at, words, sizes, saying, fix }) => {
       const pattern = plant(cleanPattern());
@@ -499,7 +500,7 @@ describe('a planted fault is found', () => {
   it('for every rule', () => {
     expect(
       RULES.map(({ code }) => code).filter(
-        (code) => ![...planted, ...editing].some((each) => each.code === code),
+        (code) => ![...planted, ...editing, ...toldNumbers].some((each) => each.code === code),
       ),
     ).toEqual([]);
   });
@@ -595,7 +596,7 @@ const clean: readonly {
 ];
 
 describe('what is right is left alone', () => {
-  it.each([...clean, ...sound])('$name', ({ plant, except = [] }) => {
+  it.each([...clean, ...sound, ...rightNumbers])('$name', ({ plant, except = [] }) => {
     const found = findingsOf(plant(cleanPattern())).filter(({ code }) => !except.includes(code));
     expect(found.map(({ code, message }) => `${code}: ${message}`)).toEqual([]);
   });

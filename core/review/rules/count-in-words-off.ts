@@ -1,11 +1,10 @@
 /** A paragraph among the rows states how many stitches there are, and there are not so many. */
 import { FIGURE } from '../../document/pattern.ts';
 import { number, perSize } from '../../findings/phrases.ts';
-import type { BlockStudy } from '../../study/index.ts';
-import { typedLists } from '../../study/typed-lists.ts';
 import { blockAt, rowsBefore } from '../blocks.ts';
 import { foundIn, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
+import { valuesTold } from '../told-numbers.ts';
 
 interface Stated {
   readonly words: string;
@@ -28,22 +27,6 @@ const stated = looking((text, kind): readonly Stated[] =>
     : [],
 );
 
-/** What a paragraph states in each size: a number, a list or a figure. */
-function valuesOf(
-  own: BlockStudy,
-  text: string,
-  { words, from }: Stated,
-  sizes: number,
-): readonly (number | null)[] | null {
-  if (words === FIGURE) {
-    const index = text.slice(0, from).split(FIGURE).length - 1;
-    return own.figures[index]?.map(({ count }) => count) ?? null;
-  }
-  if (/^\d+$/u.test(words)) return new Array<number>(sizes).fill(Number(words));
-  const [list] = typedLists(words, sizes);
-  return list?.values.map((value) => (value === null ? null : Number(value))) ?? null;
-}
-
 export const countInWordsOff: Rule = {
   code: 'count-in-words-off',
   severity: 'error',
@@ -64,7 +47,7 @@ export const countInWordsOff: Rule = {
       const own = place.piece.blocks[place.at]!;
       const only = own.block.type === 'prose' ? own.block.sizes : null;
       return hits.flatMap((each) => {
-        const values = valuesOf(own, text, each, study.pattern.sizes.length);
+        const values = valuesTold(each.words, study.pattern.sizes.length, { own, text, from: each.from });
         if (values === null) return [];
         const data = study.pattern.sizes.map((size, i) => {
           const counted = row.sizes[i]?.tally.stitches;

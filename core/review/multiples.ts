@@ -1,0 +1,89 @@
+/**
+ * On which foundation chains the first rows of a piece work, found by working them over chains of every length: what
+ * a multiple told in words is held against. It reads no words but the rows', and judges nothing.
+ */
+import { FIGURE, type Pattern } from '../document/pattern.ts';
+import { type Env, PLAIN_ENV, worksTurningChain } from '../fabric/index.ts';
+import type { Item, RowTree } from '../notation/tree.ts';
+import type { PieceStudy, Study } from '../study/index.ts';
+import { chainsThatWork, seriesOf } from '../study/multiple.ts';
+import { conventionsIn } from '../study/rows.ts';
+
+export interface PieceMultiple {
+  readonly multiple: number;
+  /** What is left of the stitches of its first row when whole repeats are taken off. */
+  readonly plus: number;
+  /** What may stand after "plus": what is left of the foundation's chains, and of any row's stitches and chains. */
+  readonly rests: ReadonlySet<number>;
+}
+
+/** Rows that are tried: a stitch pattern is set up in the first few. */
+const MOST_ROWS = 8;
+
+const repeats = (items: readonly Item[]): boolean => items.some(({ type }) => type === 'repeat');
+
+/** Whether a piece works anything by repeats, so that a multiple may be meant for it. */
+export const worksRepeats = ({ blocks }: PieceStudy): boolean =>
+  blocks.some(({ tree }) => tree !== null && repeats(tree.items));
+
+/** Whether a row works by a figure, and does not only state one as its count. */
+const asksFigures = (words: string, { counts }: RowTree): boolean =>
+  [...words.matchAll(new RegExp(FIGURE, 'gu'))].some(
+    ({ index }) => !counts.some(({ from, to }) => from <= index && index < to),
+  );
+
+/** The rows that a piece begins with, up to those that are shaped, that differ by size, or that ask for a figure. */
+function firstRows({ blocks }: PieceStudy): readonly RowTree[] {
+  const rows: RowTree[] = [];
+  for (const { block, tree } of blocks) {
+    if (rows.length > MOST_ROWS || block.type === 'shaping') break;
+    if (block.type !== 'row') continue;
+    if (tree === null || block.sizes !== null || (rows.length > 0 && asksFigures(block.text.text, tree)))
+      break;
+    // The counts that are stated go with the pattern's own numbers.
+    rows.push({ ...tree, counts: [] });
+  }
+  return rows;
+}
+
+/** Whether a row of a piece cannot be followed or has another count: what it works on says nothing then. */
+export const isWrong = ({ blocks }: PieceStudy): boolean =>
+  blocks.some(({ findings }) => findings.some(({ severity }) => severity === 'error'));
+
+const known = new WeakMap<PieceStudy, PieceMultiple | null>();
+
+/** The multiple that a piece's first rows work on; null when they do not begin with a chain, or work on none. */
+export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultiple | null {
+  const before = known.get(piece);
+  if (before !== undefined) return before;
+  const all = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
+  const env: Env = {
+    ...PLAIN_ENV,
+    names: readings.definitions,
+    conventions: [...conventionsIn(all), ...readings.conventions],
+    turningChainWorked: all.some((row) => worksTurningChain(row.items)),
+  };
+  let made: PieceMultiple | null = null;
+  // A later row may be for one number of stitches alone; those before it still have their multiple.
+  for (let n = all.length; n > 1 && made === null; n = Math.floor(n / 2)) {
+    const rows = all.slice(0, n);
+    if (!rows.some(({ items }) => repeats(items))) break;
+    const regular = seriesOf(chainsThatWork(rows, env));
+    if (regular === null || regular.multiple < 2) continue;
+    const { multiple, series } = regular;
+    const [{ n: chains, rows: worked }] = series as [(typeof series)[number]];
+    made = {
+      multiple,
+      plus: (worked[0]?.stitches ?? 0) % multiple,
+      rests: new Set(
+        [chains, ...worked.map((row) => row.stitches + row.chains)].map((rest) => rest % multiple),
+      ),
+    };
+  }
+  known.set(piece, made);
+  return made;
+}
+
+/** The piece whose block a node is; null for what stands outside the pieces. */
+export const pieceOfNode = ({ pieces }: Pattern, node: string): string | null =>
+  pieces.find(({ blocks }) => blocks.some(({ id }) => id === node))?.id ?? null;
