@@ -253,10 +253,12 @@ export function evenly(
         : null;
   const unsaid = change === null && item.amount.from === item.amount.to;
   const counted = p.made.filter((site) => site.kind === 'stitch').length;
-  const rest = p.evenTotal === null ? null : Math.max(0, p.evenTotal - counted);
+  // "Sc even" is one for each place below, whatever count is stated.
+  const rest = p.evenTotal === null || place.plain ? null : Math.max(0, p.evenTotal - counted);
   // Over stitches alone, with nothing round the corner of a flat piece, one for each is what it can only mean.
   const plainly =
-    have === to - p.pos && (p.tube || !p.round) && place.nouns.every(({ kind }) => kind === 'stitch');
+    place.plain ||
+    (have === to - p.pos && (p.tube || !p.round) && place.nouns.every(({ kind }) => kind === 'stitch'));
   if (unsaid && rest === null && !plainly)
     p.note('number-not-given', item, { stitch: ref.base ?? p.prevailing, taken: have });
   const n = change !== null ? have + change : unsaid ? (rest ?? have) : per;

@@ -8,6 +8,7 @@ import { bodyMeasureMissing } from './body-measure-missing.ts';
 import { bodySizeMissing } from './body-size-missing.ts';
 import { bracketNotClosed } from './bracket-not-closed.ts';
 import { bracketNotOpened } from './bracket-not-opened.ts';
+import { chainByMultiple } from './chain-by-multiple.ts';
 import { countIsLength } from './count-is-length.ts';
 import { countIsPercent } from './count-is-percent.ts';
 import { countNegative } from './count-negative.ts';
@@ -212,6 +213,7 @@ export const CATALOGUE: readonly FindingKind[] = [
   statedCountWrong,
   skipUnderChain,
   namesNotFollowed,
+  chainByMultiple,
   stitchAssumed,
   stitchesLeftUnworked,
   stitchesPassedOver,

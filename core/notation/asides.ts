@@ -211,6 +211,8 @@ const ASIDES = [
   'set aside',
   'forming',
   'to form',
+  'to even out',
+  'to smooth',
   'shaping',
   'piece',
   'neck',

@@ -301,7 +301,8 @@ export function readRepBracket(c: Cursor, before: readonly Item[]): Item[] | nul
   return c.attempt(() => {
     if (!c.eatAny(['rep', 'work'])) return null;
     c.eat('the');
-    if (!(c.word() in OPENING)) return null;
+    // "Rep [Rows 2 and 3]" works whole rows again.
+    if (!(c.word() in OPENING) || c.isAny(['row', 'rows', 'rnd', 'rnds'], 1)) return null;
     return readBracket(c, before);
   });
 }

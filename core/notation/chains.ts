@@ -70,22 +70,99 @@ function readPlus(c: Cursor, amount: Amount): Amount {
   return sum ?? amount;
 }
 
-/** "an even number, e.g. 20", "a multiple of 6 plus 4 (for example 40)": the number that stands for all. */
-function readAnyNumber(c: Cursor): void {
-  c.attempt(() => {
-    if (
-      !c.eatAny(['a multiple', 'any multiple', 'multiple']) &&
-      !(c.pass('an', 'any', 'a').eatAny(['even', 'odd', 'number']) && c.pass('number'))
-    )
+const FOR_EXAMPLE = [
+  'e.g.',
+  'eg',
+  'e . g',
+  'for example',
+  'such as',
+  'say',
+  'example',
+  'for instance',
+  'i used',
+  'i made',
+  'i did',
+  'i ch',
+  'we used',
+  'sample',
+  'sample shown',
+  'my sample',
+  'shown',
+];
+
+/** Repeats of a chain that is told by its multiple alone: enough to see how the rows go on. */
+const REPEATS = 4;
+
+/**
+ * "an even number, e.g. 20", "a multiple of 6 plus 4 (I used 40)", "multiple of 4 + 1": the number that stands for all.
+ * Where none is named a few repeats are taken, and that is told.
+ */
+function readAnyNumber(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    const start = c.at;
+    const multiple =
+      c.eatAny(['a multiple', 'any multiple', 'in multiples', 'multiples', 'multiple']) !== null;
+    if (!multiple && !(c.pass('an', 'any', 'a').eatAny(['even', 'odd', 'number']) && c.pass('number')))
       return null;
-    for (let n = 0; n < 14 && !c.done; n++) {
-      if (c.eatAny(['e.g.', 'eg', 'e . g', 'for example', 'such as', 'say', 'example', 'for instance'])) {
-        c.eatAny([',', ':', '.']);
-        return c.peek()?.kind === 'number' || c.peek()?.kind === 'figure' ? true : null;
+    const told = multiple ? readMultiple(c) : null;
+    const example = c.attempt(() => {
+      for (let n = 0; n < 14 && !c.done; n++) {
+        const open = c.word() in OPENING ? c.partner[c.at]! : -1;
+        if (open > c.at && open < c.end) {
+          c.at++;
+          const found = c.attempt(() => exampleNumber(c));
+          // What else the bracket says of the sample is the maker's.
+          c.at = open + 1;
+          if (found) return found;
+          continue;
+        }
+        const found = c.attempt(() => exampleNumber(c));
+        if (found) return found;
+        c.at++;
       }
-      c.at++;
+      return null;
+    });
+    if (example !== null || told === null) return example;
+    if (!(c.done || c.peek()!.kind === 'sign')) return null;
+    const span = c.span(start);
+    c.fact('chain-by-multiple', span, { chains: told, repeats: REPEATS });
+    return { kind: 'one', value: told, ...span };
+  });
+}
+
+/** "e.g. 20", "I used 26", "26 shown". */
+function exampleNumber(c: Cursor): Amount | null {
+  if (c.eatAny(FOR_EXAMPLE)) {
+    c.eatAny([',', ':', '.', 'is', 'has']);
+    return readAmount(c, true, true);
+  }
+  const amount = readAmount(c, true, true);
+  c.eatAny(['chs', 'ch']);
+  return amount !== null && c.eatAny(['shown', 'in sample', 'in the sample', 'used', 'for sample'])
+    ? amount
+    : null;
+}
+
+/** "of 6 plus 2 (add 3 for turning)": the chains of a few repeats. */
+function readMultiple(c: Cursor): number | null {
+  return c.attempt(() => {
+    if (!c.eat('of')) return null;
+    const each = readAmount(c, false);
+    if (each?.kind !== 'one' || each.value < 1 || each.value > 200) return null;
+    c.eatAny(['sts', 'chs', 'ch']);
+    let more = 0;
+    for (let n = 0; n < 2; n++) {
+      const extra = c.attempt(() => {
+        c.eat(',');
+        return c.eatAny(['plus', '+', 'and']) ? readAmount(c, false) : null;
+      });
+      if (extra?.kind !== 'one') break;
+      more += extra.value;
+      c.eatAny(['more', 'extra']);
+      c.eatAny(['chs', 'ch', 'sts']);
+      c.eatAny(TURNING);
     }
-    return null;
+    return each.value * REPEATS + more;
   });
 }
 
@@ -108,10 +185,12 @@ export function readChain(c: Cursor): Chain | null {
       if (!amount) return null;
       c.eatAny(['chs', 'ch', 'sts']);
     } else if (c.eatAny(['ch', 'chs'])) {
-      readAnyNumber(c);
-      if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
-      if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
-      amount = readAmount(c, true, true);
+      amount = readAnyNumber(c);
+      if (amount === null) {
+        if (c.word() === '.' && c.peek(1)?.kind === 'number') c.at++;
+        if (c.word() === '-' && (c.peek(1)?.kind === 'number' || c.peek(1)?.kind === 'figure')) c.at++;
+        amount = readAmount(c, true, true);
+      }
       if (!amount) {
         if (!(c.done || [',', ';', '.', ')', ']', '*', 'and', 'then', 'turn'].includes(c.word())))
           return null;

@@ -12,7 +12,7 @@ import { readElsewhere } from './elsewhere.ts';
 import { gatheredBehind, readHeldBack } from './gathered.ts';
 import type { Token } from './lexer.ts';
 import { DEEPEST, isMark } from './marks.ts';
-import { bracketValues } from './numbers.ts';
+import { bracketValues, one } from './numbers.ts';
 import {
   gatherMirrored,
   readAllIn,
@@ -31,7 +31,7 @@ import {
   readSentenceOfProse,
   readSum,
 } from './prose.ts';
-import { lastStitch, readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
+import { endingPlace, lastStitch, readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
 import { readCountBehind, readOpenCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
@@ -282,6 +282,10 @@ function wrap(item: Item | null): Item[] | null {
 /** "…, working last st in top of tch" behind a stitch in each: the last of them, said once more with its place. */
 function readLastStitch(c: Cursor, before: readonly Item[]): Item[] | null {
   return c.attempt(() => {
+    if (c.eatAny(['ending', 'end', 'finishing'])) {
+      const own = endingPlace(c, before);
+      return own === null ? null : [{ ...own, amount: one(c) }];
+    }
     if (!c.eatAny(['working', 'work', 'placing', 'making', 'with'])) return null;
     c.eat('the');
     return c.eatAny(['last', 'final']) ? wrap(lastStitch(c, before)) : null;

@@ -7,7 +7,7 @@ import { readChain } from './chains.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { attachSaid, readItem } from './items.ts';
 import { anyStitch, readNoun } from './nouns.ts';
-import { bracketValues, one } from './numbers.ts';
+import { bracketValues, one, readAmount } from './numbers.ts';
 import { RINGS } from './place-kinds.ts';
 import { readLoop } from './place-tails.ts';
 import { readBarePlace, readPlaces } from './places.ts';
@@ -152,6 +152,22 @@ export function readLoopAlone(c: Cursor): Item[] | null {
   });
 }
 
+/** "of Rnd 2", "of sts of Rnd 2" behind the loops: an earlier row that left them. */
+function rowOfLoops(c: Cursor): number | null {
+  const row = c.attempt(() => {
+    c.attempt(() =>
+      c.eat('of') && (c.pass('each', 'the', 'all').eatAny(['st', 'sts']) ?? null) ? true : null,
+    );
+    c.eatAny(['left unworked', 'that were left', 'left', 'that were unworked', 'not worked']);
+    if (!c.eatAny(['of row', 'of rnd', 'from row', 'from rnd', 'in row', 'in rnd', 'on row', 'on rnd']))
+      return null;
+    return readAmount(c, false);
+  });
+  if (row?.kind !== 'one') return null;
+  c.eatAny(['across', 'around']);
+  return row.value;
+}
+
 /** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
 export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | null {
   if (
@@ -177,10 +193,12 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
     const worked = c.eatAny(['working', 'work', 'worked']) !== null;
     // "working last tr in top of tch" is a stitch and its place.
     if (worked && c.isAny(['last', 'first', 'final', 'the last', 'through both'])) return null;
+    let row: number | null = null;
     const loop = c.attempt(() => {
       c.eatAny(['in', 'through', 'under', 'using', 'across']);
       const found = readLoop(c);
       if (!found) return null;
+      row = rowOfLoops(c);
       c.attempt(() => {
         if (!c.eat('of')) return null;
         c.eatAny(['each', 'every', 'all', 'the']);
@@ -217,7 +235,8 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
     });
     if (loop) {
       // "in blo sc in each st": from here to the end of the row.
-      return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+      const loops: Item = { type: 'loops', loop, post: null, below: 0, ...c.span(start) };
+      return row === null ? [loops] : [loops, { type: 'earlier', row, ...c.span(start) }];
     }
     const places = readPlaces(c);
     if (!places) return null;

@@ -505,7 +505,7 @@ export function readSkipped(c: Cursor): Bare | null {
     if (nth === null) c.eatAny(['last', 'first']);
     c.eat('rem');
     const before = nth === null ? readAmount(c) : null;
-    if (c.eat('skipped')) {
+    if (c.eat('skipped') || eatSkip(c)) {
       const after = before ?? readAmount(c);
       const noun = readNoun(c) ?? anyStitch(c);
       // "8 skipped sts around": the number says how many; the end adds nothing.
@@ -535,6 +535,11 @@ export function readSkipped(c: Cursor): Bare | null {
     }
     return null;
   });
+}
+
+/** "dc in sk st", "tr in 3 sk sts": the short word for skipped, right before what was skipped. */
+function eatSkip(c: Cursor): boolean {
+  return c.isAny(['sk st', 'sk sts', 'sk ch', 'sk chs', 'sk sc', 'sk hdc', 'sk dc', 'sk tr']) && c.eat('sk');
 }
 
 /** "2nd skipped ch", "last skipped st": which of those passed over. "First 2 skipped sts" are two. */

@@ -163,10 +163,19 @@ function eatWhichLoop(c: Cursor): void {
   });
 }
 
+/** "Rnd 2" behind "front loops of". */
+function namesRow(c: Cursor, draft: Draft): boolean {
+  const row = c.attempt(() => (c.eatAny(['row', 'rnd']) ? readAmount(c, false) : null));
+  if (row?.kind !== 'one') return false;
+  draft.row = row.value;
+  return true;
+}
+
 /** One place with what stands before and behind it; `bare` when a preposition stood before. */
 function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<Draft>): Place | null {
   const draft: Draft = { loop: null, post: null, below: 0, ...preset };
   const loop = c.attempt(() => {
+    c.eat('any');
     const found = readLoop(c);
     if (!found) return null;
     eatWhichLoop(c);
@@ -174,6 +183,16 @@ function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<
     return found;
   });
   if (loop) draft.loop = loop;
+  // "front loops of Rnd 2 around": all of them that an earlier row left.
+  if (loop !== null && namesRow(c, draft))
+    return {
+      kind: 'across',
+      nouns: [anyStitch(c)],
+      every: 1,
+      stop: readStop(c) ?? toTheEnd(c),
+      ...draft,
+      ...c.span(start),
+    };
   if (c.eatAny(['front post of', 'the front post of'])) draft.post = 'front';
   else if (c.eatAny(['back post of', 'the back post of'])) draft.post = 'back';
   else if (c.eatAny(POST) || c.eatAny(['post of', 'the post of'])) draft.post ??= 'front';
@@ -415,7 +434,12 @@ function readEvenly(c: Cursor): Bare | null {
     const nouns = readNouns(c);
     c.eatAny(['of piece', 'of work', 'of the piece', 'of blanket']);
     const stop = stopFirst ?? readStop(c);
-    return { kind: 'evenly', nouns: nouns ?? [anyStitch(c)], stop };
+    return {
+      kind: 'evenly',
+      nouns: nouns ?? [anyStitch(c)],
+      stop,
+      ...(even === null ? {} : { plain: true }),
+    };
   });
 }
 

@@ -377,7 +377,7 @@ export function lastStitch(c: Cursor, items: readonly Item[]): Work | null {
 }
 
 /** "ending in top of tch", "ending in last st": the stitch that ends every pass, in a place of its own the last time. */
-function endingPlace(c: Cursor, items: readonly Item[]): Work | null {
+export function endingPlace(c: Cursor, items: readonly Item[]): Work | null {
   const work = items.findLast((item) => item.type === 'work' || item.type === 'group');
   if (work?.type !== 'work' || work.stitch.together > 1) return null;
   return c.attempt(() => {

@@ -1,7 +1,7 @@
 /**
  * Reads rows worked again: "Rep Rows 2 and 3 five more times", "as Row 2", "until piece measures 30 cm".
  */
-import type { Cursor } from './cursor.ts';
+import { type Cursor, OPENING } from './cursor.ts';
 import { readTitle } from './labels.ts';
 import { readLength } from './lengths.ts';
 import { bracketValues, one, readAmount, readOrdinal } from './numbers.ts';
@@ -19,6 +19,15 @@ function isRound(word: string | null): boolean {
 export function readRowsRef(c: Cursor): RowsRef | null {
   return c.attempt(() => {
     const start = c.at;
+    // "Rep [Rows 2 and 3] 5 times": the bracket only holds them together.
+    const close = c.word() in OPENING ? c.partner[c.at]! : -1;
+    if (close > 0 && close < c.end) {
+      c.at++;
+      const held = readRowsRef(c);
+      if (held === null || c.at !== close) return null;
+      c.at++;
+      return { ...held, ...c.span(start) };
+    }
     c.eatAny(c.is('these last') ? ['these'] : ['the', 'all of']);
     if (c.eatAny(['last', 'prev', 'these', 'those', 'this'])) {
       const amount = readAmount(c) ?? one(c);

@@ -174,8 +174,13 @@ export type Place = Span &
       }
     /** A place in the work just made: "sl st in 3rd ch from hook" of a picot, "in first ch to form a ring". */
     | { readonly kind: 'own-chain'; readonly nth: Amount | null }
-    /** "evenly across", "evenly spaced along edge": the amount of the work is a total. */
-    | { readonly kind: 'evenly'; readonly nouns: readonly Noun[]; readonly stop: Stop | null }
+    /** "evenly across", "evenly spaced along edge": the amount of the work is a total. `plain`: "sc even", without shaping. */
+    | {
+        readonly kind: 'evenly';
+        readonly nouns: readonly Noun[];
+        readonly stop: Stop | null;
+        readonly plain?: true;
+      }
   );
 
 /** What a chain is said to stand for. */

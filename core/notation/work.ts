@@ -372,7 +372,9 @@ function finishWork(
       behind = c.attempt(() => {
         if (c.word() === '-' && !c.peek()!.gap) eatDash(c);
         const number = readAmount(c);
-        if (!number || c.isAny(['ch', '-', 'more', 'times'])) return null;
+        // "sc 3 - 9 sts": a dash that stands apart leads to the count of the row.
+        const apart = c.word() === '-' && c.peek()!.gap;
+        if (!number || (!apart && c.isAny(['ch', '-', 'more', 'times']))) return null;
         return number;
       });
       if (behind) {

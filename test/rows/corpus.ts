@@ -42,6 +42,7 @@ import { repeats } from './cases/repeats.ts';
 import { ripples } from './cases/ripples.ts';
 import { rounds } from './cases/rounds.ts';
 import { samplers } from './cases/samplers.ts';
+import { scraps } from './cases/scraps.ts';
 import { shaping } from './cases/shaping.ts';
 import { shells } from './cases/shells.ts';
 import { shortRows } from './cases/shortRows.ts';
@@ -128,5 +129,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   accessories,
   gleanings,
   jottings,
+  scraps,
   wrong,
 };

@@ -1,0 +1,150 @@
+/**
+ * Written rows: scraps of wording that were met late: loops that an earlier round left, skipped stitches by the short
+ * word, counts behind a dash, chains told by their multiple. Must not repeat a passage of another case file.
+ */
+import { sc, uk, us } from '../swatch.ts';
+import type { RowCase } from '../types.ts';
+
+const toy = [
+  'Rnd 1: 6 sc in magic ring. (6)',
+  'Rnd 2: 2 sc in each st. (12)',
+  'Rnd 3: Sc in BLO in each st. (12)',
+  'Rnd 4: Sc in each st. (12)',
+];
+
+export const scraps: readonly RowCase[] = [
+  // Loops of an earlier row
+  us(
+    'front loops left by an earlier round, said first',
+    [
+      ...toy,
+      'Rnd 5: Working in the unworked front loops of Rnd 2, join with sc in any st, sc in each st around. (12)',
+    ],
+    [6, 12, 12, 12, 12],
+  ),
+  us(
+    'front loops left by an earlier row, as the place',
+    [
+      ...sc(22),
+      'Row 2: Sl st in BLO across. (22)',
+      'Row 3: Ch 2, hdc in unworked front loops of Row 1 across. (22)',
+    ],
+    [23, 22, 22, 22],
+  ),
+  us(
+    'yarn joined in a front loop of an earlier round',
+    [
+      ...toy.slice(0, 3),
+      'Rnd 4: Join yarn in any front loop of Rnd 2, ch 1, *3 dc in next front loop; rep from * around. (36)',
+    ],
+    [6, 12, 12, 36],
+  ),
+  us(
+    'loops of the row below by its number',
+    [...sc(18), 'Row 2: Ch 1, sc in back loops of Row 1 across. (18 sc)'],
+    [19, 18, 18],
+  ),
+
+  // What was skipped, by the short word
+  us(
+    'crossed stitches over a stitch skipped',
+    // 2 + 12 * 2 + 1
+    [
+      ...sc(27),
+      'Row 2: Ch 3 (counts as dc), dc in next st, *sk 1 st, dc in next st, dc in sk st (crossed st made); rep from * to last st, dc in last st. (27 dc)',
+    ],
+    [28, 27, 27],
+  ),
+  us(
+    'a cable over three stitches skipped',
+    // 3 + 3 * (3 + 3 + 2) + 5 = 32; 3 + 6 + 5 dc, 18 tr
+    [
+      ...sc(32),
+      'Row 2: Ch 3 (counts as dc), dc in next 2 sts, *sk 3 sts, tr in next 3 sts, working in front of tr just made, tr in 3 sk sts (cable made), dc in next 2 sts; rep from * 2 more times, dc in last 5 sts. (32 sts)',
+    ],
+    [33, 32, 32],
+    { byKind: [null, null, { dc: 14, tr: 18 }] },
+  ),
+  us(
+    'a skip without a comma stays a skip',
+    [...sc(20), 'Row 2: Ch 1, (sc in next st sk 1 st) 10 times, turn. (10 sc)'],
+    [21, 20, 10],
+  ),
+
+  // Ends of rows
+  us(
+    'a count behind a dash, after a number',
+    [
+      'Ch 8.',
+      'Row 1: Sc in 2nd ch from hook and each ch across - 7 sts.',
+      'Row 2: Ch 1, turn, sc 3, 3 sc in next, sc 3 - 9 sts.',
+    ],
+    [8, 7, 9],
+  ),
+  us(
+    'a wrong count behind a dash, after a number',
+    [...sc(7), 'Row 2: Ch 1, turn, sc 3, 3 sc in next, sc 3 - 10 sts.'],
+    [8, 7, 9],
+    { findings: [{ row: 2, code: 'stated-count-wrong', words: '10 sts', saying: ['10', '9'] }] },
+  ),
+  us(
+    'a slip stitch to even out the last round',
+    [...toy, 'Rnd 5: Sc in each st, sl st in next st to even out. Fasten off. (12)'],
+    [6, 12, 12, 12, 12],
+  ),
+  uk(
+    'ending in the turning chain',
+    [
+      'Make 122 ch.',
+      'Row 1: 1 htr in 3rd ch from hook (counts as 2 htr), 1 htr in each ch to end. 121 htr.',
+      'Row 2: 2 ch (counts as htr), miss st at base of ch, htr in each st to end, ending in top of 2 ch. 121 htr.',
+    ],
+    [122, 121, 121],
+  ),
+
+  // Rows again, and even rows
+  us(
+    'rows held together by a bracket and worked again, by size',
+    [
+      'Ch 62 (66, 72).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. 61 (65, 71) sc.',
+      'Row 2: Ch 1, sc in each st across, turn.',
+      'Row 3: Ch 1, sc2tog, sc in each st across to last 2 sts, sc2tog, turn. 59 (63, 69) sc.',
+      'Rep [Rows 2 and 3] 5 (6, 7) times more. 49 (51, 55) sc.',
+    ],
+    { final: [49, 51, 55] },
+  ),
+  us('stitches worked even, without a turn', [...sc(14), 'Row 2: Sc even. [14]', 'Rows 3-8: Sc even. [14]'], {
+    final: 14,
+  }),
+  us(
+    'stitches worked even are one for each, whatever is stated',
+    [...sc(14), 'Rows 2-6: Sc even. [13]'],
+    [15, 14, 14],
+    { findings: [{ row: 2, code: 'stated-count-wrong', words: '13', saying: ['13', '14'] }] },
+  ),
+
+  // Chains by their multiple
+  us(
+    'a multiple with the number of the sample in a bracket',
+    [
+      'Chain a multiple of 6 + 2 (I used 26).',
+      'Row 1: Sc in second chain from hook, *skip 2 chains, 5 dc in next chain (shell made), skip 2 chains, sc in next chain; repeat from * to end, turn. (4 shells, 5 sc)',
+    ],
+    [26, 25],
+  ),
+  us(
+    'a multiple with the number that is shown',
+    ['Ch any multiple of 6, plus 2 (26 shown).', 'Row 1: Sc in 2nd ch from hook and in each ch across. (25)'],
+    [26, 25],
+  ),
+  us(
+    'a multiple alone is tried with a few repeats, and that is told',
+    [
+      'Ch a multiple of 4 + 2.',
+      'Row 1: Sc in 2nd ch from hook, *ch 3, sk 3 ch, sc in next ch; rep from * across, turn.',
+    ],
+    [18, 5],
+    { findings: [{ row: 0, code: 'chain-by-multiple', words: 'a multiple of 4 + 2', severity: 'note' }] },
+  ),
+];
