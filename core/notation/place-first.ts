@@ -153,7 +153,8 @@ export function readLoopAlone(c: Cursor): Item[] | null {
 }
 
 /** "of Rnd 2", "of sts of Rnd 2" behind the loops: an earlier row that left them. */
-function rowOfLoops(c: Cursor): number | null {
+function rowOfLoops(c: Cursor): Item | null {
+  const start = c.at;
   const row = c.attempt(() => {
     c.attempt(() =>
       c.eat('of') && (c.pass('each', 'the', 'all').eatAny(['st', 'sts']) ?? null) ? true : null,
@@ -165,7 +166,7 @@ function rowOfLoops(c: Cursor): number | null {
   });
   if (row?.kind !== 'one') return null;
   c.eatAny(['across', 'around']);
-  return row.value;
+  return { type: 'earlier', row: row.value, ...c.span(start) };
 }
 
 /** "In next ch-2 sp work (2 dc, ch 2, 2 dc)": the place first, the work behind it. */
@@ -193,11 +194,13 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
     const worked = c.eatAny(['working', 'work', 'worked']) !== null;
     // "working last tr in top of tch" is a stitch and its place.
     if (worked && c.isAny(['last', 'first', 'final', 'the last', 'through both'])) return null;
-    let row: number | null = null;
+    let row: Item | null = null;
+    let behind = c.at;
     const loop = c.attempt(() => {
       c.eatAny(['in', 'through', 'under', 'using', 'across']);
       const found = readLoop(c);
       if (!found) return null;
+      behind = c.at;
       row = rowOfLoops(c);
       c.attempt(() => {
         if (!c.eat('of')) return null;
@@ -235,8 +238,10 @@ export function readPlaceFirst(c: Cursor, before: readonly Item[]): Item[] | nul
     });
     if (loop) {
       // "in blo sc in each st": from here to the end of the row.
-      const loops: Item = { type: 'loops', loop, post: null, below: 0, ...c.span(start) };
-      return row === null ? [loops] : [loops, { type: 'earlier', row, ...c.span(start) }];
+      const { from } = c.span(start);
+      if (row === null) return [{ type: 'loops', loop, post: null, below: 0, ...c.span(start) }];
+      const { to } = c.tokens[behind - 1]!;
+      return [{ type: 'loops', loop, post: null, below: 0, from, to }, row];
     }
     const places = readPlaces(c);
     if (!places) return null;
