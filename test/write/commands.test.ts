@@ -41,8 +41,30 @@ describe('Enter', () => {
     ['in an empty paragraph makes it a row', ['round Sc.', 'prose $0'], ['round Sc.', 'round $0']],
     ['in a heading begins a row', ['heading Yo$0ke', 'row Sc.'], ['heading Yoke', 'row $0', 'row Sc.']],
     ['in a shaping goes to its second row', ['shaping De$0c. / Sc.'], ['shaping Dec. / $0Sc.']],
+    [
+      'behind the label of several rows makes them a row and its repeat',
+      ['row Sc.', 'row Rows 4-9: Ch [a], turn.$0', 'row Dc.'],
+      ['row Sc.', 'row Ch [a], turn.', 'repeat', 'row $0', 'row Dc.'],
+    ],
+    [
+      'behind the label of several rounds makes them rounds',
+      ['row Rnds 2–6: Sc around.$0'],
+      ['round Sc around.', 'repeat', 'round $0'],
+    ],
+    [
+      'leaves such a label where others are repeated',
+      ['row Rows 4-9: Rep Rows 2 and 3.$0'],
+      ['row Rows 4-9: Rep Rows 2 and 3.', 'row $0'],
+    ],
     ['behind a shaping begins a row', ['shaping Dec. / Sc.$0'], ['shaping Dec. / Sc.', 'row $0']],
   ]);
+
+  test('makes of “Rows 4-9:” six rows', () => {
+    const state = run(stateOf([['row Rows 4-9: Ch 1, turn.$0']]), splitText);
+    const [first, repeat] = listAt(state.doc, 'pieces').node.child(0).child(1).children;
+    const { id } = first!.attrs;
+    expect(repeat!.attrs).toMatchObject({ first: id, last: id, until: { kind: 'rows', rows: '5' } });
+  });
 
   test('in a note begins another note, and none from an empty one', () => {
     const state = run(stateOf([['row Sc.']], ['One$0']), splitText);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { blankPattern } from '../../core/outlines/blank.ts';
 import { proposals, typedAt } from '../../renderer/write/completion/words.ts';
-import { labelTyped } from '../../renderer/write/labels.ts';
+import { labelTyped, rangeTyped } from '../../renderer/write/labels.ts';
 import { convertedWords } from '../../renderer/write/terms.ts';
 import { document } from './written.ts';
 
@@ -19,12 +19,46 @@ describe('typed labels', () => {
     expect(labelTyped(words)).toEqual(label);
   });
 
-  test.each(['', 'Ch 1', 'Note', 'Sc in next st', 'Ch 3 (counts as dc)', 'Shell', 'Work as Row 3'])(
-    '“%s:” is none',
-    (words) => {
-      expect(labelTyped(words)).toBeNull();
-    },
-  );
+  test.each([
+    '',
+    'Ch 1',
+    'Note',
+    'Sc in next st',
+    'Ch 3 (counts as dc)',
+    'Shell',
+    'Work as Row 3',
+    // What these say is worked out nowhere: it would be lost.
+    'Edging',
+    'Neck edging',
+    'Cuff',
+    'Edging row',
+    'Border Rnd 1',
+    'Set-up row',
+    'Last row',
+    'Row 7 (RS, dec)',
+    'Rows 4-9',
+    'Rnds 3 to 12',
+    'Rows 2, 4 and 6',
+    'Row 1 and all odd rows',
+    'Next 3 rows',
+  ])('“%s:” is none', (words) => {
+    expect(labelTyped(words)).toBeNull();
+  });
+
+  test.each([
+    ['Rows 4-9: Ch 1, sc in each st across, turn.', { form: 'row', rows: 6, length: 10 }],
+    ['Rows 4 – 5:Ch 1, turn.', { form: 'row', rows: 2, length: 11 }],
+    ['Rnds 3 to 12: Sc in each st around.', { form: 'round', rows: 10, length: 14 }],
+    ['Rounds 3 through 12: Sc in each st around.', { form: 'round', rows: 10, length: 21 }],
+    ['Row 4: Ch 1, turn.', null],
+    ['Rows 4-9:', null],
+    ['Rows 9-4: Ch 1, turn.', null],
+    ['Rows 4-9: Rep Rows 2 and 3.', null],
+    ['Rows 2, 4 and 6: Ch 1, turn.', null],
+    ['Ch 1, turn.', null],
+  ])('several rows: “%s”', (text, range) => {
+    expect(rangeTyped(text)).toEqual(range);
+  });
 });
 
 describe('words that could follow', () => {

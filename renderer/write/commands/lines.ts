@@ -4,9 +4,18 @@
  */
 import { closeHistory } from 'prosemirror-history';
 import { Fragment, type Node } from 'prosemirror-model';
-import { type Command, NodeSelection, Selection, TextSelection, type Transaction } from 'prosemirror-state';
+import {
+  type Command,
+  type EditorState,
+  NodeSelection,
+  Selection,
+  TextSelection,
+  type Transaction,
+} from 'prosemirror-state';
+import { FIGURE } from '../../../core/document/pattern.ts';
 import { schema } from '../../../core/document/schema.ts';
 import { freshId } from '../../desk/identity.ts';
+import { rangeTyped, type TypedRange } from '../labels.ts';
 import { enter, nextForm } from './insert.ts';
 import { type At, itemAt, nextText, textAt, within } from './where.ts';
 
@@ -28,6 +37,11 @@ export const splitText: Command = (state, dispatch) => {
     if (dispatch) dispatch(turnInto(state.tr, at, row(at)));
     return true;
   }
+  const range = isRow ? rangeBefore(state, at) : null;
+  if (range !== null) {
+    if (dispatch) dispatch(asMany(closeHistory(state.tr), at, range));
+    return true;
+  }
   if (dispatch) {
     const { from, to } = state.selection;
     const end = at.pos + 1 + at.node.content.size;
@@ -39,6 +53,23 @@ export const splitText: Command = (state, dispatch) => {
   }
   return true;
 };
+
+/** The label of several rows that a row begins with, when the caret is at the row's end. */
+function rangeBefore({ selection, doc }: EditorState, { node, pos }: At): TypedRange | null {
+  if (!selection.empty || selection.from < pos + 1 + node.content.size) return null;
+  return rangeTyped(doc.textBetween(pos + 1, selection.from, '', FIGURE));
+}
+
+/** "Rows 4–9: …" becomes its first row and a repeat of it for the others. The next row begins behind them. */
+function asMany(transaction: Transaction, at: At, { form, rows, length }: TypedRange): Transaction {
+  const { id, sizes } = at.node.attrs;
+  const until = { kind: 'rows', rows: String(rows - 1) };
+  transaction.delete(at.pos + 1, at.pos + 1 + length).setNodeAttribute(at.pos, 'form', form);
+  const end = transaction.mapping.map(at.pos + at.node.nodeSize);
+  const repeat = nodes.repeat.create({ id: freshId(), first: id, last: id, until, sizes });
+  transaction.insert(end, [repeat, nodes.row.create({ id: freshId(), form })]);
+  return enter(transaction, end + repeat.nodeSize);
+}
 
 const row = (at: At): Node => nodes.row.create({ id: freshId(), form: nextForm(at.parent, at.index) });
 
