@@ -200,17 +200,33 @@ function readUntilCount(c: Cursor): Amount | null {
   });
 }
 
-/** "until there are 22 rows", "until you have 12 rows in all": rows of the piece then. */
+const THERE_ARE = [
+  'until there are',
+  'until you have worked',
+  'until you have completed',
+  'until you have made',
+  'until you have',
+  'until piece has',
+  'until the piece has',
+  'until work has',
+  'until the work has',
+];
+const ARE_WORKED = ['have been', 'are', 'were', 'is', 'has been'];
+const WORKED = ['worked', 'completed', 'complete', 'made', 'done', 'finished'];
+
+/** "until there are 22 rows", "until 12 rows have been worked in all": rows of the piece then. */
 function readUntilRows(c: Cursor): Amount | null {
   return c.attempt(() => {
     c.eat(',');
-    if (!c.eatAny(['until there are', 'until you have', 'until you have worked', 'until piece has']))
-      return null;
-    c.eatAny(['a total of', 'in all']);
+    const there = c.eatAny(THERE_ARE);
+    if (!there && !c.eat('until')) return null;
+    const total = c.eatAny(['a total of', 'in all']);
     const amount = readAmount(c);
     if (!amount || !c.eatAny(ROW)) return null;
-    c.eatAny(['in all', 'in total', 'altogether', 'total']);
-    return amount;
+    const worked = c.attempt(() => (c.eatAny(ARE_WORKED) ? c.eatAny(WORKED) : null));
+    const all = c.eatAny(['in all', 'in total', 'altogether', 'total']);
+    // "until 12 rows remain" says something else.
+    return there || total || worked || all ? amount : null;
   });
 }
 

@@ -444,4 +444,24 @@ export const wholeRows: readonly RowCase[] = [
     counts: [21, 20, 20, 20, 18, 12],
     source: 'common practice, no source',
   },
+  ...[
+    'until 9 rows have been worked',
+    'until a total of 9 rows have been completed',
+    'until you have worked 9 rows',
+    'until 9 rows are done in all',
+    'until the piece has 9 rows',
+  ].map((until) => ({
+    name: `rows again ${until}`,
+    terms: 'uk' as const,
+    // 3 tr in row 1, one more in each row: 3 + 8 in row 9.
+    text: lines(
+      'Ch 4.',
+      'Row 1: 2 tr in 4th ch from hook, turn. (3 tr)',
+      'Row 2: Ch 3 (counts as 1st tr), tr in st at base of ch, tr in each st across, turn. (4 tr)',
+      'Row 3: Ch 3, tr in each st to last st, 2 tr in last st, turn. (5 tr)',
+      `Rep Rows 2 and 3 ${until}.`,
+    ),
+    counts: [4, 3, 4, 5, 11],
+    source: 'common practice, no source',
+  })),
 ];
