@@ -7,6 +7,9 @@ import type { SizedFact, Voice } from './kind.ts';
 
 type Data = Readonly<Record<string, FactValue>>;
 
+/** The sign that stands for a figure in a text. */
+export const FIGURE_SIGN = '\uFFFC';
+
 export function number(data: Data, key: string): number {
   const value = data[key];
   return typeof value === 'number' ? value : 0;
@@ -27,7 +30,7 @@ export function quoted(data: Data, key: string): string {
  * piece that is not named yet, is called so.
  */
 export function quote(words: string): string {
-  const plain = words.replaceAll('\uFFFC', '#').trim();
+  const plain = words.replaceAll(FIGURE_SIGN, '#').trim();
   if (plain === '') return 'one without a name';
   const letters = [...plain];
   return letters.length <= 60

@@ -6,7 +6,7 @@ import type { Finding } from '../finding.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { kindOf } from './catalogue.ts';
 import type { FindingKind, SizedFact } from './kind.ts';
-import { capital } from './phrases.ts';
+import { capital, FIGURE_SIGN } from './phrases.ts';
 import { voiceOf } from './voice.ts';
 
 export interface Telling {
@@ -17,6 +17,20 @@ export interface Telling {
   readonly node: string | null;
   /** The text that the spans count in. */
   readonly text: string;
+  /** What its figures ask the sheet for, in their order; none when left out. */
+  readonly figures?: readonly string[];
+}
+
+/** A fact whose words name the figures in them, "[back rows]", as the form of a figure does. */
+function named({ size, fact }: SizedFact, { text, figures = [] }: Telling): SizedFact {
+  const data = Object.entries(fact.data).map(([key, value]) => {
+    if (typeof value !== 'string' || !value.includes(FIGURE_SIGN)) return [key, value] as const;
+    const at = Math.max(text.indexOf(value, fact.from), text.indexOf(value));
+    if (at < 0) return [key, value] as const;
+    let next = text.slice(0, at).split(FIGURE_SIGN).length - 1;
+    return [key, value.replaceAll(FIGURE_SIGN, () => `[${figures[next++] ?? '?'}]`)] as const;
+  });
+  return { size, fact: { ...fact, data: Object.fromEntries(data) } };
 }
 
 const SEVERITY = { error: 0, warning: 1, note: 2 } as const;
@@ -46,7 +60,8 @@ export function tellAs(kind: FindingKind, facts: readonly SizedFact[], telling: 
 export function tell(facts: readonly SizedFact[], telling: Telling): readonly Finding[] {
   if (facts.length === 0) return [];
   const groups = new Map<string, SizedFact[]>();
-  for (const sized of facts) {
+  for (const each of facts) {
+    const sized = telling.figures === undefined ? each : named(each, telling);
     const { code, from, to } = sized.fact;
     const key = `${code}:${from}:${to}`;
     const group = groups.get(key);

@@ -3,7 +3,7 @@
  * out, sides followed. The one place that runs the engine for a pattern. Judges nothing itself: facts come
  * from the engine and from what a block asks that cannot be done.
  */
-import type { Block, Edge, Pattern, Piece, RowBlock } from '../document/pattern.ts';
+import type { Block, Edge, FigureText, Pattern, Piece, RowBlock } from '../document/pattern.ts';
 import {
   type Env,
   type Fabric,
@@ -541,23 +541,18 @@ function blockStudy(
     findings:
       facts.size === 0
         ? []
-        : nodes.flatMap((node) =>
-            tell(facts.get(node) ?? [], { ...telling, node, text: textOf(block, node) }),
-          ),
+        : nodes.flatMap((node) => tell(facts.get(node) ?? [], { ...telling, node, ...textOf(block, node) })),
   };
 }
 
-function textOf(block: Block, node: string): string {
-  if (block.type === 'row' || block.type === 'prose') return block.text.text;
-  if (block.type === 'shaping') {
-    return node === block.shaped.id
-      ? block.shaped.text.text
-      : node === block.even.id
-        ? block.even.text.text
-        : block.line;
-  }
-  return '';
+function textOf(block: Block, node: string): { readonly text: string; readonly figures?: readonly string[] } {
+  if (block.type === 'row' || block.type === 'prose') return withFigures(block.text);
+  if (block.type !== 'shaping') return { text: '' };
+  if (node === block.shaped.id) return withFigures(block.shaped.text);
+  return node === block.even.id ? withFigures(block.even.text) : { text: block.line };
 }
+
+const withFigures = ({ text, figures }: FigureText) => (figures.length === 0 ? { text } : { text, figures });
 
 function sameBlock(a: BlockStudy, b: BlockStudy): boolean {
   return (

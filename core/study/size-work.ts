@@ -46,7 +46,8 @@ export function reportFigures(
           data: { figure: expression, lines: result.waitsFor },
         });
       } else if (numbersOnly && result.count === null && result.value !== null) {
-        report(node, size, { code: 'figure-not-a-count', from, to: from + 1, data: { figure: expression } });
+        const data = { figure: expression, gives: result.value.dimension };
+        report(node, size, { code: 'figure-not-a-count', from, to: from + 1, data });
       }
     });
   });

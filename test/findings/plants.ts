@@ -61,6 +61,10 @@ const shapingBlock = (line: string, shaped: string): Block => ({
   sizes: null,
 });
 
+/** A pattern with one more piece whose last row is this, `{taper}` a shaping that its sheet plans. */
+export const FIGURED = (text: string): PlantedSheet =>
+  withBlocks([...chained, row('figured', text)], [taper, typed('front rows', all(bare(8)))]);
+
 const edge = (kind: 'opening' | 'row-ends', amount: string | null): Piece['start'] => ({
   kind: 'edges',
   edges: [{ piece: 'front', kind, amount, which: 1 }],

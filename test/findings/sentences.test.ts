@@ -8,7 +8,7 @@ import { CATALOGUE, type FindingKind, kindOf, tellAs } from '../../core/findings
 import { RULES } from '../../core/review/index.ts';
 import { reportRows } from '../../core/study/index.ts';
 import { cleanPattern, findingsOf } from '../review/builder.ts';
-import { PLANTS } from './plants.ts';
+import { FIGURED, PLANTS } from './plants.ts';
 
 /** Words of the program, and what a missing value looks like in a sentence. */
 const CODE =
@@ -69,6 +69,17 @@ function said(
   const facts = sized.map(([size, data]) => ({ size, fact: { code: kind.code, from: 0, to: 0, data } }));
   return tellAs(kind, facts, telling);
 }
+
+describe('a figure in a row', () => {
+  it.each([
+    ['Work {taper} flurbled.', 'word-not-read', '"Work [taper] flurbled" is not understood here'],
+    ['Ch 1, flurble {front rows} and {taper}.', 'word-not-read', '"flurble [front rows]" is not understood'],
+    ['{taper}.', 'figure-not-a-count', '"taper" plans a shaping over many rows, which one row cannot hold'],
+  ])('%s: %s calls it by its name', (text, code, words) => {
+    const findings = findingsOf(FIGURED(text)(cleanPattern()));
+    expect(findings.find((finding) => finding.code === code)?.message).toContain(words);
+  });
+});
 
 describe('a kind that needs a whole pattern', () => {
   const needing = CATALOGUE.filter(({ example }) => example === null);
@@ -220,6 +231,8 @@ describe('a fix', () => {
     ['word-not-read', 'ddc', { words: 'ddc', expected: 'stitch', suggestion: 'dc' }, 'dc'],
     ['word-not-read', 'some words', { words: 'some words', expected: 'stitch', suggestion: null }, null],
     ['label-not-expected', 'Row 3:', { words: 'Row 3:' }, ''],
+    // Without it, one row would be left of eight.
+    ['label-not-expected', 'Rows 3–10:', { words: 'Rows 3–10:' }, null],
     ['formula-unknown-name', 'bsut', { line: 'a', field: 'formula', name: 'bsut', nearest: 'bust' }, 'bust'],
     // A figure is one sign in its text.
     ['formula-unknown-name', '\uFFFC', { figure: 'bsut', name: 'bsut', nearest: 'bust' }, null],
