@@ -69,6 +69,18 @@ export function useGridFocus(
     first?.select();
   });
 
+  /** What was here when it was last drawn, and whether some of it went since, maybe with the focus. */
+  const drawn = useRef(extent);
+  const isShrunk = useRef(false);
+  useLayoutEffect(() => {
+    if (extent.rows < drawn.current.rows || extent.columns < drawn.current.columns) isShrunk.current = true;
+    drawn.current = extent;
+    // The question that was asked first gives the focus back when it closes, to what is no longer there.
+    if (!isShrunk.current || document.querySelector('dialog[open]') !== null) return;
+    isShrunk.current = false;
+    if (document.activeElement === document.body) (element(selection.focus) ?? grid.current)?.focus();
+  });
+
   useEffect(() => {
     if (target === null) return;
     const row = lines.findIndex(({ id }) => id === target.node);

@@ -220,6 +220,19 @@ test('a line is added, named and removed; who names a line is said before it goe
   await dialog.getByRole('button', { name: 'Keep it' }).click();
 });
 
+test.each([
+  ['a line', '0 -1'],
+  ['the first size', '-1 0'],
+  ['the last size', `-1 ${LABELS.length - 1}`],
+])('the focus stays in the sheet when %s is removed', async (_, head) => {
+  await page.locator(`[data-cell="${head}"]`).focus();
+  await page.keyboard.press('Delete');
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Remove' }).click();
+  await dialog.waitFor({ state: 'detached' });
+  await eventually(focused).toMatch(/^-?\d+ -?\d+$/);
+});
+
 test('a line of rows is right as soon as its length is given', async () => {
   await page.getByLabel('Add a line').selectOption('rows');
   await page.getByRole('button', { name: 'Add', exact: true }).click();
