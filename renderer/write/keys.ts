@@ -12,6 +12,7 @@ import { deleteSelected, joinAfter, joinBefore, splitText } from './commands/lin
 import { moveItem } from './commands/move.ts';
 import { selectMore } from './commands/select.ts';
 import { openFindingOf, showFinding } from './findings/marks.ts';
+import { withTypedFigure } from './typed-figures.ts';
 import { popupsOf } from './writing.ts';
 
 /** Opens the form of the figure that is chosen. */
@@ -75,7 +76,7 @@ export function manuscriptKeys(studio: Studio): readonly Plugin[] {
     return true;
   };
   const keys = keymap({
-    Enter: chainCommands(editFigure, openChosen, splitText),
+    Enter: chainCommands(editFigure, openChosen, withTypedFigure(splitText)),
     'Shift-Enter': splitText,
     'Mod-Enter': openFigure,
     'Mod-Shift-Enter': openForm,

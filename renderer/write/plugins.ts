@@ -12,6 +12,7 @@ import { guard } from './guard.ts';
 import { manuscriptKeys } from './keys.ts';
 import { typedLabels } from './labels.ts';
 import { termsOnScreen } from './terms.ts';
+import { typedFigures } from './typed-figures.ts';
 
 export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
   const desk = () => studio.view().desk;
@@ -20,6 +21,7 @@ export function manuscriptPlugins(studio: Studio): readonly Plugin[] {
     guard(),
     completion(),
     typedLabels(),
+    typedFigures(),
     findingMarks(desk),
     termsOnScreen(desk),
     ...manuscriptKeys(studio),

@@ -59,6 +59,33 @@ describe('typing', () => {
     await undoUntil(async () => (await words(2).textContent()) === 'Rnd 2:');
   });
 
+  test('the label of several rows becomes a repeat with Enter, and undoing brings it back', async () => {
+    const before = await page.locator('.repeat').count();
+    await newRow('Rows 2-5: Ch 1, sc in each st across, turn.');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('Ch 1, turn.');
+    expect(await words(2).textContent()).toBe('Ch 1, sc in each st across, turn.');
+    expect(await page.locator('.repeat').count()).toBe(before + 1);
+    await eventually(() => label(3).textContent()).toContain('6');
+    await undoUntil(async () => (await words(2).textContent())?.startsWith('Rows 2-5: ') ?? false);
+    expect(await page.locator('.repeat').count()).toBe(before);
+  });
+
+  test.each([
+    ['Enter takes a line that is only begun', 'Ch =panel', 'Enter', 'panel stitches'],
+    ['a full stop ends one that is typed out', 'Ch =panel stitches + 1', '.', 'panel stitches + 1'],
+    ['Enter ends one that is typed out', 'Ch =panel stitches + 1', 'Enter', 'panel stitches + 1'],
+  ])('behind “=”, %s', async (_, typed, key, expression) => {
+    await newRow(typed);
+    await page.keyboard.press(key);
+    const figure = words(2).locator('.figure');
+    await figure.waitFor();
+    await eventually(() => figure.textContent()).toMatch(/^\d+$/);
+    await figure.click();
+    await page.keyboard.press('Enter');
+    await eventually(() => page.locator('.figure-form').getByRole('combobox').inputValue()).toBe(expression);
+  });
+
   test('words that could follow are accepted by Tab, and Enter does not accept what nobody chose', async () => {
     await newRow('Ch 1, hd');
     const list = page.getByRole('listbox');

@@ -4,6 +4,7 @@ import { blankPattern } from '../../core/outlines/blank.ts';
 import { proposals, typedAt } from '../../renderer/write/completion/words.ts';
 import { labelTyped, rangeTyped } from '../../renderer/write/labels.ts';
 import { convertedWords } from '../../renderer/write/terms.ts';
+import { figureTyped } from '../../renderer/write/typed-figures.ts';
 import { document } from './written.ts';
 
 describe('typed labels', () => {
@@ -98,6 +99,25 @@ describe('words that could follow', () => {
       expect(offered(before)).toEqual([]);
     },
   );
+});
+
+describe('figures typed out', () => {
+  const lines = ['back stitches', 'body rows', 'ease'];
+  test.each([
+    ['Ch =back stitches', { at: 3, expression: 'back stitches' }],
+    ['Ch =back stitches + 1', { at: 3, expression: 'back stitches + 1' }],
+    ['Rep Row 2 =(body rows - 2) ÷ 2', { at: 10, expression: '(body rows - 2) ÷ 2' }],
+    ['(=Back Stitches ', { at: 1, expression: 'Back Stitches' }],
+    ['Ch =back', null],
+    ['Ch =back stitches rows and', null],
+    ['Ch =back stitches +', null],
+    ['1 shell =3 dc', null],
+    ['Ch = back stitches', null],
+    ['Ch 3, back stitches', null],
+    ['=', null],
+  ])('“%s”', (before, typed) => {
+    expect(figureTyped(before, lines)).toEqual(typed);
+  });
 });
 
 describe('converted words', () => {

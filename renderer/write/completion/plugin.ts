@@ -1,5 +1,5 @@
 /**
- * The list of words while typing. It opens at a real beginning of something, chooses nothing by itself, and goes
+ * The list of words while typing. It opens at a real beginning of something, chooses no word by itself, and goes
  * away at the first key that is not for it. It is closed while an input method composes.
  */
 import { closeHistory, isHistoryTransaction } from 'prosemirror-history';
@@ -50,7 +50,9 @@ function beginning(state: EditorState): Completion | null {
   if (typed === null || (!typed.isFigure && !ROWS.has(kind))) return null;
   const found = proposals(typed, project(state.doc));
   if (found.length === 0) return null;
-  return { proposals: found, from: $from.pos - typed.length, to: $from.pos, chosen: -1 };
+  // Behind "=" nothing but a line can be meant; a word of a row may be as it was wanted.
+  const chosen = typed.isFigure ? 0 : -1;
+  return { proposals: found, from: $from.pos - typed.length, to: $from.pos, chosen };
 }
 
 /** Whether a transaction is a letter typed: one short insertion at the caret. */
@@ -116,7 +118,7 @@ function onKey(view: EditorView, event: KeyboardEvent): boolean {
     case 'ArrowUp':
       return choose(open.chosen <= 0 ? last : open.chosen - 1);
     case 'Enter':
-      // Nothing is chosen unless the maker chose it: Enter alone makes the next row.
+      // No word is chosen unless the maker chose it: Enter alone makes the next row.
       if (open.chosen < 0) return false;
       return accept(view, open, open.chosen);
     case 'Tab':
