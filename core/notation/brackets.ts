@@ -28,6 +28,13 @@ function isRemark(c: Cursor, close: number, touching: boolean): boolean {
     )
   )
     return true;
+  // "(last sc in top of ch)" behind the last stitches: where they lie anyway.
+  if (
+    touching &&
+    ['last', 'final'].includes(c.tokens[first]!.word) &&
+    ['in', 'on'].includes(c.tokens[first + 2]?.word ?? '')
+  )
+    return true;
   // "(dec row)" behind a label says what the row is.
   const rows = ['row', 'rnd', 'rows', 'rnds'].includes(c.tokens[close - 1]!.word);
   if (rows && words <= 3 && c.tokens.slice(first, close).every((token) => token.kind === 'word')) return true;

@@ -88,6 +88,7 @@ const FOR_EXAMPLE = [
   'sample shown',
   'my sample',
   'shown',
+  'here',
 ];
 
 /** Repeats of a chain that is told by its multiple alone: enough to see how the rows go on. */
@@ -174,6 +175,14 @@ function added(a: Amount, b: Amount, to: number): Amount | null {
   return { ...a, values: a.values.map((n) => (n === null ? null : n + b.value)), to };
 }
 
+/** "Foundation chain: 24 stitches.": the label has said what is counted. */
+function countsLabelledChain(c: Cursor, start: number): boolean {
+  const label = [c.tokens[start - 2]?.word ?? '', c.tokens[start - 1]?.word];
+  if (label[1] !== ':' || !['ch', 'chs'].includes(label[0]!)) return false;
+  c.eatAny(['sts', 'st']);
+  return c.done || ['.', ',', ';'].includes(c.word());
+}
+
 /** "ch 3", "3 ch", "ch-3", "make a ch of 40", "ch": a chain, or null when it is a space or no chain. */
 export function readChain(c: Cursor): Chain | null {
   return c.attempt(() => {
@@ -196,12 +205,22 @@ export function readChain(c: Cursor): Chain | null {
           return null;
         amount = one(c);
       }
+    } else if (
+      ['make', 'work', ':'].includes(
+        c.tokens[start - (['a', 'any'].includes(c.word(-1) ?? '') ? 2 : 1)]?.word ?? '',
+      ) &&
+      c.isAny(['a multiple of', 'any multiple of', 'multiple of'])
+    ) {
+      // "Multiple of 8 sts + 1" on its own is the heading of a stitch pattern.
+      amount = readAnyNumber(c);
+      if (!amount) return null;
+      c.eatAny(['chs', 'ch']);
     } else {
       amount = readAmount(c, true, true);
       if (!amount) return null;
       if (c.word() === '-' && !c.peek()!.gap) c.at++;
       c.eat('more');
-      if (!c.eatAny(['ch', 'chs', 'foundation ch'])) return null;
+      if (!c.eatAny(['ch', 'chs', 'foundation ch']) && !countsLabelledChain(c, start)) return null;
     }
     amount = readPlus(c, amount);
     if (c.attempt(() => (eatDash(c).isAny(['sp', 'sps', 'lp', 'lps', 'picot', 'corner']) ? true : null)))

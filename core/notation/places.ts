@@ -174,6 +174,10 @@ function namesRow(c: Cursor, draft: Draft): boolean {
 /** One place with what stands before and behind it; `bare` when a preposition stood before. */
 function readPlaceFrom(c: Cursor, start: number, bare: boolean, preset: Partial<Draft>): Place | null {
   const draft: Draft = { loop: null, post: null, below: 0, ...preset };
+  // "sl st in back of next sc": the stitch is the same, whatever side of it is taken.
+  c.attempt(() =>
+    c.eatAny(['back of', 'the back of']) && c.isAny(['next', 'each', 'same', 'first']) ? true : null,
+  );
   const loop = c.attempt(() => {
     c.eat('any');
     const found = readLoop(c);

@@ -147,4 +147,40 @@ export const scraps: readonly RowCase[] = [
     [18, 5],
     { findings: [{ row: 0, code: 'chain-by-multiple', words: 'a multiple of 4 + 2', severity: 'note' }] },
   ),
+  uk(
+    'a labelled chain by its multiple, with the number that is used here',
+    [
+      'Foundation chain: make a multiple of 3 ch plus 2 (here 32).',
+      'Row 1: 1 dc into 2nd ch from hook, 1 dc into each ch to end. (31 dc)',
+    ],
+    [32, 31],
+  ),
+  us(
+    'a labelled chain counted in stitches',
+    [
+      'Foundation chain: 24 stitches.',
+      'Row 1: Turn, skip 1 ch, 23 sc.',
+      'Row 2: Ch 1, turn, sc2tog, 19 sc, sc2tog. (21)',
+    ],
+    [24, 23, 21],
+  ),
+  us(
+    'where the last stitch lies, in a bracket behind the last ones',
+    // 2 + 4 * 6 + 3 + 2 = 31
+    [
+      'Ch 33.',
+      'Row 1: Dc in 4th ch from hook (counts as 2 dc) and in each ch across. 31 dc. Turn.',
+      'Row 2: Ch 1, sc in first 2 dc, *ch 3, sk 3 dc, sc in next 3 dc; rep from * across, ending last repeat with sc in last 2 dc (last sc in top of ch). Turn. (16 sc, 5 ch-3 sps)',
+    ],
+    [33, 31, 16],
+  ),
+  us(
+    'slip stitches in the back of each stitch that is next',
+    [
+      'Ch 4, join to form ring.',
+      'Rnd 1: Ch 1, 8 sc in ring, join. (8 sc)',
+      'Rnd 2: *Ch 3, sl st in back of next sc; rep from * around. (8 ch-3 sps)',
+    ],
+    { final: 8 },
+  ),
 ];
