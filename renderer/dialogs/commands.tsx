@@ -83,7 +83,7 @@ export function CommandSearch() {
               <span className="command-group">{isFirst ? groupOf(entry) : ''}</span>
               <span>
                 {entry.title}
-                {hindrance !== null && <small className="quiet"> {hindrance}</small>}
+                {hindrance !== null && <small className="quiet"> · {hindrance}</small>}
               </span>
               <kbd>{entry.key === undefined ? '' : keyWords(entry.key)}</kbd>
             </div>

@@ -106,11 +106,11 @@ function GiveUpWords({ answer }: { readonly answer: (choice: 'lose' | 'stay') =>
       onClose={() => answer('stay')}
       buttons={
         <>
+          <button type="button" onClick={() => answer('stay')}>
+            {words.stay}
+          </button>
           <button type="button" onClick={() => answer('lose')}>
             {words.lose}
-          </button>
-          <button type="button" className="chief" onClick={() => answer('stay')}>
-            {words.stay}
           </button>
         </>
       }
