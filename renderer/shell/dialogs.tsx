@@ -106,7 +106,7 @@ function GiveUpWords({ answer }: { readonly answer: (choice: 'lose' | 'stay') =>
       onClose={() => answer('stay')}
       buttons={
         <>
-          <button type="button" onClick={() => answer('stay')}>
+          <button type="button" className="chief" onClick={() => answer('stay')}>
             {words.stay}
           </button>
           <button type="button" onClick={() => answer('lose')}>
