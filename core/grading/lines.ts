@@ -91,6 +91,10 @@ export function offerOf(line: Line, result: SizeResult): Offer {
   return { amount, wordy, made, isFitted };
 }
 
+/** Whether a line of amounts is one of lengths: one size's is, and what the others lack is their unit. */
+const holdsLengths = (values: PerSize<Quantity>): boolean =>
+  'each' in values && Object.values(values.each).some(({ unit }) => unit !== 'none' && unit !== '%');
+
 class Work {
   readonly #input: LineInput;
   readonly #size: Size;
@@ -116,7 +120,7 @@ class Work {
       case 'body':
         return this.#body(line);
       case 'typed':
-        return this.#typed(valueFor(line.values, this.#size), 'any');
+        return this.#typed(valueFor(line.values, this.#size), holdsLengths(line.values) ? 'length' : 'any');
       case 'ease':
         return this.#typed(valueFor(line.values, this.#size), 'ease');
       case 'formula':

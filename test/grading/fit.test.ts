@@ -7,9 +7,11 @@ import { densityOf, fitRows, fitStitches, validCounts } from '../../core/grading
 import { type Length, toCm, toNumber } from '../../core/trade/units.ts';
 import {
   all,
+  bare,
   body,
   cm,
   codes,
+  each,
   ease,
   formula,
   gauge,
@@ -357,6 +359,24 @@ describe('fitting the standard body', () => {
     const sheet = grade([body('it', measure)], sizes);
     expect(codes(sheet, 'it')).toEqual([code]);
     expect(numbers(sheet, 'it')).toEqual([null]);
+  });
+
+  it.each([
+    [
+      'in some sizes',
+      [bare(8.5), bare(9), inches(10)],
+      ['line-missing-unit', 'line-missing-unit'],
+      [null, null],
+    ],
+    ['in one', [inches(8.5), bare(9), inches(10)], ['line-missing-unit'], [21.59, null]],
+    ['in none', [inches(8.5), cm(23), inches(10)], [], [21.59, 23]],
+    ['in all, as numbers have', [bare(8), bare(9), bare(10)], [], [8, 9]],
+    // Nothing is as long in every unit.
+    ['where it is nothing', [bare(0), cm(9), cm(10)], [], [0, 9]],
+  ])('says where typed lengths lack a unit: %s', (_, values, expected, first) => {
+    const sheet = grade([typed('wrist', each(...values))], women('S', 'M', 'L'));
+    expect(codes(sheet, 'wrist')).toEqual(expected);
+    expect(numbers(sheet, 'wrist').slice(0, 2)).toEqual(first);
   });
 
   it('says where a line has no unit, no value or no gauge', () => {
