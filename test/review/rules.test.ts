@@ -634,3 +634,21 @@ describe('the rules', () => {
     expect(finding!.detail).toMatch(/accredited laboratory/);
   });
 });
+
+describe('a gauge of rounds', () => {
+  const around = ['Ch {panel stitches}, join with sl st in first ch.', 'Ch 1, sc in each st around, join.'];
+  const flat = ['Ch {panel stitches}.', 'Sc in 2nd ch from hook and in each ch across, turn.'];
+
+  it.each([
+    ['is not held against rounds that are called rows', around, false],
+    ['is held against rows', flat, true],
+  ])('%s', (_, texts, isHeld) => {
+    const pattern = gauge({ rounds: true })(cleanPattern());
+    const [first] = pattern.pieces;
+    const blocks = texts.map((text, i) => row(`only-${i}`, text));
+    const codes = findingsOf({ ...pattern, pieces: [{ ...first!, blocks, meets: [] }] }).map(
+      ({ code }) => code,
+    );
+    expect(codes.includes('gauge-worked-otherwise')).toBe(isHeld);
+  });
+});

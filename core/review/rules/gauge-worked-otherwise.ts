@@ -9,6 +9,10 @@ import { found, type Rule } from '../rule.ts';
 const isFitted = ({ piece }: PieceStudy): boolean =>
   piece.gauge !== '' || piece.blocks.some((block) => block.type === 'row' && block.text.figures.length > 0);
 
+/** Whether the work of a piece ends as a round does, whatever its rows are called. */
+const isAround = ({ fabrics }: PieceStudy): boolean =>
+  fabrics.some((fabric) => fabric !== null && (fabric.form === 'joined' || fabric.form === 'spiral'));
+
 export const gaugeWorkedOtherwise: Rule = {
   code: 'gauge-worked-otherwise',
   severity: 'note',
@@ -28,9 +32,9 @@ export const gaugeWorkedOtherwise: Rule = {
       const gauge = isFitted(own) ? gaugeOf(own, study.pattern, study.sheet) : null;
       if (gauge === null || gauge.rows === null) return [];
       const forms = new Set(blocks.filter(works).map(({ block }) => formOf(piece.blocks, block) === 'round'));
-      // A piece of both is nothing that one swatch could show.
+      // A piece of both is nothing that one swatch could show, and what is called rows may be worked around.
       const [inRounds] = forms;
-      return forms.size !== 1 || inRounds === gauge.rounds
+      return forms.size !== 1 || inRounds === gauge.rounds || (inRounds === false && isAround(own))
         ? []
         : [
             found(
