@@ -32,6 +32,22 @@ describe('Enter', () => {
   each(splitText, [
     ['at the end begins the next row', ['row Ch 1, turn.$0'], ['row Ch 1, turn.', 'row $0']],
     ['after a foundation begins a row', ['foundation Ch 24.$0'], ['foundation Ch 24.', 'row $0']],
+    ['after a ring begins a round', ['foundation Magic ring.$0'], ['foundation Magic ring.', 'round $0']],
+    [
+      'after a chain that is joined begins a round',
+      ['foundation Ch [a], join with sl st in first ch.$0'],
+      ['foundation Ch [a], join with sl st in first ch.', 'round $0'],
+    ],
+    [
+      'after a chain that is not joined begins a row',
+      ['foundation Ch 24, do not join.$0'],
+      ['foundation Ch 24, do not join.', 'row $0'],
+    ],
+    [
+      'after a ring that is turned on begins a row',
+      ['foundation Magic ring, 3 dc in ring, turn.$0'],
+      ['foundation Magic ring, 3 dc in ring, turn.', 'row $0'],
+    ],
     ['after a round begins a round', ['round Sc around.$0'], ['round Sc around.', 'round $0']],
     ['in the middle takes the rest along', ['row Ch 1, $0sc across.'], ['row Ch 1, ', 'row $0sc across.']],
     ['keeps figures', ['row Ch [a] $0and [b].'], ['row Ch [a] ', 'row $0and [b].']],

@@ -3,7 +3,9 @@ import { closeHistory } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import { type Command, NodeSelection, Selection, TextSelection, type Transaction } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
+import { FIGURE } from '../../../core/document/pattern.ts';
 import { schema } from '../../../core/document/schema.ts';
+import { readRow } from '../../../core/notation/index.ts';
 import { freshId } from '../../desk/identity.ts';
 import { listAt } from '../../desk/places.ts';
 import { type At, itemOf, pieceOf, within } from './where.ts';
@@ -12,12 +14,20 @@ const { nodes } = schema;
 
 export type BlockKind = 'row' | 'round' | 'foundation' | 'repeat' | 'shaping' | 'prose' | 'heading';
 
-/** What a new row of a list of blocks is worked as: rounds go on as rounds. */
+/** Whether a foundation is a ring, or a chain that is joined, and nobody turns on it. */
+function isRing(foundation: Node): boolean {
+  const { items } = readRow(foundation.textBetween(0, foundation.content.size, '', FIGURE), { terms: 'us' });
+  const closes = items.some((item) => item.type === 'ring' || (item.type === 'join' && !item.not));
+  return closes && !items.some(({ type }) => type === 'turn');
+}
+
+/** What a new row of a list of blocks is worked as: rounds go on as rounds, and begin on a ring. */
 export function nextForm(blocks: Node, index: number): 'row' | 'round' {
   for (let at = Math.min(index, blocks.childCount - 1); at >= 0; at--) {
     const block = blocks.child(at);
     const form = block.type.name === 'shaping' ? block.firstChild?.attrs.form : block.attrs.form;
     if (form === 'row' || form === 'round') return form;
+    if (form === 'foundation' && isRing(block)) return 'round';
   }
   return 'row';
 }
