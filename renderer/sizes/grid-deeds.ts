@@ -80,6 +80,8 @@ export function useGridDeeds(
       const value = text.trim() === '' ? null : readCell(text, line, size.id, reader.units);
       if (value === null && text.trim() !== '') return false;
       desk.dispatch(setCells(desk.view().state, [{ line: line.id, size: size.id, value }]));
+      const wasAlike = 'values' in line && 'all' in line.values && sizes.length > 1;
+      onTell(wasAlike ? sizesWords.noLongerAlike(line.name, size.label) : '');
       return true;
     },
     refuse: (text) => onTell(sizesWords.notAnAmount(text)),

@@ -175,6 +175,8 @@ export const sizesWords = {
   outside: (cells: number) =>
     `${many(cells, 'amount', 'amounts')} past the last line or size ${cells === 1 ? 'was' : 'were'} left out.`,
   cleared: (cells: number) => `${many(cells, 'cell', 'cells')} emptied.`,
+  noLongerAlike: (line: string, size: string) =>
+    `“${line}” was alike for all sizes. Only ${size} was changed; to change the others too, fill right from it.`,
   filledRight: 'Filled right.',
   filledDown: 'Filled down.',
   nothingToFill: 'Choose a range whose first cell holds an amount of its own.',

@@ -197,6 +197,24 @@ test('a formula is typed with names offered and mistakes told before it is given
   );
 });
 
+test('a cell of a line that is alike for all sizes tells that only one size was changed', async () => {
+  await rowOf('ease')
+    .getByRole('combobox', { name: /^Alike or size by size/ })
+    .selectOption('all');
+  const before = await value('ease', 'S');
+  await cell('ease', 'XS').click();
+  await page.keyboard.type('9 cm');
+  await page.keyboard.press('Enter');
+  await eventually(() => value('ease', 'XS')).toBe('9 cm');
+  expect(await value('ease', 'S')).toBe(before);
+  expect(await told()).toContain('“ease” was alike for all sizes. Only XS was changed');
+  // It is not told of what comes after.
+  await cell('ease', 'S').click();
+  await page.keyboard.type('8 cm');
+  await page.keyboard.press('Enter');
+  await eventually(told).toBe('');
+});
+
 test('a line is added, named and removed; who names a line is said before it goes', async () => {
   await page.getByLabel('Add a line').selectOption('typed');
   await page.getByRole('button', { name: 'Add', exact: true }).click();
