@@ -4,7 +4,7 @@
  * of the words stands in `pasting`.
  */
 
-import { closeHistory } from 'prosemirror-history';
+import { closeHistory, isHistoryTransaction } from 'prosemirror-history';
 import { type DOMOutputSpec, DOMSerializer, Fragment, type Node, Slice } from 'prosemirror-model';
 import { type EditorState, NodeSelection, Plugin, PluginKey, TextSelection } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
@@ -276,7 +276,9 @@ export function clipboard(studio: Studio): Plugin<PasteNote | null> {
       init: () => null,
       apply: (transaction, note) => {
         const told: PasteNote | null | undefined = transaction.getMeta(pasteNotes);
-        return told === undefined ? note : told;
+        if (told !== undefined) return told;
+        // What was pasted may be gone again.
+        return isHistoryTransaction(transaction) ? null : note;
       },
     },
     props: {

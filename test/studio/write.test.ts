@@ -237,6 +237,20 @@ describe('one undoing', () => {
   });
 });
 
+test('what is told of a passage that was pasted goes when the passage goes', async () => {
+  await endOf(1);
+  await page.locator('.manuscript').evaluate((manuscript) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', 'Row 8: Ch 1, sc in each st across, turn.\nRow 9: Ch 1, turn.');
+    manuscript.dispatchEvent(
+      new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+    );
+  });
+  await page.locator('.paste-note').waitFor();
+  await undoUntil(async () => (await page.locator('.paste-note').count()) === 0);
+  expect(await page.locator('.row .words').allTextContents()).not.toContain('Ch 1, turn.');
+});
+
 describe('an input method', () => {
   test('composes undisturbed: nothing in its paragraph changes until it is done', async () => {
     await newRow('scc in each st across, ');
