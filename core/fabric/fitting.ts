@@ -292,7 +292,7 @@ function fitted(p: Progress, item: Open, rest: readonly Step[], then: () => bool
     p.muted -= 1;
     return true;
   }
-  if (passes === 0 && top && !p.lenient && overPassed(p, item, start, then)) return true;
+  if (top && !p.lenient && (passes === 0 || namesOne(item)) && overPassed(p, item, start, then)) return true;
 
   // Nothing comes out even: work it as far as it goes, and say by how much it misses.
   const best = candidates[0] ?? tried[tried.length - 1]!;
@@ -376,6 +376,22 @@ function overPassed(p: Progress, item: Open, start: Moment, then: () => boolean)
   p.leaves = leaves;
   p.repeats = repeats;
   return false;
+}
+
+/** "*Sc in next sc, ch 3; rep from * around": each pass goes to one stitch of a kind, and what lies between is unsaid. */
+function namesOne(item: Open): boolean {
+  if (item.type !== 'repeat') return false;
+  const works = item.items.filter((inner) => inner.type === 'work');
+  const place = works[0]?.places[0];
+  return (
+    works.length === 1 &&
+    item.items.every(({ type }) => type === 'work' || type === 'chain') &&
+    place?.kind === 'next' &&
+    place.nouns.length === 1 &&
+    place.nouns[0]!.kind === 'named' &&
+    place.amount.kind === 'one' &&
+    place.amount.value === 1
+  );
 }
 
 /** The place that keeps the first pass from being worked, as a fact; null where it is another thing. All is as before. */

@@ -40,6 +40,7 @@ export interface Moment {
   readonly skipAt: number;
   readonly passes: boolean;
   readonly hopped: number;
+  readonly passedUnsaid: number;
   readonly hoppedSpaces: number;
   readonly pos: number;
   readonly inner: number;
@@ -82,6 +83,8 @@ export class Progress {
   passes = false;
   /** The most stitches, and spaces, that lay between two places of such a row. */
   hopped = 0;
+  /** Most stitches passed over at once without a word, on the way to the next of a kind. */
+  passedUnsaid = 0;
   hoppedSpaces = 0;
   /** How many stitches the last skip passed over. */
   skips = 0;
@@ -191,6 +194,7 @@ export class Progress {
       skipAt: this.skipAt,
       passes: this.passes,
       hopped: this.hopped,
+      passedUnsaid: this.passedUnsaid,
       hoppedSpaces: this.hoppedSpaces,
       pos: this.pos,
       inner: this.inner,
@@ -223,6 +227,7 @@ export class Progress {
     this.skipAt = to.skipAt;
     this.passes = to.passes;
     this.hopped = to.hopped;
+    this.passedUnsaid = to.passedUnsaid;
     this.hoppedSpaces = to.hoppedSpaces;
     this.pos = to.pos;
     this.inner = to.inner;

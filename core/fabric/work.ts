@@ -131,6 +131,8 @@ export function leftOver(p: Progress): { stitches: number; spaces: number } {
   if (p.round && closing && since && stitches > 0 && stitches === p.skips) stitches = 0;
   // In a round that works into spaces, the stitches after the last one lie between it and the first.
   if (p.round && p.intoSpace && p.passes && spaces === 0) stitches = 0;
+  // "*Sl st in next sc, ch 3; rep from * around": what lies between two of them lies behind the last one too.
+  if (p.round && stitches <= p.passedUnsaid) stitches = 0;
   if ((stitches > 0 || spaces > 0) && headOfGroup(p, from)) stitches = spaces = 0;
   return { stitches, spaces };
 }

@@ -183,4 +183,21 @@ export const scraps: readonly RowCase[] = [
     ],
     { final: 8 },
   ),
+  us(
+    'from one stitch of a kind to the next, over petals that the round does not mention',
+    // 5 passes, one to each sc; the petal behind the last sc is passed over as the others are
+    [
+      'Ch 6, join with sl st to form ring.',
+      'Rnd 1: Ch 1, *sc in ring, ch 1, 3 dc in ring, ch 1; rep from * 4 more times. Join to first sc. (5 sc, 15 dc, 10 ch-1 sps)',
+      'Rnd 2: *Ch 3, sl st in back of next sc; rep from * around. (5 ch-3 sps)',
+    ],
+    { final: 5 },
+    {
+      spaces: [null, 10, 5],
+      clean: false,
+      findings: [
+        { row: 2, code: 'stitches-passed-over', words: 'next sc', severity: 'warning', saying: ['3'] },
+      ],
+    },
+  ),
 ];
