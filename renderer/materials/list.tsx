@@ -55,7 +55,8 @@ export function ItemList<T>(props: ItemListProps<T>) {
     tell(materialsWords.removed(name(items[index]!, index)));
     wanted.current = items.length > 1 ? Math.min(index, items.length - 2) : null;
     desk.dispatch(removeItem(desk.view().state, list, index));
-    if (items.length === 1) section.current?.querySelector<HTMLElement>('.add-item')?.focus();
+    // An item may have a list of its own, which goes with it.
+    if (items.length === 1) section.current?.querySelector<HTMLElement>(':scope > .add-item')?.focus();
   };
   return (
     <section ref={section} className="materials-list" aria-labelledby={heading}>

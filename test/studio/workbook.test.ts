@@ -71,6 +71,18 @@ test('yarn of every size follows the margin and what was weighed, each in one st
   await eventually(() => cells('Metres to buy')).toEqual(before);
 }, 180_000);
 
+test('the focus stays in the list while all that was made is removed', async () => {
+  const list = page.getByRole('region', { name: 'Samples, testers, swatches', exact: true });
+  const removes = list.getByRole('button', { name: /^Remove: / });
+  for (let left = await removes.count(); left > 0; left--) {
+    await removes.first().focus();
+    await page.keyboard.press('Enter');
+    await eventually(() => removes.count()).toBe(left - 1);
+    expect(await list.evaluate((element) => element.contains(document.activeElement))).toBe(true);
+  }
+  await list.getByRole('button', { name: 'Add a sample, tester or swatch' }).waitFor();
+});
+
 test('a person’s private column takes own measurements, and stands beside the sizes', async () => {
   await page.getByRole('button', { name: 'Show the column of Wilmot Sedgeley' }).click();
   const column = page.getByRole('region', { name: /Private column of Wilmot Sedgeley/ });
