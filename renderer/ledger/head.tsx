@@ -6,10 +6,19 @@ import type { Size } from '../../core/document/pattern.ts';
 import { ledgerWords } from '../words/ledger.ts';
 import type { Columns } from './columns.ts';
 
-/** Letters of a word that a column of the ledger has room for. */
+/** Letters of a word that a column of the ledger has room for, and lines of a label. */
 const ROOM = 5;
+const LINES = 2;
 
-const isLong = ({ label }: Size): boolean => label.split(/\s/).some((word) => word.length > ROOM);
+/** Letters that are about half as wide again as others. */
+const WIDE = /[mw]/giu;
+
+const isLong = ({ label }: Size): boolean => {
+  const words = label.split(/\s/);
+  return (
+    words.length > LINES || words.some((word) => word.length + (word.match(WIDE)?.length ?? 0) / 2 > ROOM)
+  );
+};
 
 export interface HeadProps {
   readonly sizes: readonly Size[];

@@ -48,6 +48,35 @@ async function inLine(page: Page): Promise<void> {
 const firstRow = (page: Page) => page.locator('.piece .row .words').nth(2);
 
 describe('the ledger', () => {
+  test('labels of sizes stand whole, each word on one line', async () => {
+    const page = await exampleIn(studio, /Skerry/);
+    await page.setViewportSize({ width: 1600, height: 900 });
+    await page.keyboard.press('Control+2');
+    await page.getByRole('button', { name: 'Add sizes…' }).click();
+    await page.getByLabel('From', { exact: true }).selectOption({ label: 'the chart for hands' });
+    await page.getByLabel('Woman', { exact: true }).check();
+    await page.getByLabel('Child 3-14 years', { exact: true }).check();
+    await page.getByRole('button', { name: 'Add 2 sizes' }).click();
+    await page.keyboard.press('Control+1');
+    const labels = page.locator('.ledger-label > span:first-child');
+    await labels.filter({ hasText: /^Woman$/ }).waitFor();
+    const broken = await labels.evaluateAll((all) =>
+      all.flatMap((label) => {
+        const text = label.firstChild!;
+        const isCut = label.scrollHeight > label.clientHeight + 1;
+        const lines = [...label.textContent!.matchAll(/[^\s-]+/g)].map((word) => {
+          const range = document.createRange();
+          range.setStart(text, word.index);
+          range.setEnd(text, word.index + word[0].length);
+          return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+        });
+        return isCut || lines.some((count) => count > 1) ? [`${label.textContent}: ${lines} ${isCut}`] : [];
+      }),
+    );
+    expect(broken).toEqual([]);
+    await page.close();
+  });
+
   test('stays in line with the rows', async () => {
     const page = await exampleIn(studio, /Slackwater/);
     await caretAtEnd(firstRow(page));
