@@ -137,11 +137,16 @@ function rowsOf(sections: readonly Section[]): string {
     .join('\n\n');
 }
 
+/** "Rnds 3-6:", "12:": a row's number at the head of its line, with the colon behind it. */
+const LABEL = /^\W*(?:\p{L}+\.? ?)?\d{1,3}(?: ?(?:[-–—,&]|to|and) ?\d{1,3})*\s*:/iu;
+
 /** How many numbers the lists of the rows have, where most of them agree; 1 where there are none. */
 function listLengths(text: string): number {
   const counted = new Map<number, number>();
   for (const line of text.split('\n')) {
-    for (const { values, unit, to } of numbersIn(line)) {
+    // "Rnd 1: 6 sc" is a number and a count, and no list of two.
+    const words = line.replace(LABEL, (label) => label.replace(':', ' '));
+    for (const { values, unit, to } of numbersIn(words)) {
       // "inc x 6 (12)" ends with its count.
       const isLast = values.length === 2 && /^[\s.]*$/u.test(line.slice(to));
       if (values.length > 1 && unit === 'none' && !isLast)

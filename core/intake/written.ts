@@ -5,10 +5,13 @@
  */
 import type { Span } from '../finding.ts';
 import { readText } from '../notation/index.ts';
-import type { Amount, CountPart, Item, Label, RowTree, SizeFilter, StatedCount } from '../notation/tree.ts';
+import type { Item, RowTree, StatedCount } from '../notation/tree.ts';
 import { isTradeWord } from '../trade/known-words.ts';
 import type { Terms } from '../trade/stitches.ts';
 import { goingOn } from './going-on.ts';
+import { canBeChecked, closingOf, countOf, endsWork } from './row-ends.ts';
+import { calledIn, plainNumber, type Range, rangeOf, titleOf } from './row-labels.ts';
+import { sizesOf } from './row-sizes.ts';
 
 export type RowForm = 'row' | 'round' | 'foundation';
 
@@ -269,71 +272,6 @@ function formOf({ label, items }: RowTree, before: RowForm): RowForm {
   return before === 'foundation' ? 'row' : before;
 }
 
-const plain = (amount: Amount): number | null => (amount.kind === 'one' ? amount.value : null);
-
-/** Rows that a label is for: a number for all sizes, or one for each. */
-interface Range {
-  readonly first: number | null;
-  readonly rows: number | readonly number[];
-  /** The number of its one row in every size, where they differ. */
-  readonly firsts?: readonly (number | null)[];
-}
-
-/**
- * First row of a label and how many it is for; null when it says it otherwise than a block can. `sizes`: how many
- * numbers a list for all sizes has; 1 where ranges may not differ by size.
- */
-function rangeOf(label: Label | null, sizes: number): Range | null {
-  if (label === null) return { first: null, rows: 1 };
-  if (label.numbers === null) {
-    const rows = label.rows === undefined ? 1 : plain(label.rows);
-    return rows === null ? null : { first: null, rows };
-  }
-  if (label.numbers.kind === 'one') {
-    const { number } = label.numbers;
-    if (number.kind === 'sizes' && sizes > 1 && number.values.length === sizes)
-      return { first: null, rows: 1, firsts: number.values };
-    const first = plain(number);
-    return first === null ? null : { first, rows: 1 };
-  }
-  if (label.numbers.kind === 'list') {
-    // "Rounds 3 & 4" are two rows like a range; "Rows 2, 4 and 6" are told by the reader.
-    const listed = label.numbers.numbers.map(plain);
-    const [first = null] = listed;
-    const climbs = first !== null && listed.every((number, i) => number === first + i);
-    return climbs ? { first, rows: listed.length } : null;
-  }
-  if (label.numbers.kind === 'range') {
-    const first = plain(label.numbers.first);
-    const { last } = label.numbers;
-    if (first === null) return null;
-    const ends = last.kind === 'one' ? [last.value] : last.kind === 'sizes' ? last.values : [];
-    const rows = ends.map((end) => (end === null ? 0 : end - first + 1));
-    if (last.kind === 'one') return rows[0]! < 1 ? null : { first, rows: rows[0]! };
-    const fits = sizes > 1 && rows.length === sizes && rows.every((n) => n > 1);
-    return fits ? { first, rows } : null;
-  }
-  return null;
-}
-
-/** "Edging Row": what stands before the word in a label without a number. */
-function calledBefore(words: string): string {
-  const found = /^(\p{L}[\p{L} -]{1,30}?)\s+(?:row|rnd|round)\b/iu.exec(words)?.[1] ?? '';
-  return /^(?:next|this|following|foll|same)$/iu.test(found) ? '' : found;
-}
-
-/** A label's short title ("Dec") as it was written. */
-function titleOf(label: Label | null, text: string): string | null {
-  if (label?.kind === 'set-up') return 'Set-up';
-  if (label === null) return null;
-  const words = text.slice(label.from, label.to);
-  const title = label.title ?? (label.numbers === null && label.kind === 'row' ? calledBefore(words) : '');
-  if (title === '') return null;
-  const at = words.toLowerCase().indexOf(title.toLowerCase());
-  const written = at === -1 ? title : words.slice(at, at + title.length);
-  return written.charAt(0).toUpperCase() + written.slice(1);
-}
-
 const isWithin = (inner: Span, outer: Span): boolean => inner.from >= outer.from && inner.to <= outer.to;
 
 function blocksOf(
@@ -399,14 +337,6 @@ function leadOf({ from, label, only }: RowTree, text: string, startAt: number, i
   return /\p{L}/u.test(lead) ? `${lead} ` : '';
 }
 
-/** "Rnd 21 (thumb gusset)": what a label says of its row in brackets, beside its side. */
-function calledIn(label: Label | null, text: string): string {
-  if (label === null || label.title !== undefined) return '';
-  const inside = /[([]([^()[\]]{3,40})[)\]]\s*[:.]?$/u.exec(text.slice(label.from, label.to))?.[1] ?? '';
-  const isSide = /^(?:(?:RS|WS|right side|wrong side)(?: row| facing)?|[\d\s,–-]+)$/iu.test(inside.trim());
-  return isSide || !/\p{L}{3}/u.test(inside) ? '' : inside.charAt(0).toUpperCase() + inside.slice(1);
-}
-
 /** A row, and behind it the repeat of it that its label asks for. */
 function repeated(
   first: PastedRow,
@@ -442,20 +372,26 @@ function repeatOf(
   source: string,
 ): PastedBlock | null {
   const [item, ...others] = row.items.filter(({ type }) => type !== 'aside');
-  if (range?.first == null || item?.type !== 'rows-again' || others.length > 0) return null;
+  if (
+    range === null ||
+    (range.first === null && range.firsts === undefined) ||
+    item?.type !== 'rows-again' ||
+    others.length > 0
+  )
+    return null;
   const [count, more] = row.counts;
   if (more !== undefined || (count !== undefined && !count.parts.every(canBeChecked))) return null;
   const { rows, times, every, until, left, endingWith } = item;
   if (every !== undefined || until !== null || left !== null || endingWith !== null) return null;
   const numbers =
     rows.kind === 'numbers' ? [rows.first, rows.last] : rows.kind === 'list' ? rows.numbers : [];
-  const listed = numbers.map(plain);
+  const listed = numbers.map(plainNumber);
   if (listed.length === 0 || listed.some((n) => n === null)) return null;
   const known = listed as readonly number[];
   const climbs = rows.kind === 'numbers' || known.every((n, i) => i === 0 || n === known[i - 1]! + 1);
   if (!climbs) return null;
   // "Rows 4–9: rep Rows 2 and 3 three times" says it twice; said otherwise it is for the reader to ask.
-  const often = times === null ? null : plain(times);
+  const often = times === null ? null : plainNumber(times);
   const group = known.at(-1)! - known[0]! + 1;
   if (times !== null && (often === null || often * group !== range.rows)) return null;
   return {
@@ -469,63 +405,4 @@ function repeatOf(
     text,
     count: count === undefined ? null : { stated: count, words: oneLine(source.slice(count.from, count.to)) },
   };
-}
-
-/** The pattern's labels of the sizes that a row is for; null for all, and when it names one that is not there. */
-function sizesOf(only: SizeFilter | null, sizes: readonly string[]): readonly string[] | null {
-  if (only === null) return null;
-  const named = only.labels.map((label) => sizeNamed(label, sizes));
-  if (named.some((label) => label === undefined)) return null;
-  return only.except ? sizes.filter((label) => !named.includes(label)) : (named as readonly string[]);
-}
-
-const PLACES = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
-
-/** The label of a size as a row names it: by its label, or by its place ("2nd size only"). */
-function sizeNamed(written: string, sizes: readonly string[]): string | undefined {
-  const lower = written.toLowerCase();
-  const own = sizes.find((label) => label.toLowerCase() === lower);
-  if (own !== undefined) return own;
-  const nth = /^(\d+)(?:st|nd|rd|th)$/u.exec(lower);
-  if (nth !== null) return sizes[Number(nth[1]) - 1];
-  return lower === 'last' ? sizes.at(-1) : sizes[PLACES.indexOf(lower)];
-}
-
-/** Things whose number the engine can always check. */
-function canBeChecked({ noun }: CountPart): boolean {
-  if (noun === null || noun.kind === 'stitch' || noun.kind === 'chain' || noun.kind === 'space') return true;
-  return noun.kind === 'named' && noun.stitch.form === 'plain' && noun.stitch.together === 1;
-}
-
-const endsWork = ({ type }: Item): boolean => type === 'fasten-off' || type === 'aside';
-
-/**
- * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
- * count is at the row's end, and so that rows which are worked again do not end the yarn each time. Null where there
- * are none.
- */
-function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): Span | null {
-  const count = row.counts.at(-1);
-  if (count === undefined && isWorkedAgain) {
-    const last = row.items.findLastIndex((item) => !endsWork(item));
-    const first = row.items.slice(last + 1).find(({ type }) => type === 'fasten-off');
-    return first === undefined || last < 0 ? null : { from: first.from, to: row.to };
-  }
-  if (count === undefined || !count.parts.every(canBeChecked)) return null;
-  const after = text.slice(count.to, row.to);
-  const from = count.to + (/^[\s.;)\]]*/u.exec(after)?.[0].length ?? 0);
-  const behind = row.items.filter((item) => item.to > count.to);
-  const isClosing = behind.length > 0 && behind.every(endsWork);
-  return isClosing && from < row.to ? { from, to: row.to } : null;
-}
-
-/** Where the count at a row's end begins, with the sign that leads to it; null when there is none to check. */
-function countOf(row: RowTree, text: string, from: number): number | null {
-  const count = row.counts.at(-1);
-  if (count === undefined || !count.parts.every(canBeChecked)) return null;
-  // "(16 dc, counting ch 3)" says how the chain is meant, which the reader needs.
-  if (count.turningChain !== null) return null;
-  if (/[^\s.;)\]]/u.test(text.slice(count.to, row.to))) return null;
-  const before = text.slice(from, count.from).replace(/[\s\-–—:;,=]+$/u, '');
-  return from + before.length;
 }

@@ -319,6 +319,36 @@ function onOwnChain(work: Work, place: Place, nth: Amount | null): Work {
 
 const isMore = (token: Token): boolean => ['more', 'extra', 'additional'].includes(token.word);
 
+/** "in ch-4 sp", which says neither which nor how many; a corner is one of its own. */
+const isBareSpace = (place: Place): place is Extract<Place, { kind: 'next' }> =>
+  place.kind === 'next' &&
+  place.bare === true &&
+  place.nouns.every((noun) => noun.kind === 'space' && noun.chains !== null);
+
+/** A stitch in each stitch all the way, so that the spaces between are still to be told. */
+const goesOverStitches = (item: Item | undefined): boolean => {
+  const place = item?.type === 'work' ? item.places[0] : undefined;
+  return (
+    isAcross(item) &&
+    place?.kind === 'across' &&
+    place.nouns.every(({ kind }) => kind === 'stitch' || kind === 'named')
+  );
+};
+
+function acrossSpaces({ nouns, loop, post, below, from, to }: Extract<Place, { kind: 'next' }>): Place {
+  return {
+    kind: 'across',
+    nouns,
+    every: 1,
+    stop: { kind: 'end', word: 'end', from: to, to },
+    loop,
+    post,
+    below,
+    from,
+    to,
+  };
+}
+
 function isAcross(item: Item | undefined): boolean {
   const place = item?.type === 'work' ? item.places[0] : undefined;
   return place?.kind === 'across' && place.stop.kind === 'end';
@@ -358,6 +388,9 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     const { loop, post, below, from, to } = place;
     return [{ ...work, places: [{ kind: 'same', loop, post, below, from, to }] }];
   }
+  // "sc in each dc around, working 4 sc in ch-4 sp": in each of them, as far as the stitches go.
+  if (work.places.length === 1 && isBareSpace(place) && goesOverStitches(last))
+    return [{ ...work, places: [acrossSpaces(place)] }];
   if (last?.type === 'chain' && work.places.length === 1) {
     // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
     if (place.kind === 'first' && place.noun.kind === 'chain' && !(c.round && closes(c)))

@@ -153,22 +153,51 @@ function number(c: Cursor): Amount | null {
   return { kind: 'one', value: Math.min(token.value, 1_000_000), ...c.span(start) };
 }
 
+interface Range {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** "2-7": a range of whole numbers, or null. */
+function readRange(c: Cursor): Range | null {
+  const first = c.peek();
+  const last = c.peek(2);
+  const dash = ['-', 'to', '~'].includes(c.word(1));
+  if (first?.kind !== 'number' || !dash || last?.kind !== 'number') return null;
+  if (!Number.isInteger(first.value) || !Number.isInteger(last.value)) return null;
+  c.at += 3;
+  return { first: Math.min(first.value, LARGEST), last: Math.min(last.value, LARGEST) };
+}
+
+/** ", 2-7, 2-9" behind "2-5": the same without a bracket, one for each size, none of which only goes on from the last. */
+function readRangesListed(c: Cursor, own: Range): readonly Range[] {
+  return (
+    c.attempt(() => {
+      const ranges: Range[] = [];
+      let before = own;
+      while (c.eatAny([',', ';', '/'])) {
+        const range = readRange(c);
+        if (range === null || range.first > before.last) return null;
+        ranges.push(range);
+        before = range;
+      }
+      return ranges.length + 1 === c.sizes && labelEnds(c) ? ranges : null;
+    }) ?? []
+  );
+}
+
 /** "(2-7, 2-9)" behind "2-5": the range of each further size; empty where the bracket holds anything else. */
-function readRanges(c: Cursor): readonly { readonly first: number; readonly last: number }[] {
+function readRanges(c: Cursor): readonly Range[] {
   return (
     c.attempt(() => {
       const close = c.word() in OPENING ? c.partner[c.at]! : -1;
       if (close < 0 || close >= c.end || close - c.at > 160) return null;
       c.at++;
-      const ranges: { first: number; last: number }[] = [];
+      const ranges: Range[] = [];
       while (c.at < close) {
-        const first = c.peek();
-        const last = c.peek(2);
-        const dash = ['-', 'to', '~'].includes(c.word(1));
-        if (first?.kind !== 'number' || !dash || last?.kind !== 'number') return null;
-        if (!Number.isInteger(first.value) || !Number.isInteger(last.value)) return null;
-        ranges.push({ first: Math.min(first.value, LARGEST), last: Math.min(last.value, LARGEST) });
-        c.at += 3;
+        const range = readRange(c);
+        if (range === null) return null;
+        ranges.push(range);
         if (c.at < close && !c.eatAny([',', ';', ':', '/'])) return null;
       }
       c.at = close + 1;
@@ -202,7 +231,11 @@ function readNumbers(c: Cursor): RowNumbers | null {
   });
   if (last) {
     c.attempt(() => (c.eat('inclusive') ? true : null));
-    const ranges = first.kind === 'one' && last.kind === 'one' ? readRanges(c) : [];
+    const bracketed = first.kind === 'one' && last.kind === 'one' ? readRanges(c) : [];
+    const ranges =
+      bracketed.length === 0 && first.kind === 'one' && last.kind === 'one'
+        ? readRangesListed(c, { first: first.value, last: last.value })
+        : bracketed;
     if (ranges.length > 0 && first.kind === 'one' && last.kind === 'one') {
       const all = [{ first: first.value, last: last.value }, ...ranges];
       const span = c.span(start);

@@ -55,6 +55,13 @@ const PURPOSES =
 /** How often lines are read again for names that other lines define. */
 const MOST_ROUNDS = 30;
 
+/** Words that begin an instruction for whole rows. */
+const WHOLE: ReadonlySet<string> = new Set(
+  'rep work cont dec inc alternate alt complete make as same then now'.split(' '),
+);
+/** "Sc around for five more rounds": a stitch, and how many rows of it. */
+const FOR_ROWS = /^[^.;:*()[\]]{2,60} (?:for|over) [^.;:*()[\]]{1,30}\b(?:rows?|rnds?|rounds?)(?!\p{L})/iu;
+
 const STITCHLIKE =
   /\b(?:st|sts|stitch|stitches|shell|cluster|cl|picot|bobble|popcorn|pop|pc|puff|v-?st|fan|inc|dec|increase|decrease|tog|block|spike|cable|sc|dc|hdc|tr|htr|dtr|bead|knot|loop|petal|leaf|lf|group|crab|beg|sh|bo|crossed|x-?st)\b/iu;
 
@@ -529,9 +536,8 @@ export class Sorter {
       this.tokens[range.from]!.kind === 'number' && ROW.includes(this.tokens[range.from + 1]?.word ?? '');
     if (
       !counted &&
-      !['rep', 'work', 'cont', 'dec', 'inc', 'alternate', 'alt', 'complete', 'make', 'as', 'same'].includes(
-        first,
-      )
+      !WHOLE.has(first) &&
+      !FOR_ROWS.test(this.words({ ...range, to: Math.min(range.to, range.from + 14) }))
     )
       return false;
     const c = this.cursor({ from: range.from, to: Math.min(range.to, range.from + 80) });

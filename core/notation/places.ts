@@ -358,6 +358,15 @@ export function readPlace(c: Cursor): Place | null {
       return { kind: 'next', amount, nouns: [noun], every: 1, implied: false } as const;
     });
     if (told) return { ...told, loop: null, post: null, below: 0, ...c.span(start) };
+    // "7 dc from 2nd ch from hook": the chain that it goes into, named as the one it is counted from.
+    if (c.is('from')) {
+      return c.attempt(() => {
+        c.eat('from');
+        c.eat('the');
+        const nth = readPlaceFrom(c, start, true, {});
+        return nth?.kind === 'from-hook' ? nth : null;
+      });
+    }
     const preposition = c.eatAny(IN);
     if (preposition) {
       // "to" begins a place only for a slip stitch that travels: "sl st to next ch-sp".

@@ -20,6 +20,11 @@ const EVEN = [
   'without inc',
   'without incs',
   'without dec',
+  'without any shaping',
+  'without further inc',
+  'without further dec',
+  'without any inc',
+  'without any dec',
   'in patt',
   'plain',
 ];
@@ -52,11 +57,48 @@ function eatOnThese(c: Cursor): void {
   });
 }
 
+/** ", 1 sc in each st around" behind rows worked even: how they are worked, and no row more. */
+function readOneInEach(c: Cursor): StitchRef | null {
+  return c.attempt(() => {
+    if (!c.eatAny([',', ':', '-'])) return null;
+    c.eatAny(['working', 'with', 'making']);
+    if (c.peek()?.kind === 'number' && c.peek()!.value === 1) c.at++;
+    else c.eat('one');
+    const stitch = readStitch(c);
+    if (stitch === null || !c.eatAny(['in each st', 'in every st', 'in all sts'])) return null;
+    c.eatAny(['across', 'around', 'to end']);
+    return c.done || c.is('.') || c.is('(') ? stitch : null;
+  });
+}
+
+/** "Sc around for 5 more rnds", "1 sc in each st for 5 rnds": at the head of a row that has no other words. */
+function readStitchForRows(c: Cursor): Even | null {
+  if (c.at !== 0) return null;
+  return c.attempt(() => {
+    c.eatAny(['then', 'now']);
+    const start = c.at;
+    c.eatAny(['work', 'cont', 'cont working', '1', 'one']);
+    if (c.peek()?.kind === 'number' && c.peek()!.value === 1) c.at++;
+    const stitch = readStitch(c);
+    if (stitch === null) return null;
+    c.eatAny(['in each st', 'in every st', 'in all sts', 'even', 'evenly']);
+    c.eatAny(['across', 'around']);
+    c.eat(',');
+    if (!c.eatAny(['for', 'over'])) return null;
+    c.eatAny(['another', 'a further', 'next', 'the next', 'a total of']);
+    const rows = readAmount(c);
+    c.eatAny(['more', 'further']);
+    if (rows === null || !c.eatAny(ROW) || !(c.done || c.peek()!.kind === 'sign')) return null;
+    return { type: 'even', rows, stitch, until: null, ...c.span(start) };
+  });
+}
+
 /** "Work 10 rows even", "work even for 8 rows", "work straight until piece measures 30 cm". */
 export function readEven(c: Cursor): Even | null {
   return c.attempt(() => {
     const start = c.at;
     const begins = c.at === 0 || [':', '.', '-'].includes(c.tokens[c.at - 1]!.word);
+    if (begins) c.eatAny(['then', 'now', 'next']);
     const alone = begins ? readAloneInStitch(c) : null;
     if (alone) return { type: 'even', rows: null, stitch: alone, until: null, ...c.span(start) };
     if (!c.eatAny(['work', 'cont', 'cont to work', 'cont working', 'working'])) {
@@ -77,13 +119,18 @@ export function readEven(c: Cursor): Even | null {
       if (!c.eatAny(EVEN) && !(stitch && rows)) return null;
       eatOnThese(c);
       eatForPattern(c);
-      return { type: 'even', rows, stitch: stitch ?? readInStitch(c), until: null, ...c.span(start) };
+      const own = stitch ?? readInStitch(c) ?? readOneInEach(c);
+      return { type: 'even', rows, stitch: own, until: null, ...c.span(start) };
     }
     // "Cont in dc until work measures 36 cm": no more is said than the stitch and how far.
     const inCloth = c.attempt(() => {
       if (!c.is('in')) return null;
       const stitch = readInStitch(c);
-      return stitch !== null && c.is('until') ? stitch : null;
+      // "Cont in sc without increasing for 5 rnds", "cont in sc for 5 rnds": the rows behind the stitch.
+      const even = c.eatAny(EVEN) !== null;
+      return stitch !== null && (even || c.isAny(['until', 'for #', 'for another', 'for a further']))
+        ? stitch
+        : null;
     });
     if (inCloth === null && !c.eatAny(EVEN)) return null;
     c.eatAny(['in patt', 'as established', 'in established patt', 'as set']);
@@ -198,7 +245,13 @@ export function readAsPiece(c: Cursor): AsPiece | null {
 
 /** Any instruction for whole rows, or null. */
 export function readWhole(c: Cursor): Item[] | null {
-  return readRowsAgain(c) ?? wrap(readEven(c)) ?? wrap(readShaping(c)) ?? wrap(readAsPiece(c));
+  return (
+    readRowsAgain(c) ??
+    wrap(readStitchForRows(c)) ??
+    wrap(readEven(c)) ??
+    wrap(readShaping(c)) ??
+    wrap(readAsPiece(c))
+  );
 }
 
 function wrap(item: Item | null): Item[] | null {

@@ -622,4 +622,40 @@ export const afterthoughts: readonly RowCase[] = [
     final: 23,
     source: practice,
   },
+  {
+    name: 'the spaces between, without a word for each',
+    terms: 'us',
+    // 12 stitches, and 4 in each of 4 spaces
+    text: lines(
+      'Ch 4, sl st in first ch to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 4, [3 dc in ring, ch 4] 3 times; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 1, sc in each dc around, working 4 sc in ch-4 sp; join.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'the spaces between, and no word but and',
+    terms: 'us',
+    // 12 stitches, and 4 in each of 4 spaces
+    text: lines(
+      'Ch 4, sl st in first ch to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 4, [3 dc in ring, ch 4] 3 times; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 1, sc in each dc around and 4 sc in ch-4 sps; join.',
+    ),
+    final: 28,
+    source: practice,
+  },
+  {
+    name: 'the spaces at the corners, without a word for each',
+    terms: 'us',
+    // 12 stitches, and 4 in each of 4 spaces
+    text: lines(
+      'Ch 4, sl st in first ch to form ring.',
+      'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 4, [3 dc in ring, ch 4] 3 times; join with sl st in top of ch-3. (12 dc)',
+      'Rnd 2: Ch 1, sc in each dc around, working 4 sc in ch-4 corner sps; join.',
+    ),
+    final: 28,
+    source: practice,
+  },
 ];

@@ -429,4 +429,11 @@ export const foundations: readonly RowCase[] = [
     // 4 chains are a dc; chain 5, then every 3rd up to 20: 6 places of 2
     counts: [20, 13],
   },
+  {
+    name: 'stitches counted from the hook, without a word that goes in',
+    terms: 'us',
+    text: lines('Ch 2.', 'Row 1: 7 dc from 2nd ch from hook.'),
+    counts: [2, 7],
+    source: 'common practice, no source',
+  },
 ];

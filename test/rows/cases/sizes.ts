@@ -487,4 +487,22 @@ export const sizes: readonly RowCase[] = [
     ],
     source: 'common practice, no source',
   },
+  {
+    name: 'a range of rows for each size, with commas alone',
+    terms: 'us',
+    // 2 more in each of 4, 6 and 8 rows
+    text: lines(
+      'Sizes: S (M, L)',
+      'Ch 21 (25, 29).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. 20 (24, 28) sc.',
+      'Rows 2-5, 2-7, 2-9: Ch 1, turn, 2 sc in first st, sc across to last st, 2 sc in last st. 28 (36, 44) sc.',
+      'Row 6 (8, 10): Ch 1, turn, sc across.',
+    ),
+    counts: [
+      [21, 25, 29],
+      [20, 24, 28],
+      [28, 36, 44],
+      [28, 36, 44],
+    ],
+  },
 ];

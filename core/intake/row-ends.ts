@@ -1,0 +1,46 @@
+/**
+ * What stands at the end of an old pattern's row behind its work: the typed count, and words that end the piece. It
+ * finds their places; whether a count is right is decided when the rows have been worked.
+ */
+import type { Span } from '../finding.ts';
+import type { CountPart, Item, RowTree } from '../notation/tree.ts';
+
+/** Things whose number the engine can always check. */
+export function canBeChecked({ noun }: CountPart): boolean {
+  if (noun === null || noun.kind === 'stitch' || noun.kind === 'chain' || noun.kind === 'space') return true;
+  return noun.kind === 'named' && noun.stitch.form === 'plain' && noun.stitch.together === 1;
+}
+
+/** An item that does no work: it ends the yarn, or only remarks. */
+export const endsWork = ({ type }: Item): boolean => type === 'fasten-off' || type === 'aside';
+
+/**
+ * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
+ * count is at the row's end, and so that rows which are worked again do not end the yarn each time. Null where there
+ * are none.
+ */
+export function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): Span | null {
+  const count = row.counts.at(-1);
+  if (count === undefined && isWorkedAgain) {
+    const last = row.items.findLastIndex((item) => !endsWork(item));
+    const first = row.items.slice(last + 1).find(({ type }) => type === 'fasten-off');
+    return first === undefined || last < 0 ? null : { from: first.from, to: row.to };
+  }
+  if (count === undefined || !count.parts.every(canBeChecked)) return null;
+  const after = text.slice(count.to, row.to);
+  const from = count.to + (/^[\s.;)\]]*/u.exec(after)?.[0].length ?? 0);
+  const behind = row.items.filter((item) => item.to > count.to);
+  const isClosing = behind.length > 0 && behind.every(endsWork);
+  return isClosing && from < row.to ? { from, to: row.to } : null;
+}
+
+/** Where the count at a row's end begins, with the sign that leads to it; null when there is none to check. */
+export function countOf(row: RowTree, text: string, from: number): number | null {
+  const count = row.counts.at(-1);
+  if (count === undefined || !count.parts.every(canBeChecked)) return null;
+  // "(16 dc, counting ch 3)" says how the chain is meant, which the reader needs.
+  if (count.turningChain !== null) return null;
+  if (/[^\s.;)\]]/u.test(text.slice(count.to, row.to))) return null;
+  const before = text.slice(from, count.from).replace(/[\s\-–—:;,=]+$/u, '');
+  return from + before.length;
+}
