@@ -26,13 +26,22 @@ export function parted(row: RowTree): Parted {
   const told = row.items.filter(tellsOfRows);
   // "Work even in pattern, repeating Rows 2 and 3": the second says what the first means.
   const again = told.some((item) => item.type === 'rows-again' && item.rows.kind !== 'pattern');
+  // "Work in pattern, at the same time inc at each end of every 4th row": the rows are those that the shaping counts.
+  const isShaped = told.some((item) => item.type === 'shaping' && item.schedule.length > 0);
+  const isOpen = (item: Item) =>
+    (item.type === 'rows-again' &&
+      item.rows.kind === 'pattern' &&
+      item.times === null &&
+      item.until === null) ||
+    (item.type === 'even' && item.rows === null && item.until === null);
+  const shaped = isShaped ? told.filter((item) => !isOpen(item)) : told;
   const whole = again
-    ? told.filter((item) =>
+    ? shaped.filter((item) =>
         item.type === 'rows-again'
           ? item.rows.kind !== 'pattern'
           : item.type !== 'even' || item.rows !== null,
       )
-    : told;
+    : shaped;
   const ownItems = row.items.filter((item) => !tellsOfRows(item));
   const works = ownItems.some(
     (item) => item.type === 'work' || item.type === 'group' || item.type === 'repeat',

@@ -21,7 +21,7 @@ import { type Passage, passageOfText } from './passage.ts';
 import { type Section, sectionsOf, withNamesMarked } from './sections.ts';
 import { intakeRefusals, intakeWords } from './sentences.ts';
 import { withStarts } from './starts.ts';
-import { readPassage, type Written } from './written.ts';
+import { joinedWords, readPassage, type Written } from './written.ts';
 
 /** More letters than any pattern has. */
 export const MOST_LETTERS = 400_000;
@@ -76,7 +76,10 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
     freshId,
     lists: listLengths(rowsText),
     heading:
-      passage.leftOut.find((line) => /\p{L}{3}/u.test(line) && !/^(?:page|p\.)\s*\d/iu.test(line)) ?? null,
+      passage.leftOut.find(
+        (line) =>
+          /\p{L}{3}/u.test(line) && !/^(?:page|p\.)\s*\d|\b(?:no|issue|vol(?:ume)?)\.?\s*\d/iu.test(line),
+      ) ?? null,
     fallback: options.title,
   });
   const read = (text: string) => {
@@ -133,7 +136,7 @@ function countsMarked(text: string): string {
 function rowsOf(sections: readonly Section[]): string {
   return sections
     .filter(({ part }) => part === 'rows')
-    .map(({ lines }) => withNamesMarked(lines).join('\n'))
+    .map(({ lines }) => joinedWords(withNamesMarked(lines).join('\n')))
     .join('\n\n');
 }
 

@@ -7,21 +7,22 @@ import { levels } from '../trade/levels.ts';
 import type { Terms } from '../trade/stitches.ts';
 import type { DoubtShown } from './doubt.ts';
 import { gaugeIn } from './gauges.ts';
-import {
-  hooksIn,
-  itemsOf,
-  type Kind,
-  kindOf,
-  listedBySize,
-  metresIn,
-  notionIn,
-  yarnsIn,
-} from './materials.ts';
+import { hooksIn } from './hooks.ts';
+import { itemsOf, type Kind, kindOf, listedBySize, notionIn, yarnsIn } from './materials.ts';
 import { numbersIn } from './numbers.ts';
-import { type PartName, paragraphsOf, type Section } from './sections.ts';
+import { paragraphsOf } from './paragraphs.ts';
+import type { PartName, Section } from './sections.ts';
 import { intakeWords } from './sentences.ts';
+import { areaIn, isLabels, labelsFirst, sameLabels, severalIn } from './size-lines.ts';
 import { lineOf, type Measured, measuredIn, sizesFrom } from './sizes.ts';
-import { abbreviationsIn, type DefinedStitch, specialsIn } from './word-lists.ts';
+import {
+  abbreviationsIn,
+  apartByName,
+  type DefinedStitch,
+  paragraphsByPair,
+  specialsIn,
+} from './word-lists.ts';
+import { addYarns, bracketed, withAmounts } from './yarn-lists.ts';
 
 export interface FrontMatter {
   readonly title: string;
@@ -182,6 +183,7 @@ class Front {
         /^(?:\W*(?:(?:available|included|finished|to fit)\s*|[\p{L}'’]+\s)?siz(?:es?|ing)\b.{0,24}|\W*)$/iu.test(
           head,
         );
+      const isToFit = /^\W*to fit\W*$/iu.test(head);
       const all = paragraphsOf(lines, true);
       for (const words of all) {
         const own = /^(?:sizes?)\s*:\s*(\S.*)$/iu.exec(words)?.[1] ?? words;
@@ -213,7 +215,8 @@ class Front {
           const whole = head === '' || isPlain ? words : `${head}: ${words}`;
           measured.push({ found: { ...found, name }, words: whole });
           if (found.rest !== '') this.#notes.push(whole);
-        } else if (labels.length === 0 && (isPlain || all.length === 1) && isLabels(own)) labels.push(own);
+        } else if (labels.length === 0 && (isPlain || isToFit || all.length === 1) && isLabels(own))
+          labels.push(own);
         else if (labels.length === 0 && labelsFirst(own) !== null) {
           labels.push(labelsFirst(own)!);
           this.#notes.push(own);
@@ -345,7 +348,7 @@ class Front {
         this.#notes.push(`${short}: ${meaning}`);
       } else table[short] = meaning;
     }
-    const found = specialsIn(this.#paragraphs('specials'));
+    const found = specialsIn(this.#of('specials').flatMap(({ lines }) => paragraphsOf(apartByName(lines))));
     this.#notes.push(...rest, ...found.rest);
     return { abbreviations: table, specials: found.specials };
   }
@@ -389,110 +392,4 @@ class Front {
     }
     return 'metric';
   }
-}
-
-/** "400, 450, 550, 600 yards": as many numbers as sizes, without brackets, as a list in brackets. */
-function bracketed(words: string, sizes: number): string {
-  if (sizes < 3) return words;
-  const list = new RegExp(
-    String.raw`(?<![\d.,])(\d{1,5})((?:(?:,\s|\s[-–]\s)\d{1,5}){${sizes - 1}})(?=\s?(?:m|metres|yds?|yards?|g|balls?|skeins?)\b)`,
-    'u',
-  );
-  return words.replace(list, (_, first: string, rest: string) => {
-    const more = rest.split(/,\s|\s[-–]\s/u).filter((number) => number !== '');
-    return `${first} (${more.join(', ')})`;
-  });
-}
-
-const sameLabels = (a: string, b: string): boolean => {
-  const [left, right] = [sizesFrom(a, ''), sizesFrom(b, '')];
-  return left !== null && right !== null && left.every(({ label }, i) => label === right[i]?.label);
-};
-
-/** An amount that a table of the sizes gives is that of the yarn which has none. */
-function withAmounts(yarns: readonly Yarn[], sizes: readonly Size[]): Yarn[] {
-  const isAmount = ({ name }: Yarn) => /^[\d\s(),.–-]+(?:m|metres|yds?|yards?|balls?|skeins?)?$/iu.test(name);
-  const alone = yarns.filter(isAmount);
-  const named = yarns.filter((yarn) => !isAmount(yarn));
-  const open = named.filter(({ metres }) => Object.keys(metres).length === 0);
-  const [amount] = alone;
-  const [yarn] = open;
-  if (amount === undefined || yarn === undefined || alone.length > 1 || open.length > 1) return [...yarns];
-  // Balls are a length by the ball of the yarn that they are of.
-  const metres = metresIn(amount.name, sizes, yarn.ballMetres, yarn.ballGrams)?.metres ?? amount.metres;
-  if (Object.keys(metres).length === 0) return [...yarns];
-  return named.map((each) => (each === yarn ? { ...yarn, metres } : each));
-}
-
-/** "DK cotton, 50 g = 125 m", then its colours each on a line: what was said of all is said of each. */
-function addYarns(yarns: Yarn[], more: readonly Yarn[]): void {
-  const head = yarns.at(-1);
-  const isHead = head !== undefined && head.key === null && Object.keys(head.metres).length === 0;
-  const [first] = more;
-  const isColour = first !== undefined && first.key !== null && !/[:=]|\d\s?g\b/u.test(first.name);
-  if (isHead && isColour) {
-    yarns.pop();
-    yarns.push(...more.map((yarn) => ({ ...yarn, name: `${head.name}, ${yarn.name}`.slice(0, 200) })));
-  } else yarns.push(...more);
-}
-
-/** Whether words may be the labels of sizes: short, no sentence. */
-const isLabels = (words: string): boolean =>
-  words.length < 160 &&
-  !/\b(?:multiple|pattern|hook|yarn|gauge|tension)\b/iu.test(words) &&
-  !/[.!?]\s+\p{Lu}/u.test(words) &&
-  !/\b(?:is|are|was|were)\b/iu.test(words);
-
-/** "Women's S, M, L. Instructions are given for S, with M and L in parentheses.": the labels before such a sentence. */
-function labelsFirst(words: string): string | null {
-  const found =
-    /^([^.]{1,120})\.\s+(?:the\s+)?(?:instructions|directions|pattern|numbers|changes|larger sizes)\b/iu.exec(
-      words,
-    );
-  return found !== null && isLabels(found[1]!) ? found[1]! : null;
-}
-
-/** "Wingspan 60 in (152 cm), depth 28 in (71 cm)": several measurements on a line, each with its name; else null. */
-function severalIn(words: string): readonly Measured[] | null {
-  const parts = words.split(/\s*;\s*|,\s+(?:and\s+)?(?=\p{L}[^\d,;]*\d)/u);
-  if (parts.length < 2) return null;
-  const found = parts.map(measuredIn);
-  const isWhole = (one: Measured | null): one is Measured =>
-    one !== null && one.rest === '' && /\p{L}{3}/u.test(one.name);
-  if (!found.every(isWhole)) return null;
-  return found.map((one) => ({ ...one, name: one.name.charAt(0).toUpperCase() + one.name.slice(1) }));
-}
-
-/** "90 x 120 cm (35 x 47 in)": two lengths without names; null when it is none. */
-function areaIn(words: string): readonly Measured[] | null {
-  const found =
-    /^([^\d]*)(\d[\d.½¼¾ /]*?)\s*(cm|mm|in|inches|["”])?\s*(?:wide\s*|long\s*|high\s*)?[x×]\s*(\d[\d.½¼¾ /]*?)\s*(cms?|mm|ins?|inches|["”])(?=\W|$)(.*)$/iu.exec(
-      words,
-    );
-  if (found === null) return null;
-  const [, before = '', width = '', , length = '', unit = '', after = ''] = found;
-  const rest = `${before} ${after}`;
-  const list = (number: string) => numbersIn(`${number.trim()} ${unit}`)[0];
-  const [a, b] = [list(width), list(length)];
-  if (a === undefined || b === undefined) return null;
-  return [
-    { name: 'Width', list: a, other: null, rest },
-    { name: 'Length', list: b, other: null, rest: '' },
-  ];
-}
-
-/** Lines of a list of abbreviations: each explains of its own, and only a line that explains none goes on another. */
-function paragraphsByPair(lines: readonly string[]): readonly string[] {
-  const found: string[] = [];
-  for (const line of lines) {
-    const explains =
-      /^[\p{L}\d][^=:]{0,24}(?:=|:|\s[-–—]\s)/u.test(line) ||
-      /^\S{1,10}(?:\s|\s{2,}\S)\p{Ll}|^\S{1,10}(?:\s\S{1,4})?\s{2,}\S/u.test(line);
-    const last = found.at(-1);
-    // A sentence of its own is said of the pattern, not of the last word explained.
-    const isSentence = /^\p{Lu}.*\s.*\.$/u.test(line) && /[.)]\s*$/u.test(last ?? '');
-    if (line === '' || explains || isSentence || last === undefined || last === '') found.push(line);
-    else found[found.length - 1] = `${last} ${line}`;
-  }
-  return found;
 }

@@ -17,6 +17,8 @@ function lastNumber(blocks: readonly PastedBlock[]): number | null {
   return last;
 }
 
+const isRow = ({ kind }: PastedBlock): boolean => kind === 'row';
+
 /** Pieces whose rows go on in the numbers of the one before are one with it: "Brim" over Round 21 heads a part of it. */
 export function goingOn(pieces: readonly PastedPiece[]): readonly PastedPiece[] {
   const out: PastedPiece[] = [];
@@ -27,8 +29,12 @@ export function goingOn(pieces: readonly PastedPiece[]): readonly PastedPiece[] 
     const before = out.at(-1);
     const first = piece.blocks.find(({ kind }) => kind === 'row' || kind === 'repeat');
     const number = first?.kind === 'row' && first.form !== 'foundation' ? first.number : null;
-    const goesOn = number !== null && number > 1 && piece.name !== null && piece.make === 1;
-    if (before !== undefined && goesOn && lastNumber(before.blocks) === number - 1) {
+    const isPart = piece.name !== null && piece.make === 1;
+    const isCounted = number !== null && number > 1 && before !== undefined;
+    // "Sides" over "Next round": it goes on from what is there, with no number of its own.
+    const isNext = first?.kind === 'row' && first.isNext === true && before?.blocks.some(isRow) === true;
+    const goesOn = isNext || (isCounted && lastNumber(before.blocks) === number - 1);
+    if (before !== undefined && isPart && goesOn && piece.name !== null) {
       const isFirst = parts.length < 2 && before.name !== null;
       const blocks = isFirst ? [heading(before.name), ...before.blocks] : before.blocks;
       parts = [...parts, piece.name];

@@ -2,22 +2,11 @@
  * Yarn, hooks and notions from the lines of an old pattern. Words that do not become a number of a form stay
  * in the name, the purpose or a note, so that nothing the maker wrote goes missing.
  */
-import type { Hook, Notion, Size, Yarn } from '../document/pattern.ts';
-import { hooks as hookSizes } from '../trade/hooks.ts';
+import type { Notion, Size, Yarn } from '../document/pattern.ts';
 import { metresOfYards } from '../trade/units.ts';
 import { yarnWeights } from '../trade/yarn-weights.ts';
 import { numbersIn } from './numbers.ts';
-import { intakeWords } from './sentences.ts';
-
-const squeezed = (words: string): string =>
-  words
-    .replace(/\(\s*[,;/|–-]*\s*\)|\[\s*\]/gu, ' ')
-    .replace(/\s+([,.;:)])/gu, '$1')
-    .replace(/([(])\s+/gu, '$1')
-    .replace(/\s{2,}/gu, ' ')
-    .replace(/,(?:\s*,)+/gu, ',')
-    .replace(/^[\s,.;:/=()–-]+(?<!\()|[\s,.;:/=(–-]+$/gu, '')
-    .trim();
+import { squeezed } from './squeezed.ts';
 
 /** One line of materials as items: what stands between semicolons, and a list of small things between commas. */
 export function itemsOf(words: string): readonly string[] {
@@ -116,62 +105,6 @@ export function kindOf(item: string, part: Kind | null): Kind {
   return YARN.test(item) || /\b\d+\s?g\b/u.test(item) ? 'yarn' : 'notion';
 }
 
-/** Hooks in an item, with what is doubtful. "4 mm (G-6) hook for the body", "size H hook", "4 mm and 5 mm hooks". */
-export function hooksIn(
-  item: string,
-  freshId: () => string,
-): readonly { readonly hook: Hook; readonly doubt: string | null }[] {
-  // A comma before the decimals is the way of most of Europe.
-  const sizes = [...item.matchAll(/(\d{1,2}(?:[.,]\d{1,2})?)\s?-?\s?mm\b/giu)];
-  const letter =
-    /\b(?:size\s+|US\s+)?(?:([B-S])\s?[-/]\s?(\d{1,2}(?:½|\.5)?)|(?<=size\s|US\s)([B-S])\b|([B-S])(?=\s(?:crochet\s)?hook))/u.exec(
-      item.replace(/\b(?:SIZE|CROCHET|HOOKS?)\b/gu, (word) => word.toLowerCase()),
-    );
-  const rest = squeezed(
-    item
-      .replace(/(\d{1,2}(?:[.,]\d{1,2})?)\s?-?\s?mm\b/giu, ' ')
-      .replace(letter?.[0] ?? /$^/u, ' ')
-      .replace(
-        /\b(?:US|size|crochet hooks?|hooks?|crochet)\b(?!\s+(?:size\s+)?(?:to|needed|that|or))/giu,
-        ' ',
-      ),
-  ).replace(/^(?:a|an|one|and|or)(?:\s+|$)|\s+(?:a|an|and|or)$/giu, '');
-  const purpose = rest.slice(0, 200);
-  if (sizes.length > 0)
-    return sizes.map((found, i) => ({
-      hook: { id: freshId(), mm: Number(found[1]!.replace(',', '.')), purpose: i === 0 ? purpose : '' },
-      doubt: null,
-    }));
-  const numbered = /\b(?:no\.?|number|size)\s?(\d{1,2})(?![\d.,])/iu.exec(item)?.[1];
-  const old = letter === null ? hookSizes.find(({ ukOld }) => ukOld === numbered) : undefined;
-  if (numbered !== undefined && old !== undefined)
-    return [
-      {
-        hook: { id: freshId(), mm: old.mm, purpose: item.slice(0, 200) },
-        doubt: intakeWords.hookFromOldNumber(numbered, old.mm),
-      },
-    ];
-  const named = letter === null ? null : (letter[1] ?? letter[3] ?? letter[4] ?? null);
-  const known = named === null ? undefined : hookOfLetter(named, letter?.[2] ?? null);
-  if (known === undefined)
-    return [
-      { hook: { id: freshId(), mm: 0, purpose: item.slice(0, 200) }, doubt: intakeWords.hookWithoutSize },
-    ];
-  return [
-    {
-      hook: { id: freshId(), mm: known.mm, purpose },
-      doubt: intakeWords.hookFromLetter(letter![0].trim(), known.mm),
-    },
-  ];
-}
-
-/** The hook of a US letter: with its number the one that is so marked, else the one that charts print first. */
-function hookOfLetter(letter: string, number: string | null): (typeof hookSizes)[number] | undefined {
-  const lettered = hookSizes.filter(({ usLetter }) => usLetter === letter);
-  const marked = lettered.find(({ usLabel }) => number !== null && usLabel === `${letter}-${number}`);
-  return marked ?? lettered.find(({ usNumber }) => usNumber !== null) ?? lettered[0];
-}
-
 /** Names of yarn weights in either market, the longest first. */
 const WEIGHTS: readonly (readonly [string, number])[] = yarnWeights
   .flatMap(({ number, name, usual, usTypes, ukNames }) =>
@@ -254,7 +187,9 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
   const wound =
     /(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b[^;()]{0,20}?(?:per|each|a|to (?:the|a))\s+(?:ball|skein|hank)\b/iu.exec(
       item,
-    );
+    ) ??
+    // "50g balls of wool (125m)": the length of the ball that was weighed.
+    (weighed === null ? null : /\((\d{2,4})\s?(m|metres|meters|yds?|yards?)\)/iu.exec(item));
   const grams =
     ball !== null
       ? Number(ball[1])

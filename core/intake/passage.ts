@@ -2,6 +2,7 @@
  * A passage that is to be pasted, as lines of plain text, whatever program it came from. What was left out on the
  * way (page numbers, running heads) is told, so that nothing goes missing in silence.
  */
+import { plainLabels } from './plain-labels.ts';
 
 export interface Passage {
   /** Lines end with "\n"; a blank line stands between paragraphs that are apart. */
@@ -31,7 +32,9 @@ const PICTURES_BEHIND = new RegExp(String.raw`(?<=[\p{L}\p{N}.!?:)\]])\s*(?:${PI
 
 /** A line without what only adorns it: the sign of its list, small pictures at its ends. */
 const unadorned = (line: string): string =>
-  line.replace(/\s+$/u, '').replace(BULLET, '').replace(PICTURES_BEFORE, '').replace(PICTURES_BEHIND, '');
+  plainLabels(
+    line.replace(/\s+$/u, '').replace(BULLET, '').replace(PICTURES_BEFORE, '').replace(PICTURES_BEHIND, ''),
+  );
 
 /** Plain characters: ligatures opened, invisible signs taken out, every kind of space a space. */
 export function plainCharacters(text: string): string {
@@ -74,6 +77,21 @@ function pageLines(lines: readonly string[], atBreak: ReadonlySet<number>): Read
   return found;
 }
 
+/** Indexes of lines that are the same but for a number at their end, which goes up by one from each to the next. */
+function numberedHeads(lines: readonly string[]): readonly number[] {
+  const heads = new Map<string, { readonly at: number; readonly number: number }[]>();
+  lines.forEach((line, at) => {
+    const found = /^(\S.*\S)\s{3,}(\d{1,4})$/u.exec(line.trim());
+    if (found === null || !/\p{L}{3}/u.test(found[1]!)) return;
+    heads.set(found[1]!, [...(heads.get(found[1]!) ?? []), { at, number: Number(found[2]) }]);
+  });
+  return [...heads.values()].flatMap((all) =>
+    all.length > 1 && all.every(({ number }, i) => i === 0 || number === all[i - 1]!.number + 1)
+      ? all.map(({ at }) => at)
+      : [],
+  );
+}
+
 /** A line that plain text makes bold in whole or at its beginning, or a head. */
 const MARKED = /^[ ]*(?:[-*] )?(?:\*\*[^*\n]{1,80}\*\*|#{1,4} \S)/gmu;
 
@@ -109,6 +127,8 @@ export function passageOfText(raw: string): Passage {
     lines.push(...own);
   }
   const out = new Set(pageLines(lines, atBreak));
+  // The same words with numbers that climb behind a wide gap are one as well, wherever pages break.
+  for (const at of numberedHeads(lines)) out.add(at);
   // The same words at the edge of three pages or more are a running head or foot.
   for (const places of edges.values()) if (places.length > 2) for (const at of places) out.add(at);
   // A row that went on over the page goes on in the next line: the gap goes with the number.

@@ -18,6 +18,8 @@ function numbersOf(amount: Amount): readonly number[] {
 export interface Range {
   readonly first: number | null;
   readonly rows: number | readonly number[];
+  /** It is worked again on every so manieth row from there: "Row 2 and all even rows". */
+  readonly onward?: number;
   /** The number of its one row in every size, where they differ. */
   readonly firsts?: readonly (number | null)[];
 }
@@ -29,8 +31,12 @@ export interface Range {
 export function rangeOf(label: Label | null, sizes: number): Range | null {
   if (label === null) return { first: null, rows: 1 };
   if (label.numbers === null) {
-    const rows = label.rows === undefined ? 1 : plainNumber(label.rows);
-    return rows === null ? null : { first: null, rows };
+    if (label.rows === undefined) return { first: null, rows: 1 };
+    const [rows = null, ...more] = numbersOf(label.rows);
+    if (rows === null || more.length === 0) return rows === null ? null : { first: null, rows };
+    // "Next 7 (9, 11) rounds": at least two in each, since a repeat follows the first.
+    const all = [rows, ...more];
+    return sizes === all.length && all.every((n) => n > 1) ? { first: null, rows: all } : null;
   }
   if (label.numbers.kind === 'one') {
     const { number } = label.numbers;
@@ -38,6 +44,10 @@ export function rangeOf(label: Label | null, sizes: number): Range | null {
       return { first: null, rows: 1, firsts: number.values };
     const first = plainNumber(number);
     return first === null ? null : { first, rows: 1 };
+  }
+  if (label.numbers.kind === 'onward') {
+    const first = plainNumber(label.numbers.start);
+    return first === null ? null : { first, rows: 1, onward: label.numbers.step };
   }
   if (label.numbers.kind === 'list') {
     // "Rounds 3 & 4" are two rows like a range; "Rows 2, 4 and 6" are told by the reader.
@@ -73,11 +83,20 @@ function calledBefore(words: string): string {
   return /^(?:next|this|following|foll|same)$/iu.test(found) ? '' : found;
 }
 
+/** "Next row", "Next 4 rounds": not the "Edging" that stands for a row as well. */
+export const isNext = (label: Label | null, text: string): boolean =>
+  label?.kind === 'next' && /^\W*next\b/iu.test(text.slice(label.from, label.to));
+
+/** "Edging:", "Border:": a row that is called by what it makes. */
+const MAKES = /^(edging|border|trim)\W*$/iu;
+
 /** A label's short title ("Dec") as it was written. */
 export function titleOf(label: Label | null, text: string): string | null {
   if (label?.kind === 'set-up') return 'Set-up';
   if (label === null) return null;
   const words = text.slice(label.from, label.to);
+  const made = MAKES.exec(words.trim())?.[1];
+  if (made !== undefined) return made.charAt(0).toUpperCase() + made.slice(1).toLowerCase();
   const title = label.title ?? (label.numbers === null && label.kind === 'row' ? calledBefore(words) : '');
   if (title === '') return null;
   const at = words.toLowerCase().indexOf(title.toLowerCase());

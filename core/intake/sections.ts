@@ -4,7 +4,7 @@
  */
 import { isTradeWord } from '../trade/known-words.ts';
 import { isListOfAbbreviations } from './word-lists.ts';
-import { AS_PIECE, oneLine, type PassageOptions, readPassage, type Written } from './written.ts';
+import { AS_PIECE, type PassageOptions, readPassage, type Written } from './written.ts';
 
 /** A part of a pattern by what its head announces. `opening`: what stands before any head. */
 export type PartName =
@@ -63,7 +63,7 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ['level', /^(?:skill(?: level)?|level|difficulty(?: level)?|skill rating|experience level)$/u],
   [
     'abbreviations',
-    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
+    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?|abbrs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
   ],
   [
     'specials',
@@ -158,7 +158,10 @@ function headOf(line: string): Head | null {
     const part = partOf(colon[1]!);
     if (part !== null) return { part, head: colon[1]!, rest: colon[2]! };
   }
-  const by = /^(designed by|design by|a (?:crochet )?pattern by|pattern by|by)\s+(\S.*)$/iu.exec(bare);
+  const by =
+    /^(designed by|(?:an? )?(?:crochet )?design by|a (?:crochet )?pattern by|pattern by|by)\s+(\S.*)$/iu.exec(
+      bare,
+    );
   if (by !== null && bare.length <= LONGEST_HEAD && !/[.:;]$/u.test(bare))
     return { part: 'designer', head: by[1]!, rest: by[2]! };
   const sizes = /^((?:finished |available |[\p{L}]+['’]?s?['’]? )?sizes?)\s+(\S.*)$/iu.exec(bare);
@@ -166,6 +169,13 @@ function headOf(line: string): Head | null {
     sizes !== null &&
     (namesSizes(sizes[2]!) || /^(?:approx\S* |about )?\d[^,;]*\b(?:cm|in|inch(?:es)?)\b/iu.test(sizes[2]!));
   if (sizes !== null && isSized) return { part: 'sizes', head: sizes[1]!, rest: sizes[2]! };
+  // "FINISHED CHEST 86 {94} (102, 110) CM", "GAUGE 14 HDC X 10 ROWS = 10 CM": a head with its numbers right behind it.
+  if (/^(?:finished|actual|to fit)\s[\p{L} ]{3,24}\s\d[^.]*\b(?:cm|in|ins|inch(?:es)?)\b/iu.test(bare))
+    return { part: 'sizes', head: '', rest: bare };
+  const counted = /^(gauge|tension)\s+(\d.*\b(?:(?:rows|rnds|rounds)\b.*\d|\d+\s?(?:cm|in)\b).*)$/iu.exec(
+    bare,
+  );
+  if (counted !== null) return { part: 'gauge', head: counted[1]!, rest: counted[2]! };
   const stopped = bare.replace(/\.$/u, '');
   // In a list of notes it is one of them.
   if (stopped !== bare && /^[\p{L}\d]/u.test(line) && partOf(stopped) === 'terms')
@@ -176,7 +186,7 @@ function headOf(line: string): Head | null {
 
 /** "XS/S/M/L", "S (M, L)", "2, 4, 6 years": labels of sizes and nothing else. */
 function namesSizes(words: string): boolean {
-  const labels = words.split(/[\s,/()[\]:;|]+/u).filter((label) => label !== '');
+  const labels = words.split(/[\s,/()[\]{}:;|]+/u).filter((label) => label !== '');
   const ONE =
     /^(?:x{0,4}[sml]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|\d{1,2}t|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
   return labels.length > 1 && labels.every((label) => ONE.test(label));
@@ -227,6 +237,10 @@ const TELLS_WORK: ReadonlySet<PartName> = new Set([
   'finishing',
 ]);
 
+/** "Adult small only", "Sizes M and L only:", "All sizes": for whom the rows below are, and no name. */
+const FOR_SIZES =
+  /^(?:for\s+)?(?:[^.:]{1,60}\bonly|all (?:other )?sizes|(?:other|remaining) sizes)\s*[:.]?$/iu;
+
 /** How many lines below its name a piece may begin. */
 const LOOKED_AHEAD = 4;
 
@@ -240,11 +254,11 @@ function beginRows(lines: readonly string[], at: number, from: PartName): boolea
   // The first line names the pattern, not a piece of it.
   if (from === 'opening' && lines.slice(0, at).every((above) => above === '')) return false;
   if (isSmallName(line, lines[at + 1])) return true;
-  if (!isName(line) || /^[^:]{1,40}[:=]\s*\S/u.test(line)) return false;
+  if (!isName(line) || FOR_SIZES.test(line) || /^[^:]{1,40}[:=]\s*\S/u.test(line)) return false;
   let seen = 0;
   for (let i = at + 1; i < lines.length && seen < LOOKED_AHEAD; i++) {
     const below = lines[i]!;
-    if (below.trim() === '') continue;
+    if (below.trim() === '' || FOR_SIZES.test(below)) continue;
     seen += 1;
     if (startsRows(below)) return true;
     if (headOf(below) !== null) return false;
@@ -254,14 +268,6 @@ function beginRows(lines: readonly string[], at: number, from: PartName): boolea
     if (!/[.!]$/u.test(below.trim()) && !isName(below)) return false;
   }
   return false;
-}
-
-/** Whether all lines, and so many, begin with a small letter: one which does says nothing of the line before it. */
-function inSmallLetters(lines: readonly string[], atLeast: number): boolean {
-  const begins = lines.filter((line) => /^\p{L}/u.test(line));
-  return (
-    begins.length >= atLeast && begins.every((line) => /^\p{Ll}/u.test(line) && line.length <= LONGEST_HEAD)
-  );
 }
 
 /** "crown" on a line of its own right over a row: a name in small letters. */
@@ -316,6 +322,8 @@ export function sectionsOf(text: string): readonly Section[] {
       sections.at(-1)!.lines.push('');
       return;
     }
+    // Whoever designed it is named on one line.
+    if (part === 'designer' && /[^,&\s]$/u.test(sections.at(-1)!.lines.at(-1) ?? '')) open(before, '');
     const head = headOf(line);
     const isRowLine = isLabelled(line);
     if (head !== null && !isRowLine && takes(part, head)) {
@@ -354,34 +362,4 @@ function takes(part: PartName, { part: next, rest }: Head): boolean {
   if (part !== 'rows' && part !== 'finishing') return true;
   if (next === 'copyright') return true;
   return rest === '' ? next !== 'sizes' && next !== 'hook' && next !== 'yarn' : AMONG_ROWS.has(next);
-}
-
-/**
- * Lines as paragraphs: a line that does not end a sentence goes on in the next, where lines are as long as in a
- * text that was broken at a margin. In a list each line is an item unless it plainly goes on.
- */
-export function paragraphsOf(lines: readonly string[], asList = false): readonly string[] {
-  const isSmall = inSmallLetters(lines, asList ? 1 : 2);
-  const found: string[] = [];
-  let open: string[] = [];
-  const close = (): void => {
-    if (open.length > 0) found.push(oneLine(open.join('\n')));
-    open = [];
-  };
-  for (const line of lines) {
-    if (line === '') {
-      close();
-      continue;
-    }
-    const last = open.at(-1);
-    const goesOn =
-      last !== undefined &&
-      ((!asList && last.length > 45 && !/[.!?:;)\]”"]$/u.test(last)) ||
-        (!isSmall && /^\p{Ll}/u.test(line)) ||
-        /[,(&]$|\band$/u.test(last));
-    if (!goesOn) close();
-    open.push(line);
-  }
-  close();
-  return found;
 }

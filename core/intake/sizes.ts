@@ -55,7 +55,7 @@ function ageOf(label: string, about: string): readonly [number, number] | null {
 /** The sizes that a line of labels names; null when it names fewer than one. */
 export function sizesFrom(words: string, about: string): readonly Size[] | null {
   const key =
-    /^((?:wom[ae]n|m[ae]n|lad(?:y|ies)|child(?:ren)?|bab(?:y|ies)|kids?|adults?|teens?|youths?)(?:['’]?s)?['’]?)\s+(?:sizes?\s+)?(?=\S)/iu.exec(
+    /^((?:wom[ae]n|m[ae]n|lad(?:y|ies)|child(?:ren)?|bab(?:y|ies)|kids?|adults?|teens?|youths?)(?:['’]?s)?['’]?)\s+(?:sizes?\s+)?(?![/,;|]|[([{][^)\]}]*\b(?:child|adult|wom[ae]n|m[ae]n|bab|teen|kid|youth|toddler))(?=\S)/iu.exec(
       words,
     );
   const list = labelsOf(key === null ? words : words.slice(key[0].length));

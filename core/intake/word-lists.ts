@@ -125,3 +125,29 @@ export function specialsIn(paragraphs: readonly string[]): {
   }
   return { specials, rest };
 }
+
+/** Lines of a list of abbreviations: each explains of its own, and only a line that explains none goes on another. */
+export function paragraphsByPair(lines: readonly string[]): readonly string[] {
+  const found: string[] = [];
+  for (const line of lines) {
+    const explains =
+      /^[\p{L}\d][^=:]{0,24}(?:=|:|\s[-–—]\s)/u.test(line) ||
+      /^\S{1,10}(?:\s|\s{2,}\S)\p{Ll}|^\S{1,10}(?:\s\S{1,4})?\s{2,}\S/u.test(line);
+    const last = found.at(-1);
+    // A sentence of its own is said of the pattern, not of the last word explained.
+    const isSentence = /^\p{Lu}.*\s.*\.$/u.test(line) && /[.)]\s*$/u.test(last ?? '');
+    // "…; tr =" and then "treble; ss = slip stitch": a list between semicolons that goes on over its lines.
+    const isCut = last !== undefined && (/[=,]$/u.test(last) || /;[^;.]*[^;.\s]$/u.test(last));
+    if (isCut && line !== '') found[found.length - 1] = `${last} ${line}`;
+    else if (line === '' || explains || isSentence || last === undefined || last === '') found.push(line);
+    else found[found.length - 1] = `${last} ${line}`;
+  }
+  return found;
+}
+
+/** Lines of definitions with a gap before each that names a stitch: "Block (bl): dc in next 3 sts". */
+export function apartByName(lines: readonly string[]): readonly string[] {
+  return lines.flatMap((line, i) =>
+    i > 0 && /^\p{Lu}[^:=.,]{1,40}(?:\([^)]{1,16}\))?\s*[:=]\s/u.test(line) ? ['', line] : [line],
+  );
+}

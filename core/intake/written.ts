@@ -8,9 +8,11 @@ import { readText } from '../notation/index.ts';
 import type { Item, RowTree, StatedCount } from '../notation/tree.ts';
 import { isTradeWord } from '../trade/known-words.ts';
 import type { Terms } from '../trade/stitches.ts';
+import { copiesOf } from './copies.ts';
+import { withEveryOther } from './every-other.ts';
 import { goingOn } from './going-on.ts';
 import { canBeChecked, closingOf, countOf, endsWork } from './row-ends.ts';
-import { calledIn, plainNumber, type Range, rangeOf, titleOf } from './row-labels.ts';
+import { calledIn, isNext, plainNumber, type Range, rangeOf, titleOf } from './row-labels.ts';
 import { sizesOf } from './row-sizes.ts';
 
 export type RowForm = 'row' | 'round' | 'foundation';
@@ -26,6 +28,10 @@ export interface PastedRow {
   readonly number: number | null;
   /** The same where it differs by size: "Row 81 (81, 83)". */
   readonly numbers?: readonly (number | null)[];
+  /** "Next row": it goes on from what is there. */
+  readonly isNext?: true;
+  /** It is worked again on every so manieth row from there: 2 for "Row 2 and all even rows". */
+  readonly onward?: number;
   /** Side that its label says faces; null when it says none. */
   readonly side: 'RS' | 'WS' | null;
   /** Where the typed count at its end stands, with what leads to it; null when it has none that can be checked. */
@@ -101,6 +107,14 @@ export function oneLine(text: string): string {
     .trim();
 }
 
+/** Words parted at the end of a line, each put together on the line where it begins; the lines stay. */
+export const joinedWords = (text: string): string =>
+  text.replace(
+    /(\p{L}{2,})-[ ]*\n[ ]*(\p{Ll}{2,}[^\s\p{L}]*)[ ]?/gu,
+    (whole, before: string, after: string) =>
+      isTradeWord(before) && isTradeWord(after.replace(/\P{L}+$/u, '')) ? whole : `${before}${after}\n`,
+  );
+
 /** What a passage is read with. */
 export interface PassageOptions {
   readonly terms: Terms;
@@ -116,7 +130,11 @@ export interface PassageOptions {
 export function readPassage(text: string, options: PassageOptions): Written {
   const { terms, names, sizes } = options;
   const ranged = options.sizedRanges === true ? sizes.length : 1;
-  const tree = readText(text, { terms, names, ...(sizes.length > 1 ? { sizes: sizes.length } : {}) });
+  const tree = readText(text, {
+    terms,
+    names,
+    ...(sizes.length > 1 ? { sizes: sizes.length, labels: sizes } : {}),
+  });
   const parts: Part[] = [];
   const specials: Written['specials'][number][] = [];
   const notes: string[] = [];
@@ -185,33 +203,8 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
   }
   return goingOn(pieces).map(({ blocks, ...piece }) => ({
     ...piece,
-    blocks: blocks.filter((block, i) => !isLeft(block, i, blocks)),
+    blocks: withEveryOther(blocks.filter((block, i) => !isLeft(block, i, blocks))),
   }));
-}
-
-const COPIES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-
-/** "Sleeve (make 2)", "Ear, make two alike", "Leg x 4": the name of a piece, and how many are made. */
-function copiesOf(heading: string): { readonly name: string; readonly make: number } {
-  const both = /\s*[([,–-]?\s*\b(?:make |work )?both\s+(?:alike|the same)\s*[)\]]?$/iu.exec(heading);
-  if (both !== null && both.index > 0) return { name: heading.slice(0, both.index), make: 2 };
-  const inside = /^(.*?)\s*\((?:make|work)\s+(\d{1,3})\s*[,;]\s*([^()]+)\)$/iu.exec(heading);
-  if (inside !== null && Number(inside[2]) > 0)
-    return { name: `${inside[1]} (${inside[3]})`, make: Number(inside[2]) };
-  const found =
-    /\s*[([,–-]?\s*\b(?:make|work)\s+(\d{1,3}|[a-z]{3,5})\b(?:\s+(?:alike|the same|of these|pieces?))?\s*[)\]]?\s*$/iu.exec(
-      heading,
-    ) ?? /\s*[([]?\s*[x×]\s?(\d{1,3})\s*[)\]]?(?=\s*(?:\([^()]*\))?\s*$)/u.exec(heading);
-  const word = found?.[1]?.toLowerCase() ?? '';
-  const make = /^\d/u.test(word) ? Number(word) : COPIES.indexOf(word) + 1;
-  const name =
-    found === null || make < 1
-      ? heading
-      : [heading.slice(0, found.index), heading.slice(found.index + found[0].length)]
-          .map((words) => words.trim())
-          .filter((words) => words !== '')
-          .join(' ');
-  return name === '' || make < 1 ? { name: heading, make: 1 } : { name, make };
 }
 
 /** Paragraphs of running text: a line that does not end a sentence goes on in the next. */
@@ -318,6 +311,8 @@ function blocksOf(
     sizes,
     number: range?.first ?? null,
     ...(range?.firsts === undefined ? {} : { numbers: range.firsts }),
+    ...(isNext(row.label, text) ? { isNext: true } : {}),
+    ...(range?.onward === undefined ? {} : { onward: range.onward }),
     side: range === null ? null : (row.label?.side ?? null),
     count: count === null || !body.startsWith(kept) ? null : { from: kept.length, to: body.length },
   };

@@ -145,6 +145,7 @@ export function readEven(c: Cursor): Even | null {
       'to end of row',
       'to end',
     ]);
+    const before = c.at;
     c.eat(',');
     const after = c.attempt(() => {
       c.eatAny(['for', 'over', 'a further']);
@@ -155,6 +156,8 @@ export function readEven(c: Cursor): Even | null {
       return c.eatAny(ROW) ? amount : null;
     });
     const until = after ? null : readUntil(c);
+    // "Work even in dc, at the same time …": the comma leads on to something else.
+    if (!after && !until) c.at = before;
     const stitch = inStitch ?? readInStitch(c);
     if (!after && !until && !(c.done || c.peek()!.kind === 'sign')) return null;
     readEndingWith(c);

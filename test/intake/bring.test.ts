@@ -10,9 +10,10 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
 import { study } from '../../core/study/index.ts';
 import { houseStyles } from './house-styles.ts';
+import { moreStyles } from './more-styles.ts';
 import { type OldPattern, oldPatterns } from './old-patterns.ts';
 
-const allPatterns = [...oldPatterns, ...houseStyles];
+const allPatterns = [...oldPatterns, ...houseStyles, ...moreStyles];
 
 function brought(text: string, terms: 'us' | 'uk' | null = null): Brought {
   const result = bring(text, { terms, title: 'File', date: '2026-01-01' });
@@ -202,7 +203,7 @@ describe('no word is lost', () => {
   }
   /** Labels, counts that agreed, heads of parts, units and what hooks and gauges are asked for in forms. */
   const FORMS =
-    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces|details|required|kids|list|through|american)$/u;
+    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces|details|required|kids|list|through|american|even|numbered|sizing|terminology)$/u;
 
   const lost = (text: string): readonly string[] => {
     const all = coveredBy(brought(text));
@@ -219,7 +220,7 @@ describe('no word is lost', () => {
   test.each(allPatterns)('$style', ({ text }) => {
     // The trade's own abbreviations are explained by the printed list, in the reader's terms.
     const trades =
-      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch|together|back|loop|invisible|decrease)$/u;
+      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch|together|back|loops?|invisible|decrease)$/u;
     expect(lost(text).filter((word) => !trades.test(word))).toEqual([]);
   });
 
