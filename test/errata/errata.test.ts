@@ -131,6 +131,31 @@ describe('a planted change is told at its place', () => {
     ]);
   });
 
+  test.each([
+    [
+      'the largest',
+      ['s-l'],
+      'Sizes | removed | Size L | S, M, L → S, M. In every list of 3 numbers leave out the 3rd.',
+    ],
+    [
+      'the smallest and the largest',
+      ['s-s', 's-l'],
+      'Sizes | removed | Sizes S and L | S, M, L → M. In every list of 3 numbers leave out the 1st and 3rd.',
+    ],
+  ])('sizes that are left out, once: %s', (_, gone, expected) => {
+    const after: Pattern = { ...base, sizes: base.sizes.filter(({ id }) => !gone.includes(id)) };
+    expect(compared(after).map(told)).toEqual([expected]);
+  });
+
+  test('a size that is left out, and a row that is changed in the others', () => {
+    const fewer = inBack((blocks) => blocks.slice(0, 3));
+    const after: Pattern = { ...fewer, sizes: fewer.sizes.slice(0, 2) };
+    expect(compared(after).map(told)).toEqual([
+      'Sizes | removed | Size L | S, M, L → S, M. In every list of 3 numbers leave out the 3rd.',
+      'Back | removed | Row 3 (RS) | Ch 1, sc in each st across, turn. (6 sts) → –',
+    ]);
+  });
+
   test('materials and notes', () => {
     const after: Pattern = {
       ...base,

@@ -3,11 +3,13 @@
  * counts, row numbers, measurements, materials, cautions. A change that leaves what is printed the same is none.
  * Pure; the sheet for buyers is made elsewhere.
  */
+import { listed, ordinal } from '../../findings/phrases.ts';
 import type { Study } from '../../study/index.ts';
 import type { Terms } from '../../trade/stitches.ts';
 import type { GivenCaution } from '../edition.ts';
 import { aligned, type Pair } from './align.ts';
 import { type Item, type Section, sectionsOf } from './items.ts';
+import { withoutGone } from './sizes-gone.ts';
 
 export interface Erratum {
   /** Title of the part or piece, as it is now; of one that is gone, as it was. */
@@ -48,17 +50,36 @@ export function errataBetween(before: Study, after: Study, { terms, cautionsOf }
   const to = after.pattern.about;
   const sections = (study: Study, size: string | null) =>
     sectionsOf(study, terms, size ?? 'all', cautionsOf?.(study, size) ?? []);
-  const [was, now] = [sections(before, null), sections(after, null)];
+  // What a size that is gone leaves shorter is told once, and not for every list.
+  const { study: base, all, gone } = withoutGone(before, after);
+  const [was, now] = [sections(base, null), sections(after, null)];
   const errata = changes(was, now);
-  const concerned = new Sizes(before, after, sections);
+  const concerned = new Sizes(base, after, sections);
   return {
     title: to.title.trim(),
     from: { version: from.version.trim(), date: from.date.trim() },
     to: { version: to.version.trim(), date: to.date.trim() },
-    errata: errata.map(({ pair, section, ...erratum }) => ({
-      ...erratum,
-      sizes: pair === null ? null : concerned.of(pair, section),
-    })),
+    errata: [
+      ...(gone.length === 0 ? [] : [sizesLeftOut(all, gone)]),
+      ...errata.map(({ pair, section, ...erratum }) => ({
+        ...erratum,
+        sizes: pair === null ? null : concerned.of(pair, section),
+      })),
+    ],
+  };
+}
+
+/** What a size that is no longer there means for a reader: its numbers, wherever there is a list. */
+function sizesLeftOut(all: readonly string[], gone: readonly string[]): Erratum {
+  const places = gone.map((label) => ordinal(all.indexOf(label) + 1));
+  const left = all.filter((label) => !gone.includes(label));
+  return {
+    part: 'Sizes',
+    kind: 'removed',
+    label: `${gone.length === 1 ? 'Size' : 'Sizes'} ${listed(gone)}`,
+    was: all.join(', '),
+    read: `${left.join(', ')}. In every list of ${all.length} numbers leave out the ${listed(places)}.`,
+    sizes: null,
   };
 }
 
