@@ -3,7 +3,9 @@
  * for the words that it pointed at; when those change, the finding is told again, and the acceptance is told as
  * left over. It finds nothing in the pattern and forgets nothing by itself.
  */
+import { VALUE_LIMITS } from '../document/limits.ts';
 import { FIGURE, type Pattern } from '../document/pattern.ts';
+import { tidyText } from '../document/words.ts';
 import type { Acceptance } from '../document/workbook.ts';
 import type { Finding } from '../finding.ts';
 import { CATALOGUE, type FindingKind, tellAs } from '../findings/index.ts';
@@ -41,8 +43,12 @@ export const ACCEPTANCE_STALE: FindingKind = {
   sample: { title: 'A repeat does not fit', words: 'rep from * across', reason: 'a half repeat is meant' },
 };
 
-/** Longest string that an acceptance's words may have. */
-const LONGEST = 2000;
+/** Text as an acceptance may hold it: without what is no text, and not longer than there is room for. */
+function fitting(text: string): string {
+  const clean = tidyText(text);
+  // Of a sign of two units at the end no half stays.
+  return clean.length <= VALUE_LIMITS.sentence ? clean : tidyText(clean.slice(0, VALUE_LIMITS.sentence));
+}
 
 /**
  * The words that a finding points at, figures by their expression in brackets; its sentence where it points at
@@ -51,12 +57,11 @@ const LONGEST = 2000;
 export function wordsPointedAt(pattern: Pattern, { where, message }: Finding): string {
   const { node, from, to } = where;
   const written = node === null || to <= from ? undefined : writtenTexts(pattern).get(node);
-  if (written === undefined) return message.slice(0, LONGEST);
+  if (written === undefined) return fitting(message);
   let figure = written.text.slice(0, from).split(FIGURE).length - 1;
-  return written.text
-    .slice(from, to)
-    .replaceAll(FIGURE, () => `[${written.figures[figure++] ?? ''}]`)
-    .slice(0, LONGEST);
+  return fitting(
+    written.text.slice(from, to).replaceAll(FIGURE, () => `[${written.figures[figure++] ?? ''}]`),
+  );
 }
 
 /** The place of an acceptance. Texts without an id are known by their list: a note added above moves them all. */
@@ -78,7 +83,7 @@ export function acceptanceOf(pattern: Pattern, finding: Finding, reason: string,
     code: finding.code,
     node: finding.where.node ?? '',
     words: wordsPointedAt(pattern, finding),
-    reason,
+    reason: fitting(reason.trim()).trim(),
     date,
   };
 }
@@ -108,7 +113,7 @@ export function settle(pattern: Pattern, findings: readonly Finding[]): Settled 
     byKey.set(keyOfAcceptance(acceptance), acceptance);
     codes.add(acceptance.code);
   }
-  const used = new Set<Acceptance>();
+  const used = new Set<string>();
   const open: Finding[] = [];
   const standing: AcceptedFinding[] = [];
   for (const finding of findings) {
@@ -117,11 +122,12 @@ export function settle(pattern: Pattern, findings: readonly Finding[]): Settled 
       : undefined;
     if (acceptance === undefined) open.push(finding);
     else {
-      used.add(acceptance);
+      used.add(keyOfAcceptance(acceptance));
       standing.push({ finding, acceptance });
     }
   }
-  const left = accepted.filter((acceptance) => !used.has(acceptance));
+  // What was accepted twice is accepted, and left over once.
+  const left = [...byKey].flatMap(([key, acceptance]) => (used.has(key) ? [] : [acceptance]));
   return {
     open: [...open, ...left.map((acceptance) => staleFinding(pattern, acceptance))],
     accepted: standing,

@@ -7,10 +7,10 @@ import type { Pattern } from '../../core/document/pattern.ts';
 import type { Acceptance } from '../../core/document/workbook.ts';
 import type { Finding } from '../../core/finding.ts';
 import { acceptanceOf, keyOfAcceptance } from '../../core/review/accepted.ts';
-import { begin, insertItem, made } from '../desk/edits.ts';
+import { begin, made } from '../desk/edits.ts';
 import { listAt } from '../desk/places.ts';
 
-/** Lets a finding stand. `date` is an ISO date. */
+/** Lets a finding stand; what was accepted of it before is taken out. `date` is an ISO date. */
 export function accept(
   state: EditorState,
   pattern: Pattern,
@@ -18,7 +18,15 @@ export function accept(
   reason: string,
   date: string,
 ): Transaction {
-  return insertItem(state, 'accepted', made('acceptance', acceptanceOf(pattern, finding, reason, date)));
+  const acceptance = acceptanceOf(pattern, finding, reason, date);
+  const key = keyOfAcceptance(acceptance);
+  const transaction = without(
+    state,
+    'accepted',
+    (own) => keyOfAcceptance(own as unknown as Acceptance) === key,
+  );
+  const { node, pos } = listAt(transaction.doc, 'accepted');
+  return transaction.insert(pos + 1 + node.content.size, made('acceptance', acceptance));
 }
 
 /** Takes out the nodes of a list of the workbook that `out` holds of, in one step. */

@@ -1,9 +1,14 @@
 /** What the maker accepted is set apart, comes back when its words change, and is told when it is left over. */
 import { describe, expect, it } from 'vitest';
+import { compose } from '../../core/document/compose.ts';
+import { readContainer, writeContainer } from '../../core/document/container.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
+import { project } from '../../core/document/project.ts';
 import type { Acceptance } from '../../core/document/workbook.ts';
+import { reportBooklet } from '../../core/print/editor-report.ts';
 import { acceptanceOf, settled, wordsPointedAt } from '../../core/review/accepted.ts';
 import { review } from '../../core/review/index.ts';
+import { reportOf } from '../../core/review/report.ts';
 import { study } from '../../core/study/index.ts';
 import { cleanPattern, findingsOf, note, type Plant, reword } from './builder.ts';
 
@@ -99,6 +104,61 @@ describe('an accepted finding', () => {
     expect(open[0]!.message).toBe(
       '"An abbreviation is not explained" at "BOR" was accepted ("The testers all knew it."), but nothing of the kind is found there now; take the acceptance away.',
     );
+  });
+});
+
+describe('a reason', () => {
+  const kept = (reason: string): Pattern =>
+    accepting(acceptanceOf(spoiled, unknown!, reason, '2026-11-25'))(spoiled);
+  /** The pattern as it comes back from a file. */
+  const reopened = (pattern: Pattern): Pattern => {
+    const read = readContainer(writeContainer(compose(pattern), new Map()));
+    if (!read.ok) throw new Error(read.error.message);
+    return project(read.document);
+  };
+
+  it.each([
+    ['is empty', '', ''],
+    ['is blank', '   ', ''],
+    ['is as long as there is room for', 'x'.repeat(2000), 'x'.repeat(2000)],
+    ['is enormous', 'Because. '.repeat(30_000), 'Because. '.repeat(222).concat('Be')],
+    // 1999 letters and then a picture of two units, which is not cut in half.
+    ['ends in a picture where the room does', `${'x'.repeat(1999)}🧶`, 'x'.repeat(1999)],
+    ['has pictures of several signs', 'Testers liked it 👩🏽‍🎨🧶', 'Testers liked it 👩🏽‍🎨🧶'],
+    ['runs from right to left', 'בסדר גמור — مقبول', 'בסדר גמור — مقبول'],
+    ['runs over lines', ' one\ntwo\tthree\u0000 ', 'one two three'],
+    ['has half of a sign', 'a\ud83d b', 'a b'],
+  ])('that %s is kept, saved, opened again and told to the editor', (_, reason, expected) => {
+    const pattern = reopened(kept(reason));
+    expect(pattern.workbook.accepted.map((own) => own.reason)).toEqual([expected]);
+    expect(codes(pattern)).toEqual({ open: [], accepted: ['abbreviation-not-explained'] });
+    const report = reportOf(study(pattern));
+    expect(JSON.parse(JSON.stringify(report)).accepted).toMatchObject([{ why: expected }]);
+    const words = JSON.stringify(reportBooklet(report).parts);
+    expect(words).toContain(expected === '' ? 'no reason is given' : JSON.stringify(expected).slice(1, -1));
+  });
+
+  it('given twice for the same is the later one, and nothing is left over', () => {
+    const again = { ...letStand, reason: 'On second thoughts.', date: '2026-11-26' };
+    const pattern = accepting(letStand, again)(spoiled);
+    expect(codes(pattern)).toEqual({ open: [], accepted: ['abbreviation-not-explained'] });
+    expect(settled(study(pattern)).accepted.map(({ acceptance }) => acceptance.reason)).toEqual([
+      'On second thoughts.',
+    ]);
+  });
+
+  it('given twice for what is gone is told as left over once', () => {
+    const pattern = accepting(letStand, { ...letStand, reason: 'Again.' })(cleanPattern());
+    expect(codes(pattern).open).toEqual(['acceptance-stale']);
+  });
+
+  it('stands for the whole of words that are longer than there is room for', () => {
+    // 1998 letters, so that the room for words ends within a picture.
+    const long = note(`${'x'.repeat(1998)}🧶🧶`)(cleanPattern());
+    const finding = { ...unknown!, where: { node: 'notes:0', from: 0, to: 2002 } };
+    expect(wordsPointedAt(long, finding)).toBe(`${'x'.repeat(1998)}🧶`);
+    const odd = note(`${'x'.repeat(1999)}🧶🧶`)(cleanPattern());
+    expect(wordsPointedAt(odd, finding)).toBe('x'.repeat(1999));
   });
 });
 
