@@ -1,12 +1,14 @@
 /** `turnchain report`: the technical edit for a human editor, as a PDF or as JSON. Reads the choices; the core makes the report. */
-import { reportOf } from '../../core/review/report.ts';
+import type { Finding } from '../../core/finding.ts';
+import { type EditorReport, reportOf } from '../../core/review/report.ts';
 import { examine } from '../services/examine.ts';
 import { replaceFile } from '../services/files.ts';
-import { hasErrors } from './findings.ts';
+import { findingLines, hasErrors } from './findings.ts';
 import { FINDINGS, Refused, RIGHT } from './io.ts';
 import { choicesOf, lastValue, oneFile } from './options.ts';
 import { patternAt } from './pattern.ts';
 import type { Command } from './run.ts';
+import { columnsOf, paintFor } from './words.ts';
 
 export const command: Command = {
   options: { out: { type: 'string' }, terms: { type: 'string' }, paper: { type: 'string' } },
@@ -21,27 +23,36 @@ export const command: Command = {
     const { document } = await patternAt(path, io);
     const { study, findings, pattern } = examine(document);
     const choice = { terms: terms.at(-1) ?? pattern.terms, paper: papers.at(-1) ?? 'a4' } as const;
-    const bytes =
+    const { bytes, unprinted } =
       ending === 'json'
-        ? new TextEncoder().encode(`${JSON.stringify(reportOf(study, choice.terms), null, 2)}\n`)
+        ? { bytes: jsonOf(reportOf(study, choice.terms)), unprinted: [] }
         : await pdfOf(study, choice);
     const fault = await replaceFile(out, bytes, io.disk);
     if (fault !== null) throw new Refused(fault.message);
     io.stdout.write(`${out}\n`);
+    const paint = paintFor(io.stderr, io.env);
+    for (const finding of unprinted) {
+      const shown = { ...finding, from: 0, to: 0 };
+      io.stderr.write(`${findingLines(shown, null, columnsOf(io.stderr), paint).join('\n')}\n`);
+    }
     return hasErrors(findings) ? FINDINGS : RIGHT;
   },
 };
 
+const jsonOf = (report: EditorReport): Uint8Array =>
+  new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`);
+
+/** The PDF, with what of its words the fonts cannot print: a reason in other letters would be left out in silence. */
 async function pdfOf(
   study: ReturnType<typeof examine>['study'],
   choice: { readonly terms: 'us' | 'uk'; readonly paper: 'a4' | 'letter' },
-): Promise<Uint8Array> {
+): Promise<{ readonly bytes: Uint8Array; readonly unprinted: readonly Finding[] }> {
   const { printPattern } = await import('../services/export.ts');
-  const { pdf } = await printPattern(study, new Map(), {
+  const { pdf, findings } = await printPattern(study, new Map(), {
     ...choice,
     edition: 'standard',
     size: null,
     report: true,
   });
-  return pdf;
+  return { bytes: pdf, unprinted: findings };
 }

@@ -50,6 +50,22 @@ describe('report', () => {
     expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
+  test('tells which letters of a reason its fonts cannot print', async () => {
+    const spoiled: Pattern = {
+      ...right,
+      notes: [...right.notes, { text: 'Mark the BOR with a thread.', figures: [] }],
+    };
+    const finding = review(study(spoiled)).find(({ code }) => code === 'abbreviation-not-explained')!;
+    const accepted = [acceptanceOf(spoiled, finding, 'בסדר 🧶', '2026-11-27')];
+    const path = await saved({ ...spoiled, workbook: { ...spoiled.workbook, accepted } });
+    const { err } = await command(['report', path, '--out', join(folder, 'edit.pdf')]);
+    expect(err).toContain('ב');
+    expect(err).toContain('🧶');
+    const json = join(folder, 'edit.json');
+    await command(['report', path, '--out', json]);
+    expect(JSON.parse(readFileSync(json, 'utf8')).accepted[0].why).toBe('בסדר 🧶');
+  });
+
   test('says what is missing', async () => {
     const { code, err } = await command(['report', await saved(right), '--out', join(folder, 'edit.txt')]);
     expect(code).toBe(2);
