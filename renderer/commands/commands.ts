@@ -4,9 +4,9 @@
  */
 import type { CommandName } from '../../app/host/commands.ts';
 import type { DeskView } from '../desk/desk.ts';
+import { step } from '../shell/stepping.ts';
 import type { Place, Studio } from '../shell/studio.ts';
 import { commandWords } from '../words/dialogs.ts';
-import { shellWords } from '../words/shell.ts';
 import { spellingWords } from '../words/spelling.ts';
 
 export interface Action {
@@ -101,32 +101,6 @@ export class Commands {
       for (const [name, action] of entries) if (this.#lent.get(name) === action) this.#lent.delete(name);
     };
   }
-}
-
-/** Where each part of the document is seen. */
-const SEEN: Readonly<Record<string, readonly [Place, ...Place[]]>> = {
-  cover: ['write', 'materials'],
-  sizing: ['sizes'],
-  materials: ['materials'],
-  specials: ['write', 'materials'],
-  closing: ['write', 'materials'],
-  charts: ['drawings'],
-  workbook: ['workbook', 'review'],
-};
-
-/** Undoes or does again. The history is one over all places: what is not seen from this one is told. */
-function step(studio: Studio, way: 'undo' | 'redo'): void {
-  const { desk, place } = studio.view();
-  if (desk === null) return;
-  const before = desk.view().document;
-  desk[way]();
-  const after = desk.view().document;
-  const seen = after.children
-    .filter((part, at) => part !== before.child(at))
-    .map(({ type }) => SEEN[type.name] ?? (['write'] as const));
-  const [first] = seen;
-  const isUnseen = first !== undefined && !seen.flat().includes(place);
-  studio.tell(isUnseen ? shellWords.stepped(way, first[0]) : null);
 }
 
 function switchSpelling(studio: Studio): void {

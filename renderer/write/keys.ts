@@ -1,9 +1,9 @@
 /** The keys of the manuscript. What each does stands in the commands. */
 import { chainCommands, selectNodeBackward, selectNodeForward } from 'prosemirror-commands';
-import { redo, undo } from 'prosemirror-history';
 import { keymap } from 'prosemirror-keymap';
 import { type Command, Plugin } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
+import { step } from '../shell/stepping.ts';
 import type { Studio } from '../shell/studio.ts';
 import { writeWords } from '../words/write.ts';
 import { chosenFigure, nextFigure } from './commands/figures.ts';
@@ -49,23 +49,22 @@ export const openForm: Command = (state, _, view) => {
 const openChosen: Command = (state, dispatch, view) =>
   'node' in state.selection ? openForm(state, dispatch, view) : false;
 
-/** Takes the key also where there is nothing to do: the same key without Shift would be tried next. */
-const always =
-  (command: Command): Command =>
-  (state, dispatch, view) => {
-    command(state, dispatch, view);
-    return true;
-  };
-
 export function manuscriptKeys(studio: Studio): readonly Plugin[] {
   const refused = () => studio.tell(writeWords.acrossParts);
   const remove = deleteSelected(refused);
   /** Set by Escape: the next Tab goes on to what stands after the manuscript. */
   let leaves = false;
-  const step = (by: 1 | -1): Command => {
+  const toFigure = (by: 1 | -1): Command => {
     const go = nextFigure(by);
     return (state, dispatch, view) => !leaves && go(state, dispatch, view);
   };
+  /** Takes the key also where there is nothing to do: the same key without Shift would be tried next. */
+  const stepping =
+    (way: 'undo' | 'redo'): Command =>
+    () => {
+      step(studio, way);
+      return true;
+    };
   const leave: Command = (state, dispatch) => {
     if (openFindingOf(state) !== null) {
       dispatch?.(showFinding(state.tr, null));
@@ -88,13 +87,13 @@ export function manuscriptKeys(studio: Studio): readonly Plugin[] {
     'Mod-a': selectMore,
     'Alt-ArrowUp': moveItem(-1),
     'Alt-ArrowDown': moveItem(1),
-    Tab: step(1),
-    'Shift-Tab': step(-1),
+    Tab: toFigure(1),
+    'Shift-Tab': toFigure(-1),
     Escape: leave,
     // The editor keeps these keys from the window, so they are its own.
-    'Mod-z': always(undo),
-    'Mod-Shift-z': always(redo),
-    'Mod-y': always(redo),
+    'Mod-z': stepping('undo'),
+    'Mod-Shift-z': stepping('redo'),
+    'Mod-y': stepping('redo'),
   });
   const leaving = new Plugin({
     props: {

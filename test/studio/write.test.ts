@@ -235,6 +235,20 @@ describe('one undoing', () => {
     await eventually(() => words(0).textContent()).not.toContain('Turn.');
     expect(await page.getByText('Undone in Write.').count()).toBe(0);
   });
+
+  test('tells in the manuscript too what another place shows', async () => {
+    await page.keyboard.press('Control+2');
+    await page.getByLabel('Sample in size').selectOption({ label: 'XL' });
+    await page.keyboard.press('Control+1');
+    await endOf(0);
+    await page.keyboard.press('Control+z');
+    await page.getByText('Undone in Sizes.').waitFor();
+    await page.keyboard.press('Control+y');
+    await page.getByText('Done again in Sizes.').waitFor();
+    await page.keyboard.type(' Turn.');
+    await page.keyboard.press('Control+z');
+    await page.getByText('Done again in Sizes.').waitFor({ state: 'detached' });
+  });
 });
 
 test('what is told of a passage that was pasted goes when the passage goes', async () => {
