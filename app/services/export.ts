@@ -168,6 +168,10 @@ export function exportItems(pattern: Pattern, choices: ExportChoices): readonly 
   return [...booklets, ...reports];
 }
 
+/** What is told in one sentence: characters that one text lacks and that become the same, else each fact alone. */
+const sameWords = ({ node, fact }: { readonly node: string | null; readonly fact: Fact }): unknown =>
+  fact.code === 'character-not-printable' ? `${node} ${fact.data.instead} ${fact.data.words}` : fact;
+
 /** Gathers what layouts report, each thing once however many files it is in. */
 class Troubles {
   readonly #findings = new Map<string, Finding>();
@@ -180,10 +184,18 @@ class Troubles {
   add(facts: readonly EditionFact[], layoutFacts: readonly Fact[]): void {
     const { terms, sizes } = this.#pattern;
     const labels = sizes.map(({ label }) => label);
-    for (const { node, fact } of [...facts, ...layoutFacts.map((fact) => ({ node: null, fact }))]) {
+    const told = [...facts, ...layoutFacts.map((fact) => ({ node: null, fact }))];
+    const groups = new Map<unknown, (typeof told)[number][]>();
+    for (const each of told) {
+      const key = sameWords(each);
+      groups.set(key, [...(groups.get(key) ?? []), each]);
+    }
+    for (const alike of groups.values()) {
+      const { node, fact } = alike[0]!;
       const kind = PRINT_KINDS.find(({ code }) => code === fact.code) ?? kindOf(fact.code);
+      const sized = alike.map((each) => ({ size: null, fact: each.fact }));
       // Places count in words that differ by edition; the sentence names the words itself.
-      const finding = tellAs(kind, [{ size: null, fact }], { terms, labels, node, text: '' });
+      const finding = tellAs(kind, sized, { terms, labels, node, text: '' });
       this.#findings.set(`${finding.code} ${finding.message}`, finding);
     }
   }

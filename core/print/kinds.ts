@@ -15,8 +15,10 @@ export const PRINT_KINDS: readonly FindingKind[] = [
     message: (facts) => {
       const { data } = facts[0]!.fact;
       const instead = text(data, 'instead');
-      const done = instead === '' ? 'it is left out' : `it is printed as "${instead}"`;
-      return `the fonts have no "${text(data, 'character')}" (${text(data, 'codePoint')}), which stands in ${quoted(data, 'words')}; ${done}`;
+      const characters = [...new Set(facts.map(({ fact }) => `"${text(fact.data, 'character')}"`))];
+      const [stand, are] = characters.length === 1 ? ['stands', 'it is'] : ['stand', 'they are'];
+      const done = instead === '' ? 'left out' : `printed as "${instead}"`;
+      return `the fonts have no ${listed(characters)}, which ${stand} in ${quoted(data, 'words')}; ${are} ${done}`;
     },
     example: null,
     sample: { character: '→', codePoint: 'U+2192', words: 'Work A → B', instead: '->' },

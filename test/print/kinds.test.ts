@@ -35,12 +35,28 @@ describe('findings of printing', () => {
     expect(kind.reason).toMatch(/[.]$/);
   });
 
+  test('characters of one text are told in one sentence', () => {
+    const kind = PRINT_KINDS.find(({ code }) => code === 'character-not-printable')!;
+    const facts = ['\u05DC', '\u05D5', '\u05DC'].map((character) => ({
+      size: null,
+      fact: {
+        code: kind.code,
+        from: 0,
+        to: 0,
+        data: { character, words: '\u05DC\u05D5\u05DC', instead: '' },
+      },
+    }));
+    expect(tellAs(kind, facts, { terms: 'us', labels: [], node: null, text: '' }).message).toBe(
+      'The fonts have no "\u05DC" and "\u05D5", which stand in "\u05DC\u05D5\u05DC"; they are left out.',
+    );
+  });
+
   test('a character that is left out is said to be', () => {
     const data = { character: '\u{1F9F6}', codePoint: 'U+1F9F6', words: 'Yarn \u{1F9F6}', instead: '' };
     const kind = PRINT_KINDS.find(({ code }) => code === 'character-not-printable')!;
     const fact = { code: kind.code, from: 0, to: 0, data };
     expect(
       tellAs(kind, [{ size: null, fact }], { terms: 'us', labels: [], node: null, text: '' }).message,
-    ).toBe('The fonts have no "\u{1F9F6}" (U+1F9F6), which stands in "Yarn \u{1F9F6}"; it is left out.');
+    ).toBe('The fonts have no "\u{1F9F6}", which stands in "Yarn \u{1F9F6}"; it is left out.');
   });
 });

@@ -190,4 +190,11 @@ describe('exporting', () => {
     expect(files).toHaveLength(2);
     expect(findings.map(({ code }) => code)).toEqual(['character-not-printable']);
   });
+
+  test('characters that one text lacks are told in one sentence', async () => {
+    const title = '\u05E9\u05DC\u05D5\u05DD Vest';
+    const odd = examine(compose({ ...right, about: { ...right.about, title } }));
+    const { findings } = await exportPattern(odd.study, new Map(), folder, two);
+    expect(findings.filter(({ message }) => message.includes(`in "${title}"`))).toHaveLength(1);
+  });
 });
