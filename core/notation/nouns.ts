@@ -337,7 +337,22 @@ export function partsNoun(c: Cursor): Noun | null {
     if (!readAmount(c, false)) return null;
     if (c.word() === '-') c.at++;
     if (!readNoun(c)) return null;
-    if (!c.eatAny(['group', 'groups', 'cl', 'grp', 'set', 'corners', 'corner', 'inc', 'incs', 'point']))
+    if (
+      !c.eatAny([
+        'group',
+        'groups',
+        'cl',
+        'grp',
+        'set',
+        'corners',
+        'corner',
+        'inc',
+        'incs',
+        'point',
+        'pair',
+        'pairs',
+      ])
+    )
       return null;
     return { kind: 'between', groups: true, ...c.span(start) };
   });

@@ -230,6 +230,22 @@ function readUntilRows(c: Cursor): Amount | null {
   });
 }
 
+/** ", working 3 rows even between": how many rows each working takes, its own among them. */
+function readEvenBetween(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    const start = c.at;
+    c.eatAny([',', ';', '(']);
+    if (!c.eatAny(['working', 'work', 'with'])) return null;
+    const rows = readAmount(c, false);
+    if (rows?.kind !== 'one' || !c.eatAny(ROW)) return null;
+    c.eatAny(['even', 'straight', 'plain', 'without shaping', 'in patt']);
+    if (!c.eatAny(['in between', 'between'])) return null;
+    c.eatAny(['each rep', 'each inc', 'each dec', 'reps', 'incs', 'decs', 'each', 'them']);
+    c.eat(')');
+    return { ...rows, value: rows.value + 1, ...c.span(start) };
+  });
+}
+
 export function readEndingWith(c: Cursor): RowsAgain['endingWith'] {
   return c.attempt(() => {
     c.eat(',');
@@ -304,8 +320,10 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   const inAll = times || until ? null : readUntilRows(c);
   const left = times || until || inAll ? null : readUntilCount(c);
   eatForPattern(c);
+  const between = readEvenBetween(c);
   const endingWith = readEndingWith(c);
-  const spaced = { ...(every ? { every } : {}), ...(inAll ? { inAll } : {}) };
+  const apart = every ?? between;
+  const spaced = { ...(apart ? { every: apart } : {}), ...(inAll ? { inAll } : {}) };
   const list: RowsAgain[] = [
     { type: 'rows-again', rows, times, ...spaced, until, left, endingWith, ...c.span(start) },
   ];

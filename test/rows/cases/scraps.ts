@@ -200,4 +200,25 @@ export const scraps: readonly RowCase[] = [
       ],
     },
   ),
+  us(
+    'increases with rows worked even between them',
+    // 2, then 5 times every 4th row: rows 2, 6, … 22
+    [
+      ...sc(28),
+      'Row 2: Ch 1, turn, 2 sc in first sc, sc to last sc, 2 sc in last sc. 30 sc.',
+      'Rep Row 2 5 times more, working 3 rows even between. 40 sc.',
+      'Row 23: Ch 1, turn, sc across. (40 sc)',
+    ],
+    { final: 40 },
+  ),
+  uk(
+    'groups of three between pairs',
+    [
+      'Make 4 ch and join with ss into a ring.',
+      '1st round: 3 ch (counts as 1 tr), 11 tr into ring, ss to 3rd ch. (12 tr)',
+      '2nd round: Join B in any tr, 3 ch (counts as 1 tr), 1 tr in same tr, 2 tr in each tr to end, ss to 3rd ch. (24 tr)',
+      '3rd round: Join C between any 2 tr pairs, 3 ch (counts as 1 tr), 2 tr in same sp, 3 tr in each sp between pairs, ss to 3rd ch. (36 tr)',
+    ],
+    { final: 36 },
+  ),
 ];
