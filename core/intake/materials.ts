@@ -208,7 +208,7 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
           : [null, 'm'];
   const said = length === null ? null : /^y/iu.test(unit) ? metresOfYards(length) : length;
   const colour =
-    /\b(?:colou?r|shade|yarn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
+    /\b(?:[Cc]olou?r|[Ss]hade|[Yy]arn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
       item,
     );
   const ballMetres = said ?? like?.ballMetres ?? null;

@@ -517,8 +517,12 @@ Fasten off.
       counts: [0, 12, 24, 36, 48, [null, 60, 60], [null, null, 72], [48, 60, 72], [48, 60, 72], [48, 60, 72]],
     },
   ],
-  also: ({ lines, gauges }) => [lines.map(({ name }) => name)[0], gauges.map(({ stitches }) => stitches)],
-  expected: ['circumference', [14]],
+  also: ({ lines, gauges, yarns }) => [
+    lines.map(({ name }) => name)[0],
+    gauges.map(({ stitches }) => stitches),
+    yarns.map(({ key }) => key),
+  ],
+  expected: ['circumference', [14], ['A', 'B']],
 };
 
 export const moreStyles: readonly OldPattern[] = [

@@ -240,5 +240,6 @@ export const rightNumbers: readonly {
     plant: all(markers(4), note('Place a marker in each of the 4 corners.')),
   },
   { name: 'a marker that is moved along', plant: all(markers(1), note('Move the marker up at each end.')) },
+  { name: 'how often, close to its cross', plant: note('Work the edging of each panel x2.') },
   { name: 'corners that nobody counts', plant: all(markers(1), note('Place a marker in each corner.')) },
 ];

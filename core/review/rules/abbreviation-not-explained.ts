@@ -27,8 +27,8 @@ const WORD = /(?<![\p{L}\p{N}\-.@/'’])\p{L}[\p{L}\p{N}]{1,6}(?![\p{L}\p{N}@/])
 function looksShort(word: string): boolean {
   if (KNOWN.test(word)) return true;
   if (/^[MDCLXVI]+$/u.test(word)) return false;
-  // "between R5 and R6", "v2": rows by their numbers, and the version of the pattern.
-  if (/^(?:R|v)\d{1,3}$/iu.test(word)) return false;
+  // "between R5 and R6", "v2", "x6": rows by their numbers, the version of the pattern, and how often.
+  if (/^(?:R|v|x)\d{1,3}$/iu.test(word)) return false;
   if (/^\p{Lu}{1,3}\d\p{Lu}*$/u.test(word)) return true;
   return word.length <= 5 && /^[a-z]+\d?$/iu.test(word) && !/[aeiouy]/iu.test(word);
 }
