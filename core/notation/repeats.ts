@@ -9,7 +9,7 @@ import { readItem, readItems } from './items.ts';
 import { DEEPEST, isMark, nextEvent, repeatsPlainly } from './marks.ts';
 import { one } from './numbers.ts';
 import { readPlace, readPlaces } from './places.ts';
-import { readStop } from './stops.ts';
+import { readStop, toTheEnd } from './stops.ts';
 import { type Often, readTimes } from './times.ts';
 import type { Item, LastPass, Times, Work } from './tree.ts';
 import { insideGroup, readWork } from './work.ts';
@@ -136,7 +136,9 @@ function readPairTimes(c: Cursor, items: readonly Item[]): Clause | null {
       ]);
     }
     const start = c.at;
-    const stop = readStop(c);
+    // "*1 sc, inc*, rep (18)": as often as it goes.
+    const bare = c.tokens[c.at - 1]?.word === 'rep' && (c.done || c.word() === '.' || c.word() in OPENING);
+    const stop = bare ? toTheEnd(c) : readStop(c);
     if (stop) {
       const last = readLast(c, items);
       return {

@@ -209,10 +209,13 @@ export function ouncesToGrams(ounces: Rational): Rational {
   return ounces.mul(GRAMS_PER_OUNCE);
 }
 
-/** A yarn's length as printed, up to the next 5 of the unit (common practice): "365 m", "400 yd". */
+/** Half a tenth of a metre, in either unit: documents keep lengths of yarn to a tenth of a metre. */
+const KEPT = new Fraction(6, 100);
+
+/** A yarn's length as printed, up to the next 5 of the unit (common practice): "365 m", "400 yd". 400 yd typed are 400 yd. */
 export function formatYarnLength(metres: Rational, units: Units): string {
   const value = units === 'metric' ? metres : metresToYards(metres);
-  return `${formatNumber(roundUpTo(value, new Fraction(5)))} ${units === 'metric' ? 'm' : 'yd'}`;
+  return `${formatNumber(roundUpTo(value.compare(KEPT) > 0 ? value.sub(KEPT) : value, new Fraction(5)))} ${units === 'metric' ? 'm' : 'yd'}`;
 }
 
 /** A yarn's weight as printed: whole grams, ounces to two decimals. */

@@ -15,11 +15,12 @@ import { WordsField } from './words-field.tsx';
 
 const words = materialsWords.gauge;
 const tenCentimetres: Quantity = { value: 10, unit: 'cm' };
+const fourInches: Quantity = { value: 4, unit: 'in' };
 
 export function Gauges() {
   const gauges = useDeskView((view) => view.pattern.gauges);
   const hooks = useDeskView((view) => view.pattern.hooks);
-  const { terms, say } = useReader();
+  const { terms, units, say } = useReader();
   return (
     <ItemList
       list="gauges"
@@ -30,7 +31,12 @@ export function Gauges() {
       name={({ pattern }) => words.item(say(pattern, 'prose'), terms)}
       node={({ id }) => id}
       // The only hook there is worked it.
-      make={() => made('gauge', hooks.length === 1 ? { hook: hooks[0]!.id } : {})}
+      make={() =>
+        made('gauge', {
+          ...(hooks.length === 1 ? { hook: hooks[0]!.id } : {}),
+          ...(units === 'imperial' ? { width: fourInches, height: fourInches } : {}),
+        })
+      }
     >
       {(gauge, index) => <GaugeFields gauge={gauge} index={index} />}
     </ItemList>

@@ -94,6 +94,9 @@ describe('yarn lengths and weights, worked from the exact factors', () => {
   });
   it('prints lengths to buy up to the next five', () => {
     expect(formatYarnLength(exact(361), 'metric')).toBe('365 m');
+    // What a maker typed in yards, kept to a tenth of a metre, is printed as typed (1 yd = 0.9144 m exactly).
+    for (const yards of [5, 1360, 1205, 400, 995])
+      expect(formatYarnLength(exact(metresOfYards(yards)), 'imperial')).toBe(`${yards} yd`);
     expect(formatYarnLength(exact(361), 'imperial')).toBe('395 yd');
     expect(formatWeight(exact(50), 'metric')).toBe('50 g');
     expect(formatWeight(exact(50), 'imperial')).toBe('1.76 oz');

@@ -221,4 +221,15 @@ export const scraps: readonly RowCase[] = [
     ],
     { final: 36 },
   ),
+  us(
+    'a repeat in stars, with nothing said but that it is one',
+    [
+      'R1. 5 sc in magic ring. Do not join. (5)',
+      'R2. 2 sc in each. (10)',
+      'R3. *1 sc, inc*, rep (15)',
+      'R4. *2 sc, inc*, rep (20)',
+      'R5-6. Sc around. (20)',
+    ],
+    [5, 10, 15, 20, 20],
+  ),
 ];
