@@ -89,14 +89,22 @@ interface Lying {
 class Straight implements Lying {
   readonly left: number;
   readonly right: number;
-  readonly level: number;
-  readonly #fabric: Fabric;
-  readonly #width: number;
-  readonly #direction: 1 | -1;
+  level: number;
+  #fabric: Fabric;
+  #width: number;
+  #direction: 1 | -1;
 
   constructor(left: number, right: number, level: number, fabric: Fabric, width: number, direction: 1 | -1) {
     this.left = left;
     this.right = right;
+    this.level = level;
+    this.#fabric = fabric;
+    this.#width = width;
+    this.#direction = direction;
+  }
+
+  /** It becomes the row that stands straight on it. */
+  next(level: number, fabric: Fabric, width: number, direction: 1 | -1): void {
     this.level = level;
     this.#fabric = fabric;
     this.#width = width;
@@ -315,7 +323,9 @@ class Laying {
     upright(strand.right, right, y);
     strand.rows.push({ span, left, right, yLeft: y, yRight: y, round: false });
     strand.top = LEVEL;
-    this.#spots = new Straight(left, right, y, row.fabric, width, this.#direction);
+    // Thousands of rows in a long piece: the one that stood straight before is not asked for any more.
+    if (below instanceof Straight) below.next(y, row.fabric, width, this.#direction);
+    else this.#spots = new Straight(left, right, y, row.fabric, width, this.#direction);
     return true;
   }
 

@@ -4,6 +4,7 @@
  */
 import type { Node } from 'prosemirror-model';
 import { Plugin, type Transaction } from 'prosemirror-state';
+import { ReplaceStep } from 'prosemirror-transform';
 
 /** A fresh id: a letter first, so that it is one by the document's rules. */
 export function freshId(): string {
@@ -32,11 +33,31 @@ function touched(transactions: readonly Transaction[]): readonly (readonly [numb
   return ranges;
 }
 
+/** Letters within one text, put in or taken out: no node comes or goes, and none can need another id. */
+function isTyping({ steps, docs }: Transaction): boolean {
+  return steps.every((step, i) => {
+    if (!(step instanceof ReplaceStep) || step.slice.openStart > 0 || step.slice.openEnd > 0) return false;
+    const from = docs[i]!.resolve(step.from);
+    return (
+      from.parent.isTextblock &&
+      step.to <= from.end() &&
+      step.slice.content.content.every(({ isText }) => isText)
+    );
+  });
+}
+
 export function identity(): Plugin {
+  /** A word was composed since ids were looked at: what it changed besides its letters has not been seen. */
+  let isComposed = false;
   return new Plugin({
     appendTransaction(transactions, _, state) {
       if (!transactions.some((transaction) => transaction.docChanged)) return null;
-      if (transactions.some((transaction) => transaction.getMeta('composition') !== undefined)) return null;
+      if (transactions.some((transaction) => transaction.getMeta('composition') !== undefined)) {
+        isComposed = true;
+        return null;
+      }
+      if (!isComposed && transactions.every(isTyping)) return null;
+      isComposed = false;
       const suspects: { node: Node; pos: number }[] = [];
       for (const [from, to] of touched(transactions)) {
         state.doc.nodesBetween(

@@ -4,7 +4,7 @@
  */
 
 import type { Node } from 'prosemirror-model';
-import type { Pattern } from '../../core/document/pattern.ts';
+import type { Block, Pattern } from '../../core/document/pattern.ts';
 import type { FindingReport } from '../analysis/report.ts';
 import { UNWRITTEN } from '../analysis/unwritten.ts';
 import { listAt, partAt, placeOf } from '../desk/places.ts';
@@ -50,12 +50,7 @@ export function outlineOf(pattern: Pattern): readonly OutlinePart[] {
         name: name.trim() === '' ? outlineWords.unnamed(piece + 1) : name,
         level: 1,
         piece,
-        nodes: new Set([
-          id,
-          ...blocks.flatMap((block) =>
-            block.type === 'shaping' ? [block.id, block.shaped.id, block.even.id] : [block.id],
-          ),
-        ]),
+        nodes: nodesOf(id, blocks),
       },
       ...blocks.flatMap((block): OutlinePart[] =>
         block.type === 'heading' && block.text.trim() !== ''
@@ -68,6 +63,16 @@ export function outlineOf(pattern: Pattern): readonly OutlinePart[] {
   ];
 }
 
+/** A piece and its blocks. Made anew after every key, so nothing is made on the way to it. */
+function nodesOf(piece: string, blocks: readonly Block[]): ReadonlySet<string> {
+  const nodes = new Set([piece]);
+  for (const block of blocks) {
+    nodes.add(block.id);
+    if (block.type === 'shaping') nodes.add(block.shaped.id).add(block.even.id);
+  }
+  return nodes;
+}
+
 /** How many findings of a part ask for the maker: errors and warnings, not notes, nor what is only not written yet. */
 export function findingsOf(
   part: OutlinePart,
@@ -75,7 +80,9 @@ export function findingsOf(
 ): { readonly errors: number; readonly warnings: number } {
   let [errors, warnings] = [0, 0];
   for (const node of part.nodes) {
-    for (const { code, severity } of byNode.get(node) ?? []) {
+    const findings = byNode.get(node);
+    if (findings === undefined) continue;
+    for (const { code, severity } of findings) {
       if (UNWRITTEN.has(code)) continue;
       if (severity === 'error') errors += 1;
       if (severity === 'warning') warnings += 1;

@@ -77,14 +77,14 @@ abstract class LabelledView extends TextView {
   }
 
   override refresh(view: DeskView): void {
-    const drawn = [
-      this.node.attrs,
-      view.report.blocks.get(this.node.attrs.id),
-      view.pattern.sizes,
-      view.reading,
-    ];
-    if (drawn.every((part, at) => part === this.#drawn[at])) return;
-    this.#drawn = drawn;
+    const { attrs } = this.node;
+    const report = view.report.blocks.get(attrs.id);
+    const { sizes: all } = view.pattern;
+    // Hundreds of rows are asked after every key: nothing is made for those that stay as they are.
+    const before = this.#drawn;
+    if (before[0] === attrs && before[1] === report && before[2] === all && before[3] === view.reading)
+      return;
+    this.#drawn = [attrs, report, all, view.reading];
     const label = this.labelOf(view);
     const sizes = onlySizes(this.node.attrs.sizes ?? null, view.pattern.sizes) ?? '';
     setWords(this.#words, label);
