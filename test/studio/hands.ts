@@ -75,5 +75,7 @@ export async function caretAtEnd(words: Locator): Promise<void> {
   await words.evaluate((row) => {
     getSelection()!.selectAllChildren(row);
     getSelection()!.collapseToEnd();
+    // The page hears of it a moment later: a key that comes before would go where the click was.
+    return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
   });
 }
