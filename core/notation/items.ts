@@ -22,7 +22,7 @@ import {
   readStartingIn,
   readWorkIn,
 } from './place-first.ts';
-import { readPlace, readPlaces } from './places.ts';
+import { inEach, readPlace, readPlaces } from './places.ts';
 import {
   readOtherSide,
   readOtherSideBehind,
@@ -335,20 +335,6 @@ const goesOverStitches = (item: Item | undefined): boolean => {
   );
 };
 
-function acrossSpaces({ nouns, loop, post, below, from, to }: Extract<Place, { kind: 'next' }>): Place {
-  return {
-    kind: 'across',
-    nouns,
-    every: 1,
-    stop: { kind: 'end', word: 'end', from: to, to },
-    loop,
-    post,
-    below,
-    from,
-    to,
-  };
-}
-
 function isAcross(item: Item | undefined): boolean {
   const place = item?.type === 'work' ? item.places[0] : undefined;
   return place?.kind === 'across' && place.stop.kind === 'end';
@@ -390,7 +376,7 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
   }
   // "sc in each dc around, working 4 sc in ch-4 sp": in each of them, as far as the stitches go.
   if (work.places.length === 1 && isBareSpace(place) && goesOverStitches(last))
-    return [{ ...work, places: [acrossSpaces(place)] }];
+    return [{ ...work, places: [inEach(place)] }];
   if (last?.type === 'chain' && work.places.length === 1) {
     // "ch 3, sl st in first ch": a picot, or a stitch on the chain just made.
     if (place.kind === 'first' && place.noun.kind === 'chain' && !(c.round && closes(c)))

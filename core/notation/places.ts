@@ -634,3 +634,9 @@ function bareNumber(c: Cursor): Place | null {
     ...c.span(start),
   };
 }
+
+/** The next of a kind as the whole row of them: "sc in next" for "sc in each to the end". */
+export function inEach({ nouns, loop, post, below, from, to }: Extract<Place, { kind: 'next' }>): Place {
+  const stop = { kind: 'end', word: 'end', from: to, to } as const;
+  return { kind: 'across', nouns, every: 1, stop, loop, post, below, from, to };
+}

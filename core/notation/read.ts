@@ -9,8 +9,9 @@ import { readLabel, readSizeFilter } from './labels.ts';
 import { lex, type Token } from './lexer.ts';
 import { type Lexicon, lexiconOf } from './lexicon.ts';
 import { mended } from './mistyped.ts';
+import { inEach } from './places.ts';
 import { settle } from './spans.ts';
-import type { Item, Label, Place, RowTree, SizeFilter } from './tree.ts';
+import type { Item, Label, RowTree, SizeFilter } from './tree.ts';
 
 export type { ReadOptions } from './cursor.ts';
 export { normaliseName } from './lexicon.ts';
@@ -111,18 +112,7 @@ function aroundAlone(items: readonly Item[]): readonly Item[] {
   const bare = place.kind === 'next' && place.implied && place.amount.from === place.amount.to;
   if (!bare || (only.stitch.form !== 'plain' && only.stitch.form !== 'inc' && only.stitch.form !== 'dec'))
     return items;
-  const { loop, post, below, from, to, nouns } = place;
-  const all: Place = {
-    kind: 'across',
-    nouns,
-    every: 1,
-    stop: { kind: 'end', word: 'end', from: to, to },
-    loop,
-    post,
-    below,
-    from,
-    to,
-  };
+  const all = inEach(place);
   return items.map((item) => (item === only ? { ...only, places: [all] } : item));
 }
 
