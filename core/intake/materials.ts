@@ -2,7 +2,9 @@
  * Yarn, hooks and notions from the lines of an old pattern. Words that do not become a number of a form stay
  * in the name, the purpose or a note, so that nothing the maker wrote goes missing.
  */
+
 import type { Notion, Size, Yarn } from '../document/pattern.ts';
+import { BELOW_TWENTY } from '../notation/numerals.ts';
 import { metresOfYards } from '../trade/units.ts';
 import { yarnWeights } from '../trade/yarn-weights.ts';
 import { numbersIn } from './numbers.ts';
@@ -283,23 +285,9 @@ export function metresIn(
 function countedInWords(item: string): { readonly count: number; readonly name: string } | null {
   const pair = /^(?:an?\s|one\s)?pairs?\s+of\s+(?=.*\beyes?\b)/iu.exec(item);
   if (pair !== null) return { count: 2, name: item.slice(pair[0].length) };
-  const NUMBERS = [
-    'one',
-    'two',
-    'three',
-    'four',
-    'five',
-    'six',
-    'seven',
-    'eight',
-    'nine',
-    'ten',
-    'eleven',
-    'twelve',
-  ];
   const found = /^(\p{L}+)\s+(?=\p{L})/u.exec(item);
   const word = found?.[1]?.toLowerCase() ?? '';
-  const count = word === 'a' || word === 'an' ? 1 : NUMBERS.indexOf(word) + 1;
+  const count = word === 'a' || word === 'an' ? 1 : BELOW_TWENTY.indexOf(word) + 1;
   return found === null ||
     count === 0 ||
     /^(?:an?\s+)?(?:few|little|bit|pair|piece|length|small amount)\b/iu.test(item)

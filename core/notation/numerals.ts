@@ -5,7 +5,10 @@
 
 const UNITS = 'one two three four five six seven eight nine'.split(' ');
 const TEENS = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
-const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+/** "Twenty" to "ninety". */
+export const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+/** "One" to "nineteen", each at the place below its value. */
+export const BELOW_TWENTY: readonly string[] = [...UNITS, ...TEENS];
 const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth'.split(' ');
 
 const DASH = '(?:[-‐‑]|[ \\t\\u00A0]+)';

@@ -3,34 +3,12 @@
  * them for every size; whether they are right is the rules' concern.
  */
 import { FIGURE } from '../document/pattern.ts';
+import { BELOW_TWENTY, TENS } from '../notation/numerals.ts';
 import type { BlockStudy } from '../study/index.ts';
 import { typedLists } from '../study/typed-lists.ts';
 
-const SMALL = [
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-];
-const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-
 /** A number below a hundred in words, "twenty-four", as a source for patterns. */
-export const NUMBER_WORD = String.raw`(?:(?:${TENS.join('|')})(?:[- ](?:${SMALL.slice(0, 9).join('|')}))?|${[...SMALL].reverse().join('|')})`;
+export const NUMBER_WORD = `(?:(?:${TENS.join('|')})(?:[- ](?:${BELOW_TWENTY.slice(0, 9).join('|')}))?|${[...BELOW_TWENTY].reverse().join('|')})`;
 
 /** One number, in figures or in words. */
 export const ONE_NUMBER = String.raw`(?:\d{1,5}|${NUMBER_WORD}(?!\p{L}))`;
@@ -43,8 +21,8 @@ export function numberTold(words: string): number | null {
   if (/^\d+$/u.test(words)) return Number(words);
   const [first = '', last] = words.toLowerCase().split(/[- ]/u);
   const ten = TENS.indexOf(first);
-  if (ten >= 0) return (ten + 2) * 10 + (last === undefined ? 0 : SMALL.indexOf(last) + 1);
-  const small = SMALL.indexOf(first);
+  if (ten >= 0) return (ten + 2) * 10 + (last === undefined ? 0 : BELOW_TWENTY.indexOf(last) + 1);
+  const small = BELOW_TWENTY.indexOf(first);
   return small < 0 ? null : small + 1;
 }
 

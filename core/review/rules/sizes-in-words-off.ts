@@ -2,6 +2,7 @@
 import { listed, number, quote, text } from '../../findings/phrases.ts';
 import { found, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
+import { NUMBER_WORD, numberTold } from '../told-numbers.ts';
 
 interface Said {
   /** How many sizes; null where labels are named. */
@@ -13,23 +14,8 @@ interface Said {
   readonly to: number;
 }
 
-const WORDS = [
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-];
 const COUNT = new RegExp(
-  String.raw`\b(?:in|comes? in|for|has|with|all)\s+(\d{1,2}|${WORDS.join('|')})\s+sizes\b`,
+  String.raw`\b(?:in|comes? in|for|has|with|all)\s+(\d{1,2}|${NUMBER_WORD})\s+sizes\b`,
   'giu',
 );
 /** Labels in the letters of the trade; others are words of any text. */
@@ -45,7 +31,7 @@ const said = looking((prose, kind): readonly Said[] => {
   const at = (match: RegExpExecArray) => ({ from: match.index, to: match.index + match[0].length });
   return [
     ...[...prose.matchAll(COUNT)].map((match) => ({
-      count: /^\d/u.test(match[1]!) ? Number(match[1]) : WORDS.indexOf(match[1]!.toLowerCase()) + 2,
+      count: numberTold(match[1]!),
       labels: [],
       isRange: false,
       ...at(match),
