@@ -40,8 +40,7 @@ function firstRows({ blocks }: PieceStudy): readonly RowTree[] {
     if (block.type !== 'row') continue;
     if (tree === null || block.sizes !== null || (rows.length > 0 && asksFigures(block.text.text, tree)))
       break;
-    // The counts that are stated go with the pattern's own numbers.
-    rows.push({ ...tree, counts: [] });
+    rows.push(tree);
   }
   return rows;
 }
@@ -50,13 +49,38 @@ function firstRows({ blocks }: PieceStudy): readonly RowTree[] {
 export const isWrong = ({ blocks }: PieceStudy): boolean =>
   blocks.some(({ findings }) => findings.some(({ severity }) => severity === 'error'));
 
-const known = new WeakMap<PieceStudy, PieceMultiple | null>();
+/** What was found for rows that begin with a row, and under which of the pattern's words. */
+interface Known {
+  readonly rows: readonly RowTree[];
+  readonly readings: Pick<Study['readings'], 'definitions' | 'conventions'>;
+  readonly multiple: PieceMultiple | null;
+}
+
+/** By the first row: an edit further on leaves the rows that are tried as they are. */
+const known = new WeakMap<RowTree, Known>();
 
 /** The multiple that a piece's first rows work on; null when they do not begin with a chain, or work on none. */
 export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultiple | null {
-  const before = known.get(piece);
-  if (before !== undefined) return before;
-  const all = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
+  const rows = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
+  const [first] = rows;
+  if (first === undefined) return null;
+  const before = known.get(first);
+  if (
+    before !== undefined &&
+    before.rows.length === rows.length &&
+    before.rows.every((row, i) => row === rows[i]) &&
+    before.readings.definitions === readings.definitions &&
+    before.readings.conventions === readings.conventions
+  )
+    return before.multiple;
+  const multiple = tried(rows, readings);
+  known.set(first, { rows, readings, multiple });
+  return multiple;
+}
+
+function tried(rows: readonly RowTree[], readings: Known['readings']): PieceMultiple | null {
+  // The counts that are stated go with the pattern's own numbers.
+  const all = rows.map((row): RowTree => ({ ...row, counts: [] }));
   const env: Env = {
     ...PLAIN_ENV,
     names: readings.definitions,
@@ -80,7 +104,6 @@ export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultipl
       ),
     };
   }
-  known.set(piece, made);
   return made;
 }
 
