@@ -253,6 +253,7 @@ export function attemptRow(
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;
+  p.edgeJoined = round && evidence.joinsChain;
   p.prevailing = evidence.base ?? prevailing(below);
   p.evenTotal = evenTotal(row, items.slice(i), p);
 

@@ -105,9 +105,17 @@ function rowsAgain(
   rest: number | null,
   facts: Fact[],
 ): Worked | null {
+  const env = { ...work.env, only };
+  const { rows } = item;
+  if (rows.kind === 'numbers' && rows.through && item.times === null) {
+    const upTo = amountOf(rows.last, env, written.figures) ?? 0;
+    if (upTo > work.number && (rest === null || upTo === work.number + rest)) {
+      const { through: _, ...first } = { ...rows, last: rows.first };
+      return rowsAgain(work, { ...item, rows: first, inAll: rows.last }, written, only, rest, facts);
+    }
+  }
   const group = referred(work, item.rows, written, only, facts);
   if (group.length === 0) return null;
-  const env = { ...work.env, only };
   const times = item.times === null ? null : amountOf(item.times, env, written.figures);
   if (item.times !== null && times === null) return null;
   if (item.every !== undefined) {
@@ -118,12 +126,15 @@ function rowsAgain(
   if (left !== null && times === null) return againUntil(work, group, left, rest, item, facts);
   const inAll = item.inAll === undefined ? null : amountOf(item.inAll, env, written.figures);
   // "Until there are 12 rows" counts the rows already made; a row range of its own says the same.
-  const open = rest ?? (inAll === null ? null : Math.max(0, inAll - work.number));
+  const open = rest ?? (inAll === null ? null : rowsLeft(work, inAll));
   if (open === 0) return null;
   const passes = times ?? (open === null ? 1 : Math.ceil(open / group.length));
   const rowsAtMost = times !== null || open === null ? passes * group.length : open;
   return work.again(group, passes, rowsAtMost, item, facts);
 }
+
+/** Rows from here on until the piece has `inAll`; where it has more already, they are all from here. */
+const rowsLeft = (work: Course, inAll: number): number => (inAll < work.number ? inAll : inAll - work.number);
 
 /** Works a group as the last of every so many rows, the others plain. */
 function spaced(
@@ -173,7 +184,8 @@ function even(
   facts: Fact[],
 ): Worked | null {
   const env = { ...work.env, only };
-  const n = item.rows === null ? (rest ?? 1) : (amountOf(item.rows, env, written.figures) ?? 0);
+  const said = item.rows === null ? (rest ?? 1) : (amountOf(item.rows, env, written.figures) ?? 0);
+  const n = item.inAll && rest === null ? rowsLeft(work, said) : said;
   const last = work.history[work.history.length - 1];
   if (last === undefined || work.fabric === null || n <= 0) return null;
   const before = tally(work.fabric);

@@ -140,6 +140,8 @@ export class Progress {
   /** What the row says of the chains that its first stitch into a foundation chain skips. */
   edgeSaid: CountsAs | null = null;
   edgeBase: BaseStitch | null = null;
+  /** The round joins to the top of its beginning chain. */
+  edgeJoined = false;
   /** Whether a turning chain of doubtful standing is to count, when the row's own count has shown it. */
   forced: boolean | null = null;
   /** A decision that no word of the text supports, to be told. */

@@ -175,7 +175,8 @@ export function standEdge(
   const base = named ?? p.edgeBase ?? p.prevailing;
   const said = place?.kind === 'from-hook' ? place.counts : null;
   p.firstUsed = k - 1;
-  const edge = edgeChains(k, said ?? p.edgeSaid, base, p.round, p.env, p.figures, p.forced, extended);
+  const counts = said ?? p.edgeSaid;
+  const edge = edgeChains(k, counts, base, p.round, p.env, p.figures, p.forced, extended, p.edgeJoined);
   if (edge.odd && whole) {
     p.note('edge-chain-unclear', place ?? at, {
       chain: k,

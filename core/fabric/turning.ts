@@ -32,6 +32,8 @@ export interface Evidence {
   readonly fan: boolean;
   /** The row passes that place over in words. */
   readonly firstSkipped: boolean;
+  /** The first stitch goes into a space of one chain, over the stitch that the chain stands on. */
+  readonly firstInGap: boolean;
   /** The first stitch is a beginning one ("beg popcorn"), of which the chain before it is a part. */
   readonly firstBegins: boolean;
   /** Places that the first stitch goes into, counted on from the one under the chain; 0 when it goes elsewhere. */
@@ -122,6 +124,12 @@ function firstPlace(items: readonly Item[]): First | null {
 /** "in first st", which the chain stands on; the first space or gap lies beside it. */
 function isFirstStitch(place: Place): boolean {
   return place.kind === 'first' && place.noun.kind !== 'space' && place.noun.kind !== 'between';
+}
+
+/** "in next ch-1 sp", "in first ch-1 sp". */
+function isGapOfOne(place: Place): boolean {
+  const noun = place.kind === 'next' ? place.nouns[0] : place.kind === 'first' ? place.noun : undefined;
+  return noun?.kind === 'space' && noun.chains?.kind === 'one' && noun.chains.value === 1;
 }
 
 /** "Ch 3, 2 dc in first st, … 3 dc in last st": the chain makes up what the near end has less than the far one. */
@@ -245,6 +253,17 @@ function lacksLeg(items: readonly Item[]): boolean {
   return like.length > 0 && like.every((work) => gathers(work.stitch) === own + 1 && inOnePlace(work));
 }
 
+/**
+ * "(Ch 3, 2-dc cl) in same st", "(ch 3, dc2tog, ch 3, dc3tog) in sp": in one place a chain and a gathered stitch behind it
+ * are one stitch, with the chain as a leg of it.
+ */
+export function isLegOf(items: readonly Item[]): boolean {
+  const [first, ...others] = items.filter((item) => item.type !== 'chain' && item.type !== 'aside');
+  if (first?.type !== 'work' || gathers(first.stitch) < 2) return false;
+  if (first.amount.kind !== 'one' || first.amount.value > 1) return false;
+  return others.every((item) => item.type === 'work' && gathers(item.stitch) === gathers(first.stitch) + 1);
+}
+
 /** Does every place of the row get the same, and from where on? */
 function alikeOf(items: readonly Item[]): Evidence['alike'] {
   const works = items.filter((item) => item.type === 'repeat' || MADE.has(item.type));
@@ -316,6 +335,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     fan:
       (at === 'same' && first?.several === true) ||
       (first !== null && (at === 'same' || isFirstStitch(first.place)) && mirrored(items)),
+    firstInGap: first !== null && !first.skip && isGapOfOne(first.place),
     firstSkipped: first?.skip === true && (at === 'first' || at === 'same'),
   };
 }
@@ -434,14 +454,15 @@ export function decide(
   if (forced !== null) return { counts: forced, base, space, assumed: true, ...kind };
   if (tall <= 1) {
     // One or two chains are only height; a longer chain before a short stitch is a loop of its own, and so are two
-    // with the first stitch skipped under them ("ch 2, sk first sc, sc in next ch-1 sp").
+    // with the first stitch passed over under them ("ch 2, sk first sc, sc in next ch-1 sp").
     const other = evidence.onward === 1 ? evidence.heights.get(n) : undefined;
     // "Ch 3, *sc in next dc, dc in next sc": the row's taller stitch, where nothing else is as tall as the chain.
     if (n >= 3 && other !== undefined) return { counts: true, base: other, space: 0, assumed: true };
     // "5 ch … ss to 1st of 5 ch": that chain is the stitch, the others a loop.
     if (evidence.joinsNth === 1 && n >= 3)
       return { counts: true, base, space: n - 1, assumed: false, ...kind };
-    const loop = n >= 3 || (n === 2 && evidence.firstSkipped);
+    const over = evidence.firstSkipped || (evidence.firstInGap && !round);
+    const loop = n >= 3 || (n === 2 && over);
     return { counts: false, base, space: loop ? n : 0, assumed: false, ...kind };
   }
   // A pass that is whole without the chain has no part in it.
@@ -485,6 +506,8 @@ export function edgeChains(
   forced: boolean | null,
   /** The first stitch is an extended one, which is a chain taller. */
   extended = false,
+  /** The round joins to the top of these chains. */
+  joinsChain = false,
 ): Decision & { readonly odd: boolean } {
   const n = k - 1;
   const tall = height(base) + (extended ? 1 : 0);
@@ -508,7 +531,9 @@ export function edgeChains(
   if (tall <= 1)
     return { counts: false, base, space: rest >= 2 ? n : 0, assumed: false, odd: false, ...kind };
   if (rest < 0) {
-    const loosely = rest === -1 && n >= 2 && !round ? ({ loosely: true } as const) : {};
+    if (rest === -1 && n >= 2 && joinsChain)
+      return { counts: true, base, space: 0, assumed: false, odd: false, ...kind };
+    const loosely = rest === -1 && n >= 2 ? ({ loosely: true } as const) : {};
     return { counts: false, base, space: 0, assumed: false, odd: false, ...kind, ...loosely };
   }
   if (rest === 0) return { counts: true, base, space: 0, assumed: tall === 2 || round, odd: false, ...kind };

@@ -44,6 +44,7 @@ import {
   picot,
   standEdge,
 } from './stitching.ts';
+import { isLegOf } from './turning.ts';
 import { definitionOf, expand } from './units.ts';
 
 function openEnded(p: Progress, item: Step): item is Repeat | Again | Work | Group | Choice {
@@ -258,7 +259,9 @@ function markAt(p: Progress, item: Marker): void {
 function checkOwnChain(p: Progress, place: Extract<Place, { kind: 'turning-chain' }>): void {
   const nth = place.nth === null ? null : p.amount(place.nth);
   const own = p.made.find((site) => site.turning && site.kind !== 'space');
-  if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains) return;
+  // "Ch 4, 15 dc in 4th ch from hook; join in 4th ch of ch-4": counted from the chain that all of it went into.
+  const ring = p.firstUsed > 0 ? 1 : 0;
+  if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains + ring) return;
   const left = p.stitchesAhead();
   p.note('place-does-not-exist', place, { noun: 'ch', wanted: nth, found: own.chains, left, have: left });
 }
@@ -424,14 +427,12 @@ export function beginsHere(p: Progress, items: readonly Step[], index: number): 
   const n = p.amount(first.amount) ?? 0;
   if (n < 1 || n > MOST_STITCHES) return 0;
   p.last = index;
-  stand(
-    p,
-    n,
-    first.counts,
-    null,
-    items.slice(1).flatMap((item): readonly Item[] => (item.type === 'choice' ? item.works : [item])),
-    first,
-  );
+  const after = items
+    .slice(1)
+    .flatMap((item): readonly Item[] => (item.type === 'choice' ? item.works : [item]));
+  const { from, to } = first;
+  const leg = first.counts === null && isLegOf(after);
+  stand(p, n, leg ? { kind: 'nothing', throughout: false, from, to } : first.counts, null, after, first);
   p.last = index;
   return 1;
 }

@@ -263,6 +263,15 @@ export function readRingClose(c: Cursor): boolean {
         ])
       )
         return null;
+      if (c.eatAny(['join in a rnd', 'join in the rnd', 'join in rnd'])) {
+        c.attempt(() => {
+          if (!c.eatAny(['with', 'by', 'using'])) return null;
+          c.eatAny(['a', 'an', '#']);
+          if (!c.eatAny(['sl st', 'ss', 'slst', 'slip st'])) return null;
+          return c.eatAny(['in', 'to']) && c.pass('the').eatAny(['first ch', '#th ch', 'first', 'beg ch']);
+        });
+        return true;
+      }
       const slips = c.isAny(['sl st', 'ss', 'slst', 'slip']);
       for (let words = 0; words < 18 && !c.done; words++) {
         if (c.isAny([';', '*', '(', '[', ':']) || c.peek()!.word === '.') return null;

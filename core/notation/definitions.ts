@@ -102,6 +102,8 @@ interface Named {
   readonly names: readonly string[];
   /** The first of them as written. */
   readonly written: string;
+  /** Where the first of them stands. */
+  readonly name: Range;
   readonly body: Range;
   /** True when "=" or an abbreviation in brackets leaves no doubt that it is a definition. */
   readonly sure: boolean;
@@ -151,6 +153,7 @@ export function readNames(text: string, tokens: readonly Token[], range: Range):
       return {
         names: [...new Set(names)].filter((name) => name !== ''),
         written: first,
+        name: { from: start, to: Math.max(start + 1, nameEnd) },
         body: { from: body, to: range.to },
         sure,
       };

@@ -32,7 +32,7 @@ import {
   readSum,
 } from './prose.ts';
 import { endingPlace, lastStitch, readLooseRepeat, readRepeatOfAll, readStar } from './repeats.ts';
-import { readCountBehind, readOpenCount } from './row-counts.ts';
+import { readCountBehind, readOpenCount, readStarredCount } from './row-counts.ts';
 import { readBareNumber, readTimesBefore } from './shorthand.ts';
 import { readSimple } from './simple.ts';
 import { readExcept, readSkip } from './skips.ts';
@@ -106,6 +106,9 @@ const SEPARATORS = [
   '>',
   '→',
   '+',
+  '~',
+  '♯',
+  '_',
 ];
 
 /** All items to the end of the cursor. */
@@ -213,7 +216,7 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
 function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
   const spelled = readSpelled(c) ?? readHeldBack(c);
   if (spelled) return spelled;
-  if (token.kind === 'sign' && isMark(c, c.at)) return readStar(c);
+  if (token.kind === 'sign' && isMark(c, c.at)) return readStarredCount(c, before) ? [] : readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {
     const colour = readColourBehind(c, before) ?? (before.at(-1)?.type === 'chain' ? readSum(c) : null);
     if (colour) return colour;

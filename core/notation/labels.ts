@@ -251,6 +251,8 @@ function readNumbers(c: Cursor): RowNumbers | null {
     return { kind: 'range', first, last, ...c.span(start) };
   }
   const onward = c.attempt(() => {
+    // "Row 3 onwards", "Rows 2+", "Rows 2 to end"
+    if (c.eatAny(ONWARD)) return labelEnds(c) ? 1 : null;
     if (!c.eatAny(['and', '&'])) return null;
     if (
       c.eatAny([
@@ -275,11 +277,21 @@ function readNumbers(c: Cursor): RowNumbers | null {
       c.eatAny(['numbered']);
       return c.eatAny(ROWS) ? 2 : null;
     }
-    if (c.eatAny(['every', 'all'])) {
-      c.eat('foll');
+    if (c.eatAny(['every', 'all', 'each'])) {
+      c.eatAny(['foll', 'rem', 'other']);
       const nth = readOrdinal(c);
       c.eat('foll');
-      return c.eatAny(ROWS) ? (nth?.kind === 'one' ? nth.value : 1) : null;
+      if (!c.eatAny(ROWS)) return null;
+      c.eatAny([
+        'after that',
+        'after this',
+        'after',
+        'thereafter',
+        'from here',
+        'from now on',
+        'from here on',
+      ]);
+      return nth?.kind === 'one' ? nth.value : 1;
     }
     return null;
   });
@@ -298,6 +310,25 @@ function readNumbers(c: Cursor): RowNumbers | null {
   if (numbers.length > 1) return { kind: 'list', numbers, ...c.span(start) };
   return { ...c.span(start), kind: 'one', number: first };
 }
+
+/** Behind a row's number: it and all that come after. */
+const ONWARD = [
+  'and onwards',
+  'and onward',
+  'and on',
+  'and up',
+  'and beyond',
+  'and after',
+  'and foll',
+  'onwards',
+  'onward',
+  'on',
+  'through end',
+  'to the end',
+  'to end',
+  '- end',
+  '+',
+];
 
 function labelEnds(c: Cursor): boolean {
   return c.done || [':', '.', '(', '-', '['].includes(c.word());

@@ -178,11 +178,11 @@ const SIGNS: Readonly<Record<string, string>> = {
   '－': '-',
   '～': '~',
   '〜': '~',
-  '∗': '*',
-  '＊': '*',
   '“': '"',
   '”': '"',
 };
+/** Signs that houses print where others have an asterisk. */
+const STARS = /^[∗＊★☆✶✱✲✻✽⋆✦✧]$/u;
 const RUNS = new Set(['*', '†', '‡', '#', '^', '~', '+', '§', '.', '…']);
 
 function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
@@ -278,9 +278,11 @@ export function lex(text: string): Token[] {
     }
     const sign = String.fromCodePoint(text.codePointAt(at)!);
     let to = at + sign.length;
-    if (RUNS.has(sign)) while (text.startsWith(sign, to)) to += sign.length;
+    const star = STARS.test(sign);
+    if (star || RUNS.has(sign)) while (text.startsWith(sign, to)) to += sign.length;
     const written = text.slice(at, to);
-    push('sign', to, Object.hasOwn(SIGNS, written) ? SIGNS[written]! : written.replaceAll('∗', '*'), 0);
+    const meant = star ? '*'.repeat(written.length / sign.length) : (SIGNS[written] ?? written);
+    push('sign', to, meant, 0);
   }
   return tokens;
 }

@@ -11,7 +11,7 @@ import { readLabel, readSizeFilter } from './labels.ts';
 import type { Token } from './lexer.ts';
 import { type Lexicon, lexiconOf, normaliseName, singular } from './lexicon.ts';
 import { ROW } from './rows-again.ts';
-import type { Convention, Item, SizeFilter, StitchRef } from './tree.ts';
+import type { Convention, Item, Place, SizeFilter, StitchRef } from './tree.ts';
 import { readWhole } from './wholes.ts';
 import { readStitch } from './words.ts';
 
@@ -100,6 +100,17 @@ function isBareName(items: readonly Item[]): boolean {
       (item.type === 'work' &&
         item.over === null &&
         item.places.every((p) => p.kind === 'next' && p.implied && p.amount.from === p.amount.to)),
+  );
+}
+
+/** "sc in each sc across": before a colon these are the end of a row, and what follows is its count. */
+function isWorked(items: readonly Item[]): boolean {
+  const told = (place: Place) =>
+    place.kind === 'across' || (place.kind === 'next' && !place.implied && place.bare !== true);
+  return items.some((item) =>
+    item.type === 'work' || item.type === 'group'
+      ? item.places.some(told)
+      : item.type === 'repeat' || item.type === 'turn' || item.type === 'join',
   );
 }
 
@@ -241,6 +252,7 @@ export class Sorter {
     if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name)))
       return null;
     if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return null;
+    if (isWorked(readItems(this.cursor(named.name)))) return null;
     const body = this.cursor(named.body);
     if (onTheHook(body)) return { kind: 'definition', names: named.names, range, body: named.body };
     const items = readItems(body);

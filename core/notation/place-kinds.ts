@@ -649,6 +649,13 @@ export function readTopOf(c: Cursor): Bare | null {
     const turning = readTurningPlace(c, null);
     if (turning) return turning;
     if (c.is('next') || c.is('each')) return null;
+    // "sl st in top of ch": no other chain has a top.
+    if (
+      c.attempt(() =>
+        c.eat('ch') && (c.done || c.peek()!.kind === 'sign') && c.word() !== '-' ? true : null,
+      )
+    )
+      return { kind: 'turning-chain', nth: null, beginning: c.round };
     return readEdge(c) ?? readNth(c) ?? readSame(c);
   });
 }

@@ -115,6 +115,18 @@ function ofTurningChain(c: Cursor): boolean {
   return took !== null;
 }
 
+/** "at the end", "at end of row": where the place lies anyway. */
+function atEnd(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      if (!c.eatAny(['at the very end', 'at the end', 'at end'])) return null;
+      if (!c.eat('of')) return true;
+      c.eatAny(['the', 'this', 'each']);
+      return c.eatAny(['row', 'rnd']) && !c.is('#') ? true : null;
+    }) === true
+  );
+}
+
 /** "2 rows below", "of previous row", "in blo", "made": words behind a noun that fix row, loop or nothing. */
 export function readTail(c: Cursor, draft: Draft): void {
   for (;;) {
@@ -191,7 +203,6 @@ export function readTail(c: Cursor, draft: Draft): void {
           'at beg of the row',
           'at beg of rnd',
           'at start of row',
-          'at end of row',
           'on current row',
           'on current rnd',
           'of current row',
@@ -223,6 +234,7 @@ export function readTail(c: Cursor, draft: Draft): void {
       ) {
         return true;
       }
+      if (atEnd(c)) return true;
       if (
         c.attempt(() => {
           // "of other side of foundation": the attach or the remark before it says that already.

@@ -270,6 +270,9 @@ const AROUND_WHAT = [
   'fptr',
   'bptr',
   '#th',
+  'second',
+  'third',
+  'fourth',
   'post',
   'skipped',
 ];

@@ -20,7 +20,35 @@ const COUNT_WORDS = [
   'st count',
   'for a total',
   'a total of',
+  'total of',
+  'giving',
+  'to give',
+  'gives',
+  'leaves',
+  'sts :',
+  'sts =',
+  'count #',
 ];
+
+/** "**19 sts**", "*(24 sc)*": a count that a house prints in bold or slanted letters, which reach us as stars. */
+export function readStarredCount(c: Cursor, before: readonly Item[]): boolean {
+  if (before.length === 0 || c.depth > 0) return false;
+  return (
+    c.attempt(() => {
+      const star = c.word();
+      if (star !== '*' && star !== '**') return null;
+      c.at++;
+      const bracket = readBracketCount(c);
+      const count = bracket ?? readCountParts(c);
+      c.eatAny(['.']);
+      if (!count || (bracket === null && isWorkable(count)) || c.word() !== star) return null;
+      c.at++;
+      if (!countMayEnd(c)) return null;
+      c.counts.push(count);
+      return true;
+    }) === true
+  );
+}
 
 /** "– 24 sts", "= 24", ". 24 (26, 28) sc" at the end of the row: a count behind a separator. */
 export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
@@ -57,7 +85,8 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       }
       c.at++;
       if (glued && c.peek() && !c.peek()!.gap) return null;
-      while (['-', '=', ':', '.', ',', '>'].includes(c.word()) && !c.done) c.at++;
+      const doubled = sign === '/' && c.word() === '/';
+      while (['-', '=', ':', '.', ',', '>', '/', '_'].includes(c.word()) && !c.done) c.at++;
       const number = c.peek();
       const intro = c.isAny(COUNT_WORDS);
       if (
@@ -82,6 +111,11 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
       const firm =
         intro ||
         summed ||
+        doubled ||
+        sign === '~' ||
+        sign === '♯' ||
+        sign === '_' ||
+        (sign === '/' && countMayEnd(c) && !isWorkable(count)) ||
         sign === '=' ||
         sign === '<' ||
         sign === '…' ||
@@ -115,11 +149,15 @@ export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
 
 const PREPARES: readonly Item['type'][] = ['chain', 'turn', 'aside', 'colour', 'loops', 'marker'];
 
+/** "12 dc" may be work as well as a count; "12" and "12 sts" may not. */
+const isWorkable = ({ parts }: StatedCount): boolean =>
+  parts.some(({ noun }) => noun !== null && noun.kind !== 'stitch');
+
 const isOfStitches = ({ parts }: StatedCount): boolean => parts.every(({ noun }) => noun?.kind === 'named');
 
 function countMayEnd(c: Cursor): boolean {
   let ahead = 0;
-  while (c.peek(ahead) && [',', ';', '.', ')', ']', '>'].includes(c.word(ahead))) ahead++;
+  while (c.peek(ahead) && [',', ';', '.', ')', ']', '>', '|', '~', '_'].includes(c.word(ahead))) ahead++;
   // A sentence of its own behind the count.
   if (ahead > 0 && c.word(ahead - 1) === '.' && /^\p{Lu}\p{Ll}/u.test(c.peek(ahead)?.text ?? '')) return true;
   return (

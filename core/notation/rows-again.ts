@@ -56,21 +56,24 @@ export function readRowsRef(c: Cursor): RowsRef | null {
       return c.peek()?.kind === 'number' && !readsTimes(c)
         ? null
         : { kind: 'titled', ...titled, words: c.words(c.span(start)), ...c.span(start) };
-    const short = c.peek()?.text === 'R' && c.peek(1)?.kind === 'number';
+    const short = isShort(c);
     if (short) c.at++;
     const word = short ? 'row' : c.eatAny(ROW);
     if (!word) return null;
     const round = isRound(word);
     const first = readRowNumber(c);
     if (!first) return null;
+    let again = false;
     const last = c.attempt(() => {
       if (!c.eatAny(['-', 'to', 'through', 'thru'])) return null;
       // "R2-R3" as well as "Rows 2-3".
-      if (short && c.peek()?.text === 'R' && c.peek(1)?.kind === 'number') c.at++;
-      c.eatAny(ROW);
+      if (short && isShort(c)) c.at++;
+      again = c.eatAny(['row', 'rnd']) !== null;
+      if (!again) c.eatAny(ROW);
       return readRowNumber(c);
     });
-    if (last) return { kind: 'numbers', first, last, round, ...c.span(start) };
+    const through = again && !word.endsWith('s') ? ({ through: true } as const) : {};
+    if (last) return { kind: 'numbers', first, last, ...through, round, ...c.span(start) };
     const numbers = [first];
     while (numbers.length < 60) {
       const more = c.attempt(() => {
@@ -85,6 +88,13 @@ export function readRowsRef(c: Cursor): RowsRef | null {
     }
     return refOf(c, start, numbers, round);
   });
+}
+
+/** "R2", "r2": a row by its letter. */
+function isShort(c: Cursor): boolean {
+  const number = c.peek(1);
+  const letter = c.peek()?.text;
+  return number?.kind === 'number' && (letter === 'R' || (letter === 'r' && !number.gap));
 }
 
 /** Whether what follows says how often: "3 more times" behind "Dec Row". */
@@ -215,7 +225,7 @@ const ARE_WORKED = ['have been', 'are', 'were', 'is', 'has been'];
 const WORKED = ['worked', 'completed', 'complete', 'made', 'done', 'finished'];
 
 /** "until there are 22 rows", "until 12 rows have been worked in all": rows of the piece then. */
-function readUntilRows(c: Cursor): Amount | null {
+export function readUntilRows(c: Cursor): Amount | null {
   return c.attempt(() => {
     c.eat(',');
     const there = c.eatAny(THERE_ARE);
@@ -227,6 +237,61 @@ function readUntilRows(c: Cursor): Amount | null {
     const all = c.eatAny(['in all', 'in total', 'altogether', 'total']);
     // "until 12 rows remain" says something else.
     return there || total || worked || all ? amount : null;
+  });
+}
+
+/**
+ * "for a total of 40 rows", "for 40 rows in all": rows of the piece altogether. "A total of 8 more rows" are so many
+ * from here.
+ */
+export function readTotalRows(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    const reaches = c.eatAny(['until', 'for', 'to']);
+    const total = c.eatAny(['a total of', 'total of', 'the total of', 'a total', 'total']);
+    const amount = readAmount(c);
+    if (!amount) return null;
+    const before = c.eatAny(IN_ALL);
+    if (c.eat('more') || !c.eatAny(ROW)) return null;
+    const after = c.eatAny(IN_ALL);
+    // "Two rows total" with no word of reaching them says how many there were.
+    return (total && reaches) || ((before || after) && reaches) ? amount : null;
+  });
+}
+
+const IN_ALL = ['in total', 'in all', 'all told', 'altogether', 'overall', 'total'];
+
+/** "to Row 40", "through Row 40", "until Row 40 is completed": the number of the last row. */
+function readUpToRow(c: Cursor): Amount | null {
+  return c.attempt(() => {
+    c.eat(',');
+    if (
+      !c.eatAny([
+        'up to and including',
+        'to and including',
+        'up through',
+        'up to',
+        'until you reach',
+        'until you have completed',
+        'until you have worked',
+        'until you finish',
+        'until',
+        'through',
+        'thru',
+        'to',
+      ])
+    )
+      return null;
+    c.eatAny(['the end of', 'end of']);
+    if (!c.eatAny(['row', 'rnd'])) {
+      if (!isShort(c)) return null;
+      c.at++;
+    }
+    const row = readRowNumber(c);
+    if (!row) return null;
+    c.attempt(() => (c.eatAny(ARE_WORKED) ? c.eatAny(WORKED) : null));
+    c.eatAny(['inclusive', 'included', ...WORKED]);
+    return row;
   });
 }
 
@@ -297,27 +362,33 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   const every = readEveryRow(c);
   let times: Amount | null = null;
   let until: Length | null = null;
-  const often = takesTimes
-    ? c.attempt(() => {
-        c.eatAny([',', ':']);
-        const found = readTimes(c);
-        return found;
-      })
-    : null;
-  if (often) times = often.said === 'total' ? less(often.amount, 1) : often.amount;
-  else {
+  const reached = readUntilRows(c) ?? readTotalRows(c) ?? readUpToRow(c);
+  const often =
+    takesTimes && reached === null
+      ? c.attempt(() => {
+          c.eatAny([',', ':']);
+          const found = readTimes(c);
+          // "for a total of 8 more rows" says how many rows, not how often.
+          return found && !c.isAny(ROW) ? found : null;
+        })
+      : null;
+  if (often) {
+    times = often.said === 'total' ? less(often.amount, 1) : often.amount;
+    // "19 more times, for a total of 40 rows": the same told once more.
+    readTotalRows(c);
+  } else if (reached === null) {
     const total = c.attempt(() => {
       if (!c.eatAny(['for', 'over next', 'over'])) return null;
       c.eatAny(['the', 'next', 'a total of', 'another']);
       const amount = readAmount(c);
       if (!amount) return null;
-      c.eat('more');
+      c.eatAny(['more', 'additional', 'further']);
       return c.eatAny(ROW) ? amount : null;
     });
     if (total) times = divide(total, lengthOf(rows)) ?? null;
     until = readUntil(c);
   }
-  const inAll = times || until ? null : readUntilRows(c);
+  const inAll = times || until ? null : reached;
   const left = times || until || inAll ? null : readUntilCount(c);
   eatForPattern(c);
   const between = readEvenBetween(c);

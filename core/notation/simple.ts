@@ -144,6 +144,15 @@ function readOnPart(c: Cursor): Item[] | null {
   });
 }
 
+/** "join into a ring", "join in the round": what the joined ends come to. */
+function eatIntoRing(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eat('in') && !c.eatAny(['to form', 'to make', 'forming'])) return null;
+    c.eatAny(['a', 'the']);
+    return c.eatAny(['rnd', 'ring', 'circle', 'tube']) && !c.isAny(['of', 'and']) ? true : null;
+  });
+}
+
 function readJoin(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
@@ -170,6 +179,7 @@ function readJoin(c: Cursor): Item[] | null {
     if (!c.eatAny(['join', 'close', 'joined'])) return null;
     if (c.tokens[start]!.word === 'close' && !c.isAny(['rnd', 'the rnd', 'with'])) return null;
     c.eatAny(['the rnd', 'rnd', 'work', 'as before', 'as usual', 'as established', 'in same way']);
+    eatIntoRing(c);
     c.attempt(() => (c.eat('last') && c.eat('ch') && readAmount(c.pass('-'), false) ? true : null));
     const how = readJoinHow(c);
     c.eatAny(['as before', 'as usual']);

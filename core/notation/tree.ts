@@ -367,8 +367,15 @@ export interface Unread extends Span {
 
 /** Which earlier rows: by number, or the last n. */
 export type RowsRef = Span &
+  /** `through`: "Row 2 through Row 30", which is Row 2 again and again where there is no Row 30 yet. */
   (
-    | { readonly kind: 'numbers'; readonly first: Amount; readonly last: Amount; readonly round: boolean }
+    | {
+        readonly kind: 'numbers';
+        readonly first: Amount;
+        readonly last: Amount;
+        readonly through?: true;
+        readonly round: boolean;
+      }
     | { readonly kind: 'list'; readonly numbers: readonly Amount[]; readonly round: boolean }
     | { readonly kind: 'last'; readonly amount: Amount; readonly round: boolean }
     | { readonly kind: 'pattern' } // "in pattern as established"
@@ -391,7 +398,7 @@ export interface RowsAgain extends Span {
   readonly until: Length | null;
   /** "until 5 sts remain", "until there are 22 dc": stitches in the row then. */
   readonly left: Amount | null;
-  /** "until there are 22 rows": rows of the piece then. */
+  /** "until there are 22 rows", "for a total of 22 rows", "to Row 22": rows of the piece then. */
   readonly inAll?: Amount;
   /** "ending with Row 2" / "ending with a WS row". */
   readonly endingWith: Amount | 'RS' | 'WS' | null;
@@ -401,6 +408,8 @@ export interface RowsAgain extends Span {
 export interface Even extends Span {
   readonly type: 'even';
   readonly rows: Amount | null;
+  /** "for a total of 40 rows": rows of the piece then, not from here. */
+  readonly inAll?: true;
   /** "Work straight in dc": the stitch, when it is named; null = as before. */
   readonly stitch: StitchRef | null;
   readonly until: Length | null;

@@ -4,7 +4,16 @@
 import type { Cursor } from './cursor.ts';
 import { isMark } from './marks.ts';
 import { one, readAmount } from './numbers.ts';
-import { eatForPattern, ROW, readEndingWith, readRowsAgain, readRowsRef, readUntil } from './rows-again.ts';
+import {
+  eatForPattern,
+  ROW,
+  readEndingWith,
+  readRowsAgain,
+  readRowsRef,
+  readTotalRows,
+  readUntil,
+  readUntilRows,
+} from './rows-again.ts';
 import { readShaping } from './shaping.ts';
 import type { AsPiece, Even, Item, StitchRef } from './tree.ts';
 import { readStitch } from './words.ts';
@@ -84,6 +93,8 @@ function readStitchForRows(c: Cursor): Even | null {
     c.eatAny(['in each st', 'in every st', 'in all sts', 'even', 'evenly']);
     c.eatAny(['across', 'around']);
     c.eat(',');
+    const inAll = readTotalRows(c);
+    if (inAll) return { type: 'even', rows: inAll, inAll: true, stitch, until: null, ...c.span(start) };
     if (!c.eatAny(['for', 'over'])) return null;
     c.eatAny(['another', 'a further', 'next', 'the next', 'a total of']);
     const rows = readAmount(c);
@@ -146,8 +157,10 @@ export function readEven(c: Cursor): Even | null {
       'to end',
     ]);
     const before = c.at;
-    c.eat(',');
+    const inAll = readUntilRows(c) ?? readTotalRows(c);
+    if (inAll === null) c.eat(',');
     const after = c.attempt(() => {
+      if (inAll) return inAll;
       c.eatAny(['for', 'over', 'a further']);
       c.eatAny(['next', 'the next', 'a further', 'another']);
       const amount = readAmount(c);
@@ -161,7 +174,8 @@ export function readEven(c: Cursor): Even | null {
     const stitch = inStitch ?? readInStitch(c);
     if (!after && !until && !(c.done || c.peek()!.kind === 'sign')) return null;
     readEndingWith(c);
-    return { type: 'even', rows: after, stitch, until, ...c.span(start) };
+    const all = inAll ? { inAll: true as const } : {};
+    return { type: 'even', rows: after, ...all, stitch, until, ...c.span(start) };
   });
 }
 

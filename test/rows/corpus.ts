@@ -24,6 +24,7 @@ import { grades } from './cases/grades.ts';
 import { granny } from './cases/granny.ts';
 import { hats } from './cases/hats.ts';
 import { hollows } from './cases/hollows.ts';
+import { houses } from './cases/houses.ts';
 import { jottings } from './cases/jottings.ts';
 import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
@@ -130,5 +131,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   gleanings,
   jottings,
   scraps,
+  houses,
   wrong,
 };

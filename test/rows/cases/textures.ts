@@ -314,7 +314,7 @@ export const textures: readonly RowCase[] = [
       'Row 3: Ch 2, sc in ch-1 sp, *ch 1, sc in next ch-1 sp; rep from * across, with last sc in beg ch-2 sp, turn.',
     ),
     counts: [24, 11, 11, 11],
-    spaces: [0, 11, 10, 10],
+    spaces: [0, 11, 11, 11],
     source: practice,
   },
   {
