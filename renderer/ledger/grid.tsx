@@ -249,7 +249,7 @@ export function Grid({ places, editor }: GridProps) {
   return (
     <div
       className={isFolded ? 'ledger-sheet is-folded' : 'ledger-sheet'}
-      style={{ '--columns': columns.count, '--length': `${view.length}px` }}
+      style={{ minHeight: view.length, '--columns': columns.count }}
       onPointerOver={onPointerOver}
       onPointerLeave={onPointerLeave}
     >

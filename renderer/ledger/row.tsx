@@ -39,7 +39,7 @@ export const Row = memo(function Row(props: RowProps) {
       aria-rowindex={index + 2}
       className={classes.join(' ')}
       data-row={id}
-      style={{ '--top': `${top}px`, '--height': `${height}px`, '--line-middle': `${line}px` }}
+      style={{ top, height, '--line-middle': `${line}px` }}
     >
       <th scope="row" aria-colindex={1} className="unseen">
         {name}
