@@ -85,7 +85,7 @@ function onCell(event: KeyboardEvent, cell: CellAt, keys: GridKeys): boolean {
     keys.begin(cell, key);
     return true;
   }
-  if (altKey || (metaKey !== mod && !isMac())) return false;
+  if (altKey || (metaKey && !isMac())) return false;
   const next = moved(selection, key, { extend: shiftKey, far: mod }, extent);
   if (next === null) return false;
   go(next);

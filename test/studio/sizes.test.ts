@@ -177,6 +177,20 @@ test('by keyboard alone: from a cell to the line’s head, its fields and back; 
   await eventually(sizes).toEqual(LABELS);
 });
 
+test.each([
+  ['Control+ArrowRight', '1 4', `1 ${LABELS.length - 1}`],
+  ['Control+ArrowLeft', '1 4', '1 0'],
+  ['Control+ArrowUp', '2 4', '0 4'],
+  ['Control+End', '1 4', 'the last cell'],
+  ['Control+Home', '1 4', '-1 -1'],
+  ['Control+Home', '2 -1', '-1 -1'],
+])('%s goes to the end of the sheet that it points to', async (key, from, to) => {
+  await page.locator(`[data-cell="${from}"]`).focus();
+  await page.keyboard.press(key);
+  const last = await page.locator('td[data-cell]').last().getAttribute('data-cell');
+  await eventually(focused).toBe(to === 'the last cell' ? last : to);
+});
+
 test('a formula is typed with names offered and mistakes told before it is given', async () => {
   await rowOf('finished chest')
     .getByRole('button', { name: /^Formula/ })
