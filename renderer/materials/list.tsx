@@ -43,7 +43,10 @@ export function ItemList<T>(props: ItemListProps<T>) {
     const item = section.current?.querySelectorAll<HTMLElement>(':scope > ul > li')[wanted.current];
     if (item === undefined) return;
     wanted.current = null;
-    (item.querySelector<HTMLElement>('input, select') ?? item).focus();
+    const first = item.querySelector<HTMLElement>('input, select');
+    (first ?? item).focus();
+    // As when Tab leads there: letters that follow take the place of what it begins with.
+    if (first instanceof HTMLInputElement) first.select();
   });
   const move = (index: number, by: number) => {
     const to = index + by;

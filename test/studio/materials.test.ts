@@ -55,6 +55,14 @@ test('amounts tell whole balls, items move by keys and go, and undoing brings al
   expect(await section('Hooks').getByLabel('Millimetres').count()).toBe(2);
 });
 
+test('what is typed after a hook is added is its size', async () => {
+  await section('Hooks').getByRole('button', { name: 'Add a hook' }).focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('3.5');
+  await page.keyboard.press('Tab');
+  expect(await section('Hooks').getByLabel('Millimetres').last().inputValue()).toBe('3.5');
+});
+
 test('a cord on a hat for babies is warned of; what cannot be read is not taken', async () => {
   await section('Notions').getByRole('button', { name: 'Add a notion' }).click();
   await page.keyboard.type('chin tie');
