@@ -90,7 +90,7 @@ export function listsInBrackets(pattern: Pattern): readonly BracketedText[] {
 const printsList = ({ pattern, sheet }: Study, { figures }: FigureText): boolean =>
   figures.some((expression) =>
     sizeList(
-      pattern.sizes.map((_, size) => figureInSize(evaluate(expression, sheet, size), pattern)),
+      pattern.sizes.map((_, size) => figureInSize(expression, evaluate(expression, sheet, size), pattern)),
     ).includes('('),
   );
 

@@ -12,6 +12,7 @@ import {
   spreadWords,
 } from '../grading/index.ts';
 import { formatLength } from '../trade/units.ts';
+import { planForm } from './plan-form.ts';
 
 export interface FilledText {
   readonly text: string;
@@ -20,12 +21,16 @@ export interface FilledText {
 }
 
 /** What one size shows for a figure, in the pattern’s units and terms; null where it has no value. */
-export function figureInSize({ value, count }: FigureResult, pattern: Pattern): string | null {
+export function figureInSize(
+  expression: string,
+  { value, count }: FigureResult,
+  pattern: Pattern,
+): string | null {
   if (count !== null) return String(count);
   if (value === null) return null;
   switch (value.dimension) {
     case 'schedule':
-      return scheduleWords([value.schedule]);
+      return scheduleWords([value.schedule], planForm(expression, pattern));
     case 'spread':
       return spreadWords(value.spread, pattern.terms);
     case 'length':
@@ -39,8 +44,9 @@ export function figureInSize({ value, count }: FigureResult, pattern: Pattern): 
 function figureWords(expression: string, sheet: Sheet, pattern: Pattern): string {
   const results = pattern.sizes.map((_, size) => evaluate(expression, sheet, size));
   const schedules = results.map(({ value }) => (value?.dimension === 'schedule' ? value.schedule : null));
-  if (schedules.some((schedule) => schedule !== null)) return scheduleWords(schedules);
-  const words = results.map((result) => figureInSize(result, pattern));
+  if (schedules.some((schedule) => schedule !== null))
+    return scheduleWords(schedules, planForm(expression, pattern));
+  const words = results.map((result) => figureInSize(expression, result, pattern));
   if (words.every((word) => word === null)) return `[${expression.trim() || '?'}]`;
   const same = words.every((word) => word === words[0]);
   if (same || results.every(({ value }) => value?.dimension !== 'spread')) return sizeList(words);

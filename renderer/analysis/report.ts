@@ -36,8 +36,6 @@ export interface BlockReport {
   readonly rows: readonly number[];
   /** Width that the stitches make at the piece's gauge; null without a gauge. */
   readonly widths: readonly (BothUnits | null)[];
-  /** For each figure of its text, in order: what each size shows; null where there is no value. */
-  readonly figures: readonly (readonly (BothUnits | null)[])[];
 }
 
 export interface PieceReport {

@@ -13,9 +13,10 @@ import { type EdgeInSize, meetingInSizes } from '../../core/review/meetings.ts';
 import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../core/study/gauge.ts';
 import { blockLabel } from '../../core/study/labels.ts';
 import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
+import { planForm } from '../../core/study/plan-form.ts';
 import type { Study } from '../../core/study/study.ts';
 import { formatLength, formatNumber, type Length } from '../../core/trade/units.ts';
-import { FigureReporter, figureOf } from './figures.ts';
+import { FigureReporter } from './figures.ts';
 import { materialsOf } from './materials.ts';
 import type { Changes } from './protocol.ts';
 import type {
@@ -107,10 +108,11 @@ export class Reporter {
   }
 
   #line(result: LineResult, pattern: Pattern): LineReport {
+    const key = `${pattern.terms} ${planForm(result.line.name, pattern)}`;
     const known = this.#lines.get(result);
-    if (known?.key === pattern.terms) return known.report;
+    if (known?.key === key) return known.report;
     const report = { id: result.line.id, cells: result.sizes.map((size) => cellOf(size, result, pattern)) };
-    this.#lines.set(result, { key: pattern.terms, report });
+    this.#lines.set(result, { key, report });
     return report;
   }
 
@@ -150,7 +152,6 @@ export class Reporter {
         const span = spans[size] ?? null;
         return span === null || stitch === null ? null : both(lengthOfCount(span, stitch));
       }),
-      figures: block.figures.map((values) => values.map((value) => figureOf(value, pattern))),
     };
     this.#blocks.set(block, { key, report });
     return report;
@@ -203,7 +204,7 @@ export function cellOf(size: SizeResult, result: LineResult, pattern: Pattern): 
 function wordsOf(value: NonNullable<SizeResult['value']>, { line }: LineResult, pattern: Pattern): BothUnits {
   switch (value.dimension) {
     case 'schedule':
-      return plain(scheduleWords([value.schedule]) || '0');
+      return plain(scheduleWords([value.schedule], planForm(line.name, pattern)) || '0');
     case 'spread':
       return plain(spreadWords(value.spread, pattern.terms));
     case 'length':

@@ -21,7 +21,7 @@ export function trialOf(expression: string, { sheet, pattern }: Study): FigureTr
       const data = { figure: expression, lines: result.waitsFor };
       facts.push({ size, fact: { code: 'figure-waits', ...at, data } });
     }
-    return figureOf(result, pattern);
+    return figureOf(expression, result, pattern);
   });
   const labels = pattern.sizes.map(({ label }) => label);
   const findings = tell(facts, { terms: pattern.terms, labels, node: null, text: FIGURE });

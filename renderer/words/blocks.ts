@@ -16,13 +16,14 @@ export const blockWords = {
     if (first === null && last === null) return 'Choose the rows to repeat.';
     const rows = first === null || last === null || first === last ? (first ?? last)! : through(first, last);
     const number = amount.trim() === '' ? '…' : amount;
+    const noun = /\bRnds?\b/.test(rows) ? 'rounds' : 'rows';
     switch (until) {
       case 'times':
         return number === '1' ? `Repeat ${rows} once more.` : `Repeat ${rows}, ${number} times more.`;
       case 'rows':
-        return `Repeat ${rows} for ${number} more rows.`;
+        return `Repeat ${rows} for ${number} more ${noun}.`;
       case 'total':
-        return `Repeat ${rows} until there are ${number} rows.`;
+        return `Repeat ${rows} until there are ${number} ${noun}.`;
     }
   },
   shaping: (line: string, value: string | null) => {

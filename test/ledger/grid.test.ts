@@ -125,7 +125,6 @@ describe('a cell', () => {
     repeats: [7, null],
     rows: [1, 0],
     widths: [{ metric: '41 cm', imperial: '16⅛ in' }, null],
-    figures: [],
   };
 
   test('tells kinds in the terms on screen and the width in its units', () => {

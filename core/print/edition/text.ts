@@ -6,7 +6,7 @@
 import { FIGURE, type FigureText } from '../../document/pattern.ts';
 import type { Fact, Span } from '../../finding.ts';
 import { evaluate, type FigureResult, scheduleWords, sizeList, spreadWords } from '../../grading/index.ts';
-import { sharedList } from '../../study/index.ts';
+import { planForm, sharedList } from '../../study/index.ts';
 import { lengthList } from '../../study/length-list.ts';
 import { typedLists } from '../../study/typed-lists.ts';
 import type { Length } from '../../trade/units.ts';
@@ -117,14 +117,16 @@ function figureWords(
   }
   const wordy = worked.map((result) => wordsIn(result));
   if (wordy.some((words) => words !== null)) {
-    return { text: wordyList(worked, wordy, reader), takesUnit: false };
+    return { text: wordyList(expression, worked, wordy, reader), takesUnit: false };
   }
   return { text: list(worked.map((result) => result?.count ?? null)), takesUnit: false };
 
   function wordsIn(result: FigureResult | null): string | null {
     const value = result?.value ?? null;
     if (value?.dimension === 'spread') return spreadWords(value.spread, reader.terms);
-    return value?.dimension === 'schedule' ? scheduleWords([value.schedule]) : null;
+    return value?.dimension === 'schedule'
+      ? scheduleWords([value.schedule], planForm(expression, pattern))
+      : null;
   }
 }
 
@@ -134,6 +136,7 @@ function lengthIn(result: FigureResult | null): Length | null {
 
 /** A schedule is told once for all sizes; spreads stand size by size where they differ. */
 function wordyList(
+  expression: string,
   worked: readonly (FigureResult | null)[],
   wordy: readonly (string | null)[],
   reader: Reader,
@@ -142,7 +145,8 @@ function wordyList(
     const value = result?.value ?? null;
     return value?.dimension === 'schedule' ? value.schedule : null;
   });
-  if (schedules.some((schedule) => schedule !== null)) return scheduleWords(schedules);
+  if (schedules.some((schedule) => schedule !== null))
+    return scheduleWords(schedules, planForm(expression, reader.pattern));
   const different = new Map<string, string[]>();
   reader.sizes.forEach((size, i) => {
     const words = wordy[i] ?? null;
