@@ -96,8 +96,8 @@ function rowLine(
 ): CopiedLine {
   if (!isWhole) return { kind: 'row', label: null, text: words };
   if (parent?.type.name === 'shaping') {
-    const isShaped = parent.firstChild === node;
-    return { kind: 'row', label: isShaped ? writeWords.labels.shaped : writeWords.labels.even, text: words };
+    const which = parent.firstChild === node ? 'shaped' : 'even';
+    return { kind: 'row', label: writeWords.ofShaping(which, node.attrs.form === 'round'), text: words };
   }
   const block = view.report.blocks.get(node.attrs.id);
   // Without a report of this very document a number could be an old one.

@@ -56,14 +56,17 @@ export const writeWords = {
   labels: {
     prose: 'Text',
     heading: 'Heading',
-    shaped: 'Shaping row',
-    even: 'Row between',
     shaping: 'Shaping',
     repeat: 'Repeat',
     noRow: 'Row',
     noRound: 'Rnd',
     noFoundation: 'Foundation',
     unnamedSpecial: 'Not named yet',
+  },
+  /** The rows of a shaping: the one on which it shapes, and the one that lies between. */
+  ofShaping: (which: 'shaped' | 'even', isRound: boolean) => {
+    if (which === 'shaped') return isRound ? 'Shaping rnd' : 'Shaping row';
+    return isRound ? 'Rnd between' : 'Row between';
   },
   withSide: (label: string, side: string | null) => (side === null ? label : `${label} (${side})`),
   changeBlock: (label: string) => `${label}: change`,

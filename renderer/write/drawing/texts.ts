@@ -119,7 +119,7 @@ export class RowView extends LabelledView {
 
   protected override labelOf({ report }: DeskView): string {
     const inner = this.#inShaping();
-    if (inner !== null) return writeWords.labels[inner];
+    if (inner !== null) return writeWords.ofShaping(inner, this.node.attrs.form === 'round');
     const block = report.blocks.get(this.node.attrs.id);
     if (block?.label == null) return FORM_WORDS[this.node.attrs.form as keyof typeof FORM_WORDS];
     return writeWords.withSide(block.label, block.side);
