@@ -408,9 +408,16 @@ function enterGap(p: Progress, i: number): number {
   return i;
 }
 
+/** "sp between clusters" where the row below has no cluster: those of a granny, which are groups. */
+function asGroup(p: Progress, noun: Noun): Noun {
+  if (noun.kind !== 'named' || noun.stitch.form !== 'cluster' || p.seek([noun], 0) >= 0) return noun;
+  return { kind: 'between', groups: true, from: noun.from, to: noun.to };
+}
+
 /** The gap after the next stitch, or, between groups, the next gap outside a group. */
-export function takeGap(p: Progress, noun: Noun, span: Span): number | null {
+export function takeGap(p: Progress, named: Noun, span: Span): number | null {
   p.uncover();
+  const noun = asGroup(p, named);
   if (noun.kind === 'between' || noun.kind === 'space') {
     const strictly = noun.kind === 'between' && noun.groups === true && !p.round && hasGroups(p);
     for (let i = Math.max(p.pos, 1, p.gap + 1); i < p.below.length; i++) {

@@ -21,7 +21,9 @@ export function stand(
   items: readonly Item[],
   span: Span,
 ): void {
-  const evidence = evidenceOf(items, p.env);
+  const shown = evidenceOf(items, p.env);
+  // Words that name no height ("inc", "4 A") go on in that of the row below.
+  const evidence = { ...shown, base: shown.base ?? p.prevailing };
   const decision = decide(n, said, carried, evidence, p.round, p.env, p.figures, p.forced);
   const onSite = (): number => {
     if (p.last !== NOWHERE) return p.last;

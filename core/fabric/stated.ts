@@ -27,6 +27,8 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env, alone: boolean): readonly 
     const partly = (of.units.get(`beg ${unitName(ref)}`) ?? 0) + (of.units.get(`half ${unitName(ref)}`) ?? 0);
     // A shell that the row makes without naming it, or begins with its turning chain, is a shell all the same.
     const gathered = sum((id) => id.includes('tog'));
+    // What a row writes out stitch by stitch, and not in one place, has no name to be counted by.
+    if (ref.form === 'special' && units === 0 && of.groups === 0 && gathered === 0) return null;
     const unnamed = units === 0 ? of.groups : units + gathered;
     return [
       units,
@@ -44,13 +46,12 @@ function ofNamed(ref: StitchRef, of: Tally, env: Env, alone: boolean): readonly 
     return crossed > 0 ? [crossed / 2, crossed] : null;
   }
   if (GATHERED.has(ref.form)) {
-    return [
-      Math.max(
-        units,
-        sum((id) => id.startsWith(`${ref.form}.`)),
-      ),
-      sum((id) => id.startsWith(`${ref.form}.`) || id.includes('tog')),
-    ];
+    const made = sum((id) => id.startsWith(`${ref.form}.`));
+    const gathered = sum((id) => id.startsWith(`${ref.form}.`) || id.includes('tog'));
+    // Grannies' groups of 3 go by the name of clusters, too.
+    const groups =
+      ref.form === 'cluster' && units === 0 && gathered === 0 ? [of.runs, of.shared, of.groups] : [];
+    return [Math.max(units, made), gathered, ...groups];
   }
   if (ref.together > 1)
     return [

@@ -142,7 +142,11 @@ export function readPassage(text: string, options: PassageOptions): Written {
   for (const piece of tree.pieces) {
     if (piece.heading !== null)
       parts.push({ from: piece.heading.from, to: piece.heading.to, make: { piece: piece.heading.text } });
-    for (const { from, to, names } of piece.definitions) {
+    for (const { from, to, names, inside } of piece.definitions) {
+      if (inside) {
+        specials.push({ name: names[0] ?? '', abbreviation: '', text: oneLine(text.slice(from, to)) });
+        continue;
+      }
       specials.push(specialOf(oneLine(text.slice(from, to)), names));
       parts.push({ from, to, make: null });
     }

@@ -145,6 +145,13 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
   });
 }
 
+const BLOCKS = [
+  ...['filled', 'solid', 'closed', 'full'].flatMap((full) =>
+    ['mesh', 'meshes', 'blocks', 'block', 'squares', 'square'].map((cell) => `${full} ${cell}`),
+  ),
+  ...['blocks', 'block', 'bl', 'bls', 'blk', 'blks', 'cm', 'tiles', 'tile', 'squares', 'bars', 'lacets'],
+];
+
 /** "3-dc groups", "V-sts", "ch-2 sps", "incs": the noun of a count. */
 function readCountNoun(c: Cursor): Noun | null {
   const start = c.at;
@@ -158,6 +165,10 @@ function readCountNoun(c: Cursor): Noun | null {
     return readStitch(c) && c.pass('-').eatAny(['groups', 'group', 'grps', 'grp']) ? true : null;
   });
   if (made) return { kind: 'between', groups: true, ...c.span(start) };
+  // Filet: an open mesh is a space; how many stitches a block is, the words do not say.
+  if (c.eatAny(['open mesh', 'open meshes', 'om', 'oms', 'open squares', 'open square', 'open blocks']))
+    return { kind: 'space', chains: null, ...c.span(start) };
+  if (c.eatAny(BLOCKS)) return { kind: 'between', ...c.span(start) };
   const gaps = c.isAny(['sps', 'sp', 'gaps', 'gap']);
   const noun = readNoun(c);
   if (gaps && noun?.kind === 'between') return { kind: 'between', from: noun.from, to: noun.to };

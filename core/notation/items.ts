@@ -7,6 +7,7 @@ import { readBracket, readRepBracket } from './brackets.ts';
 import { withChainsBetween } from './chain-between.ts';
 import { readChain, readRingClose, readYarnRing } from './chains.ts';
 import { asJoin, closes } from './closing.ts';
+import { readColoured } from './coloured.ts';
 import { type Cursor, OPENING } from './cursor.ts';
 import { readElsewhere } from './elsewhere.ts';
 import { gatheredBehind, readHeldBack } from './gathered.ts';
@@ -220,6 +221,8 @@ function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] 
   if (token.kind === 'sign' && token.word in OPENING) {
     const colour = readColourBehind(c, before) ?? (before.at(-1)?.type === 'chain' ? readSum(c) : null);
     if (colour) return colour;
+    const coloured = readColoured(c, before);
+    if (coloured) return coloured;
     const sizes = bracketValues(c, c.at);
     const amounts = sizes !== null && c.sizes !== null && c.sizes > 1 && sizes.values.length === c.sizes;
     const next = sizes ? c.tokens[sizes.next] : undefined;
@@ -253,6 +256,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readTimesBefore(c) ??
     readExcept(c, before) ??
     readAlternately(c, before) ??
+    (c.peek()!.kind === 'number' ? readColoured(c, before) : null) ??
     readBareNumber(c, before) ??
     readOpenCount(c, before) ??
     readRepBracket(c, before) ??

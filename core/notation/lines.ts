@@ -10,6 +10,7 @@ import { readItems } from './items.ts';
 import { readLabel, readSizeFilter } from './labels.ts';
 import type { Token } from './lexer.ts';
 import { type Lexicon, lexiconOf, normaliseName, singular } from './lexicon.ts';
+import { isNameWorked } from './named-inside.ts';
 import { ROW } from './rows-again.ts';
 import type { Convention, Item, Place, SizeFilter, StitchRef } from './tree.ts';
 import { readWhole } from './wholes.ts';
@@ -249,7 +250,12 @@ export class Sorter {
     const named = readNames(this.text, this.tokens, range);
     if (!named) return null;
     const name = named.written;
-    if (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name)))
+    // "Corner: (3 dc, ch 2, 3 dc) in sp" is a stitch where rows work it: "corner in next sp".
+    const cornerStitch = /^corners?$/iu.test(name) && isNameWorked(this.tokens, 'corner');
+    if (
+      !cornerStitch &&
+      (PIECES.test(name) || (PIECES.test(name.split(/\s+/u)[0] ?? '') && !STITCHLIKE.test(name)))
+    )
       return null;
     if (/^(?:sizes?|to fit|terms|row|rnd|round)\b/iu.test(name)) return null;
     if (isWorked(readItems(this.cursor(named.name)))) return null;
@@ -395,6 +401,7 @@ export class Sorter {
   private pieceBefore(line: Range, colon: number): string | null {
     if (colon === line.from) return null;
     const words = this.words({ from: line.from, to: colon });
+    if (this.names.has(normaliseName(words))) return null;
     if (!/^\p{Lu}[\p{L} ]*$/u.test(words)) return null;
     if (!PIECES.test(words.split(' ').at(-1)!) && !PURPOSES.test(words)) return null;
     const rest = { from: colon + 1, to: line.to };

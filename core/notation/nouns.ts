@@ -36,7 +36,20 @@ const ADJECTIVES = [
 ];
 
 const LOOPS = ['lp', 'lps'];
-const SPACES = ['sp', 'sps', 'lp', 'lps', 'gap', 'gaps', 'hole', 'holes', 'eyelet', 'eyelets'];
+const SPACES = [
+  'sp',
+  'sps',
+  'lp',
+  'lps',
+  'gap',
+  'gaps',
+  'hole',
+  'holes',
+  'eyelet',
+  'eyelets',
+  'mesh',
+  'meshes',
+];
 const CORNERS = ['corner sp', 'corner sps', 'corner', 'corners'];
 
 const ROW_ENDS = [

@@ -9,6 +9,7 @@ import { readItems } from './items.ts';
 import { lex, type Token } from './lexer.ts';
 import { lexiconOf, normaliseName } from './lexicon.ts';
 import { type Part, Sorter } from './lines.ts';
+import { namedInside } from './named-inside.ts';
 import { readRowAt } from './read.ts';
 import { settle } from './spans.ts';
 import type { Convention, Definition, PieceTree, RowTree, SizeFilter, TextTree } from './tree.ts';
@@ -111,9 +112,13 @@ export function readText(text: string, options: ReadOptions): TextTree {
   const sizes =
     options.sizes ?? sizesFirst?.length ?? sizesOfChain(tokens) ?? (seemsTwoSizes(tokens) ? 2 : null);
   const known: ReadOptions = { ...options, sizes, ...(sizesFirst === null ? {} : { labels: sizesFirst }) };
-  const sorter = new Sorter(text, tokens, known);
+  const named = namedInside(text, tokens, known);
+  const naming = [...(options.names ?? []), ...named.map(({ name }) => name)];
+  const sorter = new Sorter(text, tokens, { ...known, names: naming });
   sorter.sort();
-  const full: ReadOptions = { ...known, names: [...(options.names ?? []), ...sorter.names] };
+  // What a line of its own defines is taken from there.
+  const inside = named.filter(({ name }) => !sorter.names.has(name));
+  const full: ReadOptions = { ...known, names: [...naming, ...sorter.names] };
   const lexicon = lexiconOf(full.terms, full.names ?? [], sorter.aliases);
   const facts: Fact[] = [...sorter.facts];
   const drafts: Draft[] = [];
@@ -168,6 +173,11 @@ export function readText(text: string, options: ReadOptions): TextTree {
       const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };
       facts.push({ code: 'prose-passed-over', ...span, data: { words: text.slice(span.from, span.to) } });
     } else {
+      for (const { name, body } of inside) {
+        if (body.from < part.range.from || body.to > part.range.to) continue;
+        const defined = readDefinition(text, tokens, { names: [name], range: body, body }, full);
+        draft.definitions.push({ ...defined, facts: [], inside: true });
+      }
       const c = over(text, tokens, part.range, full, lexicon);
       const own = readRowAt(c, true, filter);
       const before = draft.rows.at(-1);
@@ -192,7 +202,7 @@ export function readText(text: string, options: ReadOptions): TextTree {
 function readDefinition(
   text: string,
   tokens: readonly Token[],
-  part: Extract<Part, { kind: 'definition' }>,
+  part: Pick<Extract<Part, { kind: 'definition' }>, 'names' | 'range' | 'body'>,
   options: ReadOptions,
 ): Definition {
   const span = { from: tokens[part.range.from]!.from, to: tokens[part.range.to - 1]!.to };

@@ -532,6 +532,8 @@ export interface Definition extends Span {
   readonly names: readonly string[];
   readonly items: readonly Item[];
   readonly facts: readonly Fact[];
+  /** Told inside a row that works it: "(3 dc, ch 1, 3 dc) in next ch (shell made)". */
+  readonly inside?: true;
 }
 
 /** Something said once for all rows: "ch 3 counts as first dc throughout". */

@@ -418,6 +418,13 @@ function eatItsAbbreviation(c: Cursor, start: number, said: Found): void {
   });
 }
 
+/** "*corner in next ch-2 sp": a stitch of the pattern's own, though it may not tell which. */
+function isCornerWorked(c: Cursor): boolean {
+  const before = c.tokens[c.at - 1];
+  if (c.word() !== 'corner' || (before?.kind === 'word' && before.word !== 'work')) return false;
+  return c.isAny(['in next', 'in each', 'in first', 'in last', 'in same', 'in ch', 'in any', 'in corner'], 1);
+}
+
 /** The stitch named at the position, or null (position and facts unchanged). */
 export function readStitch(c: Cursor): StitchRef | null {
   return c.attempt(() => {
@@ -458,15 +465,17 @@ export function readStitch(c: Cursor): StitchRef | null {
       };
     }
     const trade = blank();
-    if (!readTrade(c, trade)) return null;
+    const corner = isCornerWorked(c);
+    if (corner) c.at++;
+    else if (!readTrade(c, trade)) return null;
     eatItsAbbreviation(c, start, trade);
     return {
-      form: trade.form,
+      form: corner ? 'special' : trade.form,
       base: trade.base,
       post: trade.post,
       together: trade.together,
       parts: trade.parts,
-      special: null,
+      special: corner ? 'corner' : null,
       beginning: trade.beginning,
       half: trade.half,
       ...c.span(start),

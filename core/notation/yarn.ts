@@ -27,7 +27,7 @@ const YARN = [
 ];
 
 /** Letters or a word for a yarn: "B", "MC", "CC2", "color B", "white"; null when no colour stands here. */
-function readColourName(c: Cursor): string | null {
+export function readColourName(c: Cursor): string | null {
   return c.attempt(() => {
     c.eatAny(['the']);
     const said = c.eatAny([

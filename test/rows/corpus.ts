@@ -30,6 +30,7 @@ import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
 import { mesh } from './cases/mesh.ts';
 import { motifs } from './cases/motifs.ts';
+import { namings } from './cases/namings.ts';
 import { necklines } from './cases/necklines.ts';
 import { older } from './cases/older.ts';
 import { ovals } from './cases/ovals.ts';
@@ -132,5 +133,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   jottings,
   scraps,
   houses,
+  namings,
   wrong,
 };
