@@ -5,7 +5,7 @@
  */
 import { gaugeOf } from '../study/gauge.ts';
 import type { Study } from '../study/index.ts';
-import type { PieceStudy } from '../study/pieces.ts';
+import type { PieceStudy } from '../study/piece-study.ts';
 import { followedRows } from '../study/taped.ts';
 import type { Length } from '../trade/units.ts';
 import { type Assembly, assembliesOf, grainOf } from './assembly.ts';

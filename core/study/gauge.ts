@@ -6,7 +6,7 @@ import type { Gauge, Pattern } from '../document/pattern.ts';
 import type { Tally } from '../fabric/index.ts';
 import { compileExpression, densityOf, type FormulaNode, type Sheet } from '../grading/index.ts';
 import { type Length, type Rational, rational } from '../trade/units.ts';
-import type { PieceStudy } from './pieces.ts';
+import type { PieceStudy } from './piece-study.ts';
 
 /**
  * The gauge that the maker chose for the piece; else that of the first stitches line which its rows name; else the

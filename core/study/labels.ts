@@ -4,7 +4,7 @@
  */
 import type { Block, Size } from '../document/pattern.ts';
 import { sizeList } from '../grading/index.ts';
-import type { BlockInSize, BlockStudy, PieceStudy } from './pieces.ts';
+import type { BlockInSize, BlockStudy, PieceStudy } from './piece-study.ts';
 
 export interface BlockLabel {
   /** "Row 3", "Dec Rnd 5", "Rows 4–9 (11, 13)"; without side and colon. */

@@ -9,7 +9,7 @@ import type { Finding, Severity } from '../finding.ts';
 import type { Sheet } from '../grading/index.ts';
 import { type FilledText, filledText } from './filled.ts';
 import { blockLabel, formOf } from './labels.ts';
-import type { BlockStudy, PieceStudy } from './pieces.ts';
+import type { BlockStudy, PieceStudy } from './piece-study.ts';
 import { kindName } from './rows.ts';
 import type { Study } from './study.ts';
 import { writtenTexts } from './written.ts';

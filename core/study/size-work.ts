@@ -20,7 +20,7 @@ import type { Fact } from '../finding.ts';
 import { type FigureResult, lineNamed, type Sheet } from '../grading/index.ts';
 import type { RowTree } from '../notation/tree.ts';
 import type { Memory } from './memory.ts';
-import type { BlockInSize, Side } from './pieces.ts';
+import type { BlockInSize, Side } from './piece-study.ts';
 import type { Readings } from './reading.ts';
 
 /** Facts of a text's figures, at the figure that they concern. */

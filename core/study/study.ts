@@ -17,7 +17,8 @@ import type { Finding } from '../finding.ts';
 import { gradeSheet, type Sheet } from '../grading/index.ts';
 import { sheetFindings } from './findings.ts';
 import { Memory } from './memory.ts';
-import { type PieceStudy, workPieces } from './pieces.ts';
+import type { PieceStudy } from './piece-study.ts';
+import { workPieces } from './pieces.ts';
 import { type Readings, readPattern } from './reading.ts';
 
 export interface Study {

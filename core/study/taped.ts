@@ -5,7 +5,7 @@
 import type { Item } from '../notation/tree.ts';
 import { toCm, toNumber } from '../trade/units.ts';
 import { spanOf } from './gauge.ts';
-import type { PieceStudy } from './pieces.ts';
+import type { PieceStudy } from './piece-study.ts';
 import { MOST_FOLLOWED, type WorkedRow, workedRows } from './worked.ts';
 
 /** Not along the rows, or from a place within the piece. */

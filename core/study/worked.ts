@@ -6,8 +6,9 @@
  */
 import type { Fabric, Opening, SeenRow, Tally } from '../fabric/index.ts';
 import { tally } from '../fabric/index.ts';
-import { type PieceStudy, type Side, standsOf, watchBlocks } from './pieces.ts';
+import type { PieceStudy, Side } from './piece-study.ts';
 import type { Stand } from './size-work.ts';
+import { standsOf, watchBlocks } from './traces.ts';
 
 export interface WorkedRow {
   /** Index of its block in the piece. */

@@ -14,7 +14,7 @@ import type { Amount, Item, RowTree } from '../notation/tree.ts';
 import { lengthProportion, type YarnKind } from '../trade/stitch-use.ts';
 import { toNumber } from '../trade/units.ts';
 import { gaugeOf, stepsOf } from './gauge.ts';
-import type { PieceStudy } from './pieces.ts';
+import type { PieceStudy } from './piece-study.ts';
 import type { Study } from './study.ts';
 import { followedRows } from './taped.ts';
 import { type WorkedRow, workedRows } from './worked.ts';

@@ -12,7 +12,7 @@ import type { AcceptedFinding, Settled } from '../../core/review/accepted.ts';
 import { type EdgeInSize, meetingInSizes } from '../../core/review/meetings.ts';
 import { gaugeOf, lengthOfCount, spansOf, stepsOf } from '../../core/study/gauge.ts';
 import { blockLabel } from '../../core/study/labels.ts';
-import type { BlockStudy, PieceStudy } from '../../core/study/pieces.ts';
+import type { BlockStudy, PieceStudy } from '../../core/study/piece-study.ts';
 import { planForm } from '../../core/study/plan-form.ts';
 import type { Study } from '../../core/study/study.ts';
 import { formatLength, formatNumber, type Length } from '../../core/trade/units.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Block, Piece, Size } from '../../core/document/pattern.ts';
 import { plainFabric, tally } from '../../core/fabric/index.ts';
 import { blockLabel, onlySizes, sizeKeyOf } from '../../core/study/labels.ts';
-import type { BlockInSize, BlockStudy, PieceStudy, Side } from '../../core/study/pieces.ts';
+import type { BlockInSize, BlockStudy, PieceStudy, Side } from '../../core/study/piece-study.ts';
 
 const counts = tally(plainFabric(10, 't1', 'flat'));
 

@@ -7,13 +7,8 @@ import { type Fabric, fabric, type TracedRow, Tracer, workedAgain } from '../../
 import type { RowTree } from '../../notation/tree.ts';
 import { rowBlocks, type Study } from '../../study/index.ts';
 import { spoils, withChain } from '../../study/multiple.ts';
-import {
-  type PieceStudy,
-  startFabric,
-  type TracedBlocks,
-  type TracedWork,
-  traceBlocks,
-} from '../../study/pieces.ts';
+import type { PieceStudy } from '../../study/piece-study.ts';
+import { startFabric, type TracedBlocks, type TracedWork, traceBlocks } from '../../study/traces.ts';
 import type { Side } from './graph.ts';
 
 /** Something that the reader of a chart has to know of it. */
