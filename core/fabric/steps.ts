@@ -23,6 +23,12 @@ export type Step = Item | Choice;
 
 const flattened = new WeakMap<readonly Item[], readonly Step[]>();
 
+/** More than anyone works into one end of a row: "work 44 sc along the row ends" are 44 in all, "2 sc" are 2 in each. */
+const isLarge = (amount: Amount): boolean =>
+  amount.kind === 'sizes'
+    ? amount.values.some((value) => value !== null && value > 4)
+    : amount.kind === 'figure' || amount.value > 4;
+
 /** "36 hdc around": a number before the stitch and no "each" is the round's total, not so many in each. */
 function asTotal(item: Item): Item {
   if (item.type !== 'work') return item;
@@ -30,6 +36,10 @@ function asTotal(item: Item): Item {
   if (place?.kind !== 'across' || place.every > 1 || place.stop.kind !== 'end') return item;
   const noun = place.nouns[0];
   const several = item.amount.kind !== 'one' || item.amount.value > 1;
+  if (place.whole === true && isLarge(item.amount)) {
+    const { from, to, loop, post, below, nouns, stop } = place;
+    return { ...item, places: [{ kind: 'evenly', from, to, loop, post, below, nouns, stop }] };
+  }
   if (!several || place.nouns.length > 1 || noun?.kind !== 'stitch' || noun.from !== noun.to) return item;
   // "2 sc in each around": something is said before how far it goes.
   if (place.from < place.stop.from) return item;

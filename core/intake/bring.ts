@@ -182,11 +182,18 @@ function draft(
   const names = new Set(lines.map(({ name }) => name.toLowerCase()));
   const sizeIds = (labels: readonly string[] | null) =>
     labels?.flatMap((label) => front.sizes.find((size) => size.label === label)?.id ?? []) ?? null;
-  const withRows = withRowsGiven(written.pieces);
+  const { pieces: named, notes: said } = withoutPreface(written.pieces);
+  const withRows = withRowsGiven(named);
   const pieces = withRows.pieces.map((piece): Piece => {
     const name = (piece.name ?? front.title).slice(0, 200);
     const rowsFormula = (rows: readonly number[]): string => {
-      let line = `${name.replace(/[^\p{L}\p{N} ]/gu, '').trim() || 'piece'} repeated rows`
+      let line = `${
+        name
+          .replace(/\([^()]*\)/gu, ' ')
+          .replace(/[^\p{L}\p{N} ]/gu, '')
+          .replace(/\s+/gu, ' ')
+          .trim() || 'piece'
+      } repeated rows`
         .slice(0, 150)
         .toLowerCase();
       for (let n = 2; names.has(line); n++) line = line.replace(/(?: \d+)?$/u, ` ${n}`);
@@ -237,11 +244,25 @@ function draft(
       abbrUk: abbreviation,
       text: { text, figures: [] },
     })),
-    notes: [...front.notes, ...written.notes].map((text) => ({ text, figures: [] })),
+    notes: [...front.notes, ...written.notes, ...said].map((text) => ({ text, figures: [] })),
     pieces,
     finishing: front.finishing.map((text) => ({ text, figures: [] })),
   };
   return { pattern, made, repeats, given: withRows.given };
+}
+
+/** "The shawl is worked from one corner." before the first piece that has a name is a note, and no piece. */
+function withoutPreface(pieces: Written['pieces']): {
+  readonly pieces: Written['pieces'];
+  readonly notes: readonly string[];
+} {
+  const [first, ...others] = pieces;
+  const isPreface =
+    first !== undefined &&
+    first.name === null &&
+    others.length > 0 &&
+    first.blocks.every(({ kind, text }) => kind === 'prose' && !looksLikeWork(text));
+  return isPreface ? { pieces: others, notes: first.blocks.map(({ text }) => text) } : { pieces, notes: [] };
 }
 
 /** The side that faces on the first row, from the first label that says a side. */

@@ -6,7 +6,7 @@ const COPIES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 
 export function copiesOf(heading: string): { readonly name: string; readonly make: number } {
   const both = /\s*[([,–-]?\s*\b(?:make |work )?both\s+(?:alike|the same)\s*[)\]]?$/iu.exec(heading);
   if (both !== null && both.index > 0) return { name: heading.slice(0, both.index), make: 2 };
-  const inside = /^(.*?)\s*\((?:make|work)\s+(\d{1,3})\s*[,;]\s*([^()]+)\)$/iu.exec(heading);
+  const inside = /^(.*?)\s*\((?:make|work)\s+(\d{1,3})\s*(?:[,;]|\s[-–—])\s*([^()]+)\)$/iu.exec(heading);
   if (inside !== null && Number(inside[2]) > 0)
     return { name: `${inside[1]} (${inside[3]})`, make: Number(inside[2]) };
   const found =

@@ -13,7 +13,7 @@ import { numbersIn } from './numbers.ts';
 import { paragraphsOf } from './paragraphs.ts';
 import type { PartName, Section } from './sections.ts';
 import { intakeWords } from './sentences.ts';
-import { areaIn, isLabels, labelsFirst, sameLabels, severalIn } from './size-lines.ts';
+import { areaIn, isLabels, labelsFirst, rangesIn, sameLabels, severalIn, sizesListed } from './size-lines.ts';
 import { lineOf, type Measured, measuredIn, sizesFrom } from './sizes.ts';
 import {
   abbreviationsIn,
@@ -59,6 +59,10 @@ export function frontMatter(sections: readonly Section[], options: FrontOptions)
 }
 
 const KIND_OF_PART: Partial<Record<PartName, Kind>> = { yarn: 'yarn', hook: 'hook', notions: 'notion' };
+
+/** "small (large)", "Baby (Child, Adult)" at the end of what the pattern is called. */
+const SIZES_IN_TITLE =
+  /\b((?:extra |x-?)?small|newborn|baby|toddler|child)\s*\(((?:(?:extra |x-?)?(?:small|medium|large)|baby|toddler|child(?:ren)?|teen|adult)(?:,\s*(?:(?:extra |x-?)?(?:medium|large)|toddler|child(?:ren)?|teen|adult))*)\)/iu;
 
 /** Longest line that is taken for a title. */
 const LONGEST_TITLE = 120;
@@ -184,9 +188,27 @@ class Front {
           head,
         );
       const isToFit = /^\W*to fit\W*$/iu.test(head);
-      const all = paragraphsOf(lines, true);
-      for (const words of all) {
+      const listed = labels.length === 0 ? sizesListed(lines.filter((line) => line !== '')) : null;
+      if (listed !== null) labels.push(listed.labels);
+      const all =
+        listed === null
+          ? paragraphsOf(lines, true)
+          : [...listed.measured, ...paragraphsOf(listed.rest, true)];
+      // "Circumference: 36 (44) cm. Height: 15 (18) cm.": the head is the name of the first.
+      const isNamed = /^(?:chest|bust|length|width|height|circumference)$/iu.test(head);
+      for (const each of all) {
+        const words = isNamed && /^\d.*\.\s+\p{Lu}/u.test(each) ? `${head}: ${each}` : each;
         const own = /^(?:sizes?)\s*:\s*(\S.*)$/iu.exec(words)?.[1] ?? words;
+        // "Metres: 600 (680, 760)" in a table of the sizes is an amount of yarn.
+        const amount =
+          /^(metres|meters|yards|yardage|balls|skeins|hanks|grams)(?: of yarn)?(?:\s*\([^()\d]*\))?\s*:\s*(\d.*?)\.?$/iu.exec(
+            own,
+          );
+        if (amount !== null) {
+          const unit = /^yard/iu.test(amount[1]!) ? 'yards' : amount[1]!.toLowerCase();
+          this.#stray.push(`Yarn: ${amount[2]} ${/\p{L}$/u.test(amount[2]!) ? '' : unit}`.trim());
+          continue;
+        }
         if (/\bease\b/iu.test(own)) {
           // Ease is no measurement of the finished thing.
           this.#worn.push(/[.!?]$/u.test(own) ? own : `${own}.`);
@@ -207,6 +229,16 @@ class Front {
         const several = severalIn(own);
         if (several !== null) {
           measured.push(...several.map((found) => ({ found, words })));
+          continue;
+        }
+        const ranges = rangesIn(own);
+        if (ranges !== null) {
+          const whole = head === '' || isPlain ? words : `${head}: ${words}`;
+          const called = (name: string) =>
+            /^(?:from|to)$/u.test(name) && head !== '' ? `${head} ${name}` : name;
+          measured.push(
+            ...ranges.map((found) => ({ found: { ...found, name: called(found.name) }, words: whole })),
+          );
           continue;
         }
         const found = measuredIn(own);
@@ -234,8 +266,8 @@ class Front {
     const taken = new Set<string>();
     for (const { found, words } of measured) {
       const made = lineOf(found, sizes, this.#options.freshId(), taken);
-      if (made.line === null) this.#notes.push(words);
-      else {
+      if (made.line === null && !this.#notes.includes(words)) this.#notes.push(words);
+      if (made.line !== null) {
         lines.push(made.line);
         taken.add(made.line.name.toLowerCase());
       }
@@ -249,6 +281,10 @@ class Front {
     const named = label === null ? null : sizesFrom(label, `${about} ${label}`);
     if (named !== null) return named;
     if (label !== null) this.#notes.push(label);
+    // "Rope Basket, small (large)": the sizes in the title.
+    const titled = SIZES_IN_TITLE.exec(about);
+    const inTitle = titled === null ? null : sizesFrom(`${titled[1]} (${titled[2]})`, about);
+    if (inTitle !== null && inTitle.length > 1) return inTitle;
     const several = measured.find(({ list }) => list.values.length > 1);
     if (several !== undefined) {
       const { list } = several;

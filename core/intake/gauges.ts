@@ -28,6 +28,15 @@ function eachOver(words: string): { readonly words: string; readonly height: Qua
   };
 }
 
+/** What short names are written out as, whichever market's they are. */
+const FULL_NAMES: Readonly<Record<string, RegExp>> = {
+  sc: /^single crochet$/iu,
+  hdc: /^half double(?: crochet)?$/iu,
+  dc: /^double crochet$/iu,
+  htr: /^half treble(?: crochet)?$/iu,
+  tr: /^trebles?(?: crochet)?$/iu,
+};
+
 /** A gauge in words: "16 hdc and 12 rows = 10 cm (4 in) with 5 mm hook, blocked"; null when it gives no stitches. */
 export function gaugeIn(
   written: string,
@@ -79,12 +88,14 @@ export function gaugeIn(
   const other = words
     .replace(alone[0], ' ')
     .replace(
-      /\b(?:over|in|to|makes?|measures?|with|using|a|the|hook|square|sq|after|blocked|blocking|unblocked|approx(?:imately)?|gauge|tension|cm|mm|inch(?:es)?|ins?|equals?|each|by|x|US|size|and)\b|[\d.,;:()/=×"”½¼¾-]+/giu,
+      /(?<!\p{L})(?:over|in|to|makes?|measures?|with|using|a|the|hook|square|sq|after|blocked|blocking|unblocked|approx(?:imately)?|gauge|tension|cm|mm|inch(?:es)?|ins?|equals?|each|by|x|US|size|rows?|rnds?|rounds?|and)\b|[\d.,;:()[\]/=×"”½¼¾-]+/giu,
       ' ',
     )
     .replace(named === '' ? /$^/u : named, ' ')
     .trim();
+  // "hdc … in half double crochet": its name once more.
+  const again = FULL_NAMES[named.toLowerCase()]?.test(other) ?? false;
   // A hook that the materials do not list stays in words, for the edit to find.
   const isKnown = mm === undefined || hook !== undefined;
-  return { gauge, whole: other === '' && isKnown };
+  return { gauge, whole: (other === '' || again) && isKnown };
 }

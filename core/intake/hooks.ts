@@ -38,10 +38,14 @@ export function hooksIn(
       .replace(/(\d{1,2}(?:[.,]\d{1,2})?)\s?-?\s?mm\b/giu, ' ')
       .replace(letter?.[0] ?? /$^/u, ' ')
       .replace(
-        /\b(?:US|size|crochet hooks?|hooks?|crochet)\b(?!\s+(?:size\s+)?(?:to|needed|that|or))/giu,
+        /\b(?:US|(?<!\bor )size|crochet hooks?|hooks?|crochet)\b(?!\s+(?:size\s+)?(?:to|needed|that|or))/giu,
         ' ',
       ),
-  ).replace(/^(?:a|an|one|and|or)(?:\s+|$)|\s+(?:a|an|and|or)$/giu, '');
+  )
+    // "or size needed to obtain gauge" keeps its "or", "5 mm + 5.5 mm" no sign between.
+    .replace(/^(?:a|an|one|and|or(?! size))(?:\s+|$)|\s+(?:a|an|and|or)$/giu, '')
+    .replace(/^[\s+&,;:()./-]+$|\(\W*\)/gu, '')
+    .trim();
   const purpose = rest.slice(0, 200);
   if (sizes.length > 0) {
     const own = sizes.length > 1 ? purposesBehind(item, sizes) : null;

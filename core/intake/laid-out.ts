@@ -32,8 +32,14 @@ function cellsOf(line: string, way: Way): readonly string[] {
 
 /** A line of a table by its labels: name, unit, one value for each; null when it has not as many. */
 function valuesOf(cells: readonly string[], sizes: number): readonly string[] | null {
-  // Values that stand close are parted by one blank only.
-  const words = cells.flatMap((cell, i) => (i > 0 && !/\p{L}{3}/u.test(cell) ? cell.split(/\s+/u) : [cell]));
+  // Values that stand close are parted by one blank only; a name of several words may stand close to the first.
+  const close = /^(.*\p{L})\s(cms?|mm|ins?\.?|inches)(?:\s(\d\S*))?$/iu.exec(cells[0] ?? '');
+  const [first, ...more] = cells;
+  const told =
+    close === null ? [first ?? ''] : [close[1]!, close[2]!, ...(close[3] === undefined ? [] : [close[3]])];
+  const words = [...told, ...more].flatMap((cell, i) =>
+    i > 0 && !/\p{L}{3}/u.test(cell) ? cell.split(/\s+/u) : [cell],
+  );
   const values = words.slice(-sizes);
   if (values.length < sizes || !values.every((value) => VALUE.test(value))) return null;
   const before = words.slice(0, -sizes);

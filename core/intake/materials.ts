@@ -14,7 +14,9 @@ import { squeezed } from './squeezed.ts';
 export function itemsOf(words: string): readonly string[] {
   return words
     .replace(/(\d),(\d{1,2})(?=\s?mm\b)/gu, '$1.$2')
-    .split(/\s*;\s*(?![^(]*\))|(?<=[\p{L})])(?<!\b(?:no|oz|ozs|approx|wt))\.\s+(?=[\p{Lu}\d])/iu)
+    .split(
+      /\s*;\s*(?![^([]*[)\]])|(?<=[\p{L})])(?<!\b(?:no|oz|ozs|yds?|ins?|approx|wt))\.\s+(?=[\p{Lu}\d])/iu,
+    )
     .flatMap(hookApart)
     .flatMap((part) => {
       const isList =
@@ -136,7 +138,9 @@ export function yarnsIn(
   before: Yarn | null = null,
 ): readonly Yarn[] {
   // "4 balls of Cream (D)" behind the other colours is of their yarn.
-  const isColour = /\((?:[A-H]|MC|CC\d?)\)|\bcolou?r\s[A-H]\b/u.test(item) && !/\d\s?g\b/u.test(item);
+  const isColour =
+    /\((?:[A-H]|MC|CC\d?)\)|\bcolou?r\s[A-H]\b|\b(?:of|in)\s[A-H]\s\p{Lu}/u.test(item) &&
+    !/\d\s?g\b/u.test(item);
   const like = isColour ? before : null;
   const letters = [...item.matchAll(/\((?:[A-H]|MC|CC\d?)\)/gu)];
   const ends =
@@ -178,12 +182,14 @@ const PLAIN_FIBRE =
 /** Yarn of an item. Its words stay its name; the numbers of a ball and amounts by size are read beside. */
 function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, like: Yarn | null): Yarn {
   const ball =
-    /(\d{2,4})\s?g(?:rams?)?\b\W{0,4}(?:[,/=]|per|is|approx\.?|ball|skein|\s)*\W{0,4}(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b/iu.exec(
+    /(\d{2,4})\s?g(?:rams?)?\b\W{0,4}(?:[,/=]|per|is|approx\.?|ball|skein|\s)*\W{0,4}(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b(?:\s?[/=]\s?\d{2,4}\s?(?:m|metres|meters|yds?|yards?)\b)?/iu.exec(
       item,
     );
-  const turned = /(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b[^\d]{1,24}?(\d{2,4})\s?g(?:rams?)?\b/iu.exec(
-    item,
-  );
+  // "218 yd/200 m per 3½ oz/100 g": each in both units.
+  const turned =
+    /(?:\d{2,4}\s?(?:m|metres|meters|yds?|yards?)\s?[/=]\s?)?(\d{2,4})\s?(m|metres|meters|yds?|yards?)\b(?:[^\d]{1,24}?\d{1,2}(?:\.\d{1,2})?\s?[½¼¾]?\s?oz\b)?[^\d]{1,24}?(\d{2,4})\s?g(?:rams?)?\b/iu.exec(
+      item,
+    );
   // "50g balls of wool (170 m per ball)": told apart from one another.
   const weighed = /(\d{2,4})\s?g(?:rams?)?\s?(?:balls?|skeins?|hanks?)\b/iu.exec(item);
   const wound =
@@ -191,7 +197,7 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
       item,
     ) ??
     // "50g balls of wool (125m)": the length of the ball that was weighed.
-    (weighed === null ? null : /\((\d{2,4})\s?(m|metres|meters|yds?|yards?)\)/iu.exec(item));
+    (weighed === null ? null : /[(,]\s?(\d{2,4})\s?(m|metres|meters|yds?|yards?)\)/iu.exec(item));
   const grams =
     ball !== null
       ? Number(ball[1])
@@ -210,22 +216,28 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
           : [null, 'm'];
   const said = length === null ? null : /^y/iu.test(unit) ? metresOfYards(length) : length;
   const colour =
-    /\b(?:[Cc]olou?r|[Ss]hade|[Yy]arn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(MC|CC\d?)\b/u.exec(
+    /\b(?:[Cc]olou?r|[Ss]hade|[Yy]arn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(?:of|in)\s([A-H])\s(?=\p{Lu})|\b(MC|CC\d?)\b/u.exec(
       item,
     );
   const ballMetres = said ?? like?.ballMetres ?? null;
   const ballGrams = grams ?? like?.ballGrams ?? null;
-  const amount = metresIn(item.replace((ball ?? turned)?.[0] ?? '', ' '), sizes, ballMetres, ballGrams);
+  const amount = metresIn(
+    item.replace((ball ?? turned ?? wound)?.[0] ?? '', ' '),
+    sizes,
+    ballMetres,
+    ballGrams,
+  );
   const fibre = FIBRE.exec(item)?.[0] ?? PLAIN_FIBRE.exec(item)?.[1] ?? '';
   const key = colour?.slice(1).find((found) => found !== undefined) ?? null;
   return {
     id: freshId(),
     key,
     name: yarnName(item, [
-      (ball ?? turned)?.[0] ?? '',
+      (ball ?? turned)?.[0] ?? wound?.[0].replace(/^[(,]|\)$/gu, '') ?? '',
       amount?.words ?? '',
       FIBRE.test(item) ? fibre : '',
       key === null ? '' : `(${key})`,
+      /\b(?:of|in)\s[A-H]\s(?=\p{Lu})/u.exec(item)?.[0].slice(3) ?? '',
     ]).slice(0, 200),
     weight: weightIn(item) ?? like?.weight ?? null,
     fibre: fibre === '' ? (like?.fibre ?? '') : fibre,
@@ -258,7 +270,7 @@ export function metresIn(
     const word = counted.exec(item.slice(list.to)) ?? (list.values.length > 1 ? before : null);
     // For one square of many it is not what the whole takes.
     const isForOne =
-      word !== null && /^\s*(?:per|for each|for every|a)\s/iu.test(item.slice(list.to + word[0].length));
+      word !== null && /^\s*(?:[Pp]er|for each|for every|a)\s/u.test(item.slice(list.to + word[0].length));
     // One number alone is for every size, where it counts balls or lengths.
     const isGrams = /^g/iu.test(word?.[1] ?? '');
     const many = list.values.length;
@@ -285,7 +297,7 @@ export function metresIn(
 function countedInWords(item: string): { readonly count: number; readonly name: string } | null {
   const pair = /^(?:an?\s|one\s)?pairs?\s+of\s+(?=.*\beyes?\b)/iu.exec(item);
   if (pair !== null) return { count: 2, name: item.slice(pair[0].length) };
-  const found = /^(\p{L}+)\s+(?=\p{L})/u.exec(item);
+  const found = /^(\p{L}+)\s+(?=\p{L}|\d{1,2}\s?mm\b)/u.exec(item);
   const word = found?.[1]?.toLowerCase() ?? '';
   const count = word === 'a' || word === 'an' ? 1 : BELOW_TWENTY.indexOf(word) + 1;
   return found === null ||
@@ -295,9 +307,15 @@ function countedInWords(item: string): { readonly count: number; readonly name: 
     : { count, name: item.slice(found[0].length) };
 }
 
+/** "Locking stitch markers (4)", "Safety eyes: 6 mm (2 pcs)": the number in brackets behind its thing. */
+function countedBehind(item: string): { readonly count: number; readonly name: string } | null {
+  const found = /^(\p{L}.*?)\s*\((\d{1,3})(?:\s?(?:pcs?|pieces?))?\.?\)$/iu.exec(item);
+  return found === null ? null : { count: Number(found[2]), name: found[1]! };
+}
+
 /** A notion of an item: "6 (7, 8) buttons, 20 mm", "12 mm safety eyes". */
 export function notionIn(item: string, sizes: readonly Size[], freshId: () => string): Notion {
-  const inWords = countedInWords(item);
+  const inWords = countedInWords(item) ?? countedBehind(item);
   const first = numbersIn(item)[0];
   const leads =
     first !== undefined &&

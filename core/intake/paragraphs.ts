@@ -33,7 +33,7 @@ export function paragraphsOf(lines: readonly string[], asList = false): readonly
     const goesOn =
       last !== undefined &&
       ((!asList && last.length > 45 && !/[.!?:;)\]”"]$/u.test(last)) ||
-        (!isSmall && /^\p{Ll}/u.test(line)) ||
+        (!isSmall && /^\p{Ll}/u.test(line) && !(asList && /^an?\s\p{L}/u.test(line))) ||
         /^\([^)]*\d/u.test(line) ||
         /[,(&]$|\band$/u.test(last));
     if (!goesOn) close();

@@ -28,12 +28,19 @@ const BULLET = /^[\u2022\u2023\u25AA\u25CF\u25E6\u2043\u00B7\uF0B7\uF0A7]\s+/u;
 /** Small pictures and printers' flowers that adorn a line; "©", "®" and "™" are words of their own. */
 const PICTURE = String.raw`(?![©®™])[\p{Extended_Pictographic}\u2605\u2606\u2726\u2727\u2756\u273F\u2740\u2766\u2767\u25A0-\u25A3\u25B6\u25B8\u25BA\u25C6\u25C7\u27A2\u27A4\u2192\u2713\u2714\u2610\u2661\u2665]\uFE0F?`;
 const PICTURES_BEFORE = new RegExp(String.raw`^\s*(?:${PICTURE}\s*)+(?=[\p{L}\p{N}([*])`, 'u');
+/** "BODY ⭐ (start with cream)": between a name and what stands in brackets behind it. */
+const PICTURES_BETWEEN = new RegExp(String.raw`(?<=\p{L})\s*(?:${PICTURE}\s*)+(?=\([^()]*\)$)`, 'u');
 const PICTURES_BEHIND = new RegExp(String.raw`(?<=[\p{L}\p{N}.!?:)\]])\s*(?:${PICTURE}\s*)+$`, 'u');
 
 /** A line without what only adorns it: the sign of its list, small pictures at its ends. */
 const unadorned = (line: string): string =>
   plainLabels(
-    line.replace(/\s+$/u, '').replace(BULLET, '').replace(PICTURES_BEFORE, '').replace(PICTURES_BEHIND, ''),
+    line
+      .replace(/\s+$/u, '')
+      .replace(BULLET, '')
+      .replace(PICTURES_BEFORE, '')
+      .replace(PICTURES_BEHIND, '')
+      .replace(PICTURES_BETWEEN, ' '),
   );
 
 /** Plain characters: ligatures opened, invisible signs taken out, every kind of space a space. */
@@ -107,6 +114,22 @@ function unmarked(text: string): string {
   );
 }
 
+/** "1  With 9 mm hook …" on three lines or more, counted on from 1: a list without its stops. */
+function stopped(lines: readonly string[]): readonly string[] {
+  const NUMBERED = /^(\s*)(\d{1,2})\s{2,}(?=\p{L}|[*([\d])/u;
+  let last = 0;
+  const found = new Set<number>();
+  lines.forEach((line, at) => {
+    const number = Number(NUMBERED.exec(line)?.[2] ?? Number.NaN);
+    if (number !== last + 1) return;
+    last = number;
+    found.add(at);
+  });
+  return found.size < 3
+    ? lines
+    : lines.map((line, at) => (found.has(at) ? line.replace(NUMBERED, '$1$2. ') : line));
+}
+
 /** Plain text as it comes from a reader of PDFs, a letter, a text file. */
 export function passageOfText(raw: string): Passage {
   const pages = unmarked(plainCharacters(raw)).split('\f');
@@ -114,7 +137,7 @@ export function passageOfText(raw: string): Passage {
   const atBreak = new Set<number>();
   const edges = new Map<string, number[]>();
   for (const page of pages) {
-    const own = page.split('\n').map(unadorned);
+    const own = stopped(page.split('\n')).map(unadorned);
     const filled = own.flatMap((line, i) => (line.trim() === '' ? [] : [lines.length + i]));
     if (pages.length > 1) {
       for (const at of new Set([filled[0], filled.at(-1)])) {

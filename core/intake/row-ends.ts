@@ -30,7 +30,12 @@ export function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): S
   const after = text.slice(count.to, row.to);
   const from = count.to + (/^[\s.;)\]]*/u.exec(after)?.[0].length ?? 0);
   const behind = row.items.filter((item) => item.to > count.to);
-  const isClosing = behind.length > 0 && behind.every(endsWork);
+  // A colour that is changed to behind rows is not changed to after each of them.
+  const ends = (item: Item) => endsWork(item) || (isWorkedAgain && item.type === 'colour');
+  // "Cut yarn, thread it through the stitches": what is said of the end is no work, however it is said.
+  const isEnded = behind[0]?.type === 'fasten-off';
+  const isClosing =
+    behind.length > 0 && behind.every((item) => ends(item) || (isEnded && item.type === 'unread'));
   return isClosing && from < row.to ? { from, to: row.to } : null;
 }
 

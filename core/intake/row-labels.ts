@@ -97,7 +97,9 @@ export function titleOf(label: Label | null, text: string): string | null {
   const words = text.slice(label.from, label.to);
   const made = MAKES.exec(words.trim())?.[1];
   if (made !== undefined) return made.charAt(0).toUpperCase() + made.slice(1).toLowerCase();
-  const title = label.title ?? (label.numbers === null && label.kind === 'row' ? calledBefore(words) : '');
+  const title =
+    label.title ??
+    (label.numbers === null && (label.kind === 'row' || label.kind === 'round') ? calledBefore(words) : '');
   if (title === '') return null;
   const at = words.toLowerCase().indexOf(title.toLowerCase());
   const written = at === -1 ? title : words.slice(at, at + title.length);

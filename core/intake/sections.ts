@@ -43,7 +43,7 @@ export interface Section {
 const HEADS: readonly (readonly [PartName, RegExp])[] = [
   [
     'sizes',
-    /^(?:available |included |finished |approx(?:imate)?\.? |to fit |(?:child(?:ren)?|bab(?:y|ies)|kids?|wom[ae]n|m[ae]n|lad(?:y|ies)|adults?|teens?)(?:['’]?s)?['’]? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference)$/u,
+    /^(?:available |included |finished |approx(?:imate)?\.? |to fit |(?:child(?:ren)?|bab(?:y|ies)|kids?|wom[ae]n|m[ae]n|lad(?:y|ies)|adults?|teens?)(?:['’]?s)?['’]? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference|measures)$/u,
   ],
   [
     'materials',
@@ -55,7 +55,10 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
     'notions',
     /^(?:notions?|other (?:materials?|suppl(?:y|ies))|also needed|extras?|haberdashery|equipment|additional (?:materials?|suppl(?:y|ies)))$/u,
   ],
-  ['gauge', /^(?:gauge|tension|gauge swatch|tension (?:square|swatch)|gauge and tension|stitch gauge)$/u],
+  [
+    'gauge',
+    /^(?:(?:crochet )?(?:gauge|tension)|gauge swatch|tension (?:square|swatch)|gauge and tension|stitch gauge)$/u,
+  ],
   [
     'terms',
     /^(?:terms?|terminology|crochet terms?|pattern terms?|written in|(?:u\.?s\.?a?\.?|u\.?k\.?|american|british)(?: crochet)? (?:terms?|terminology)(?: used)?)$/u,
@@ -63,7 +66,7 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ['level', /^(?:skill(?: level)?|level|difficulty(?: level)?|skill rating|experience level)$/u],
   [
     'abbreviations',
-    /^(?:(?:stitch(?:es)? |crochet |list of |pattern )?(?:abbreviations?|abbrevs?\.?|abbrs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches|stitches used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
+    /^(?:(?:stitch(?:es)? |crochet |list of |pattern |u\.?[sk]\.? |american |british )?(?:abbreviations?|abbrevs?\.?|abbrs?\.?)(?: used)?(?: .{0,24})?|stitch key|stitches|stitches used|words used|stitches(?: and| &) abbreviations?|abbreviations?(?: and| &) stitches|key|legend)$/u,
   ],
   [
     'specials',
@@ -71,7 +74,7 @@ const HEADS: readonly (readonly [PartName, RegExp])[] = [
   ],
   [
     'notes',
-    /^(?:(?:pattern |general |designer['’]?s? |important |stitch |construction )?notes?(?: .{0,24})?|before you (?:begin|start)|tips?|good to know|please (?:note|read))$/u,
+    /^(?:(?:pattern |general |designer['’]?s? |important |stitch |construction )?notes?(?: .{0,24})?|(?:crochet |working |general |useful )?(?:information|info)|crochet tips?|before you (?:begin|start)|tips?|good to know|please (?:note|read))$/u,
   ],
   [
     'rows',
@@ -164,6 +167,12 @@ function headOf(line: string): Head | null {
     );
   if (by !== null && bare.length <= LONGEST_HEAD && !/[.:;]$/u.test(bare))
     return { part: 'designer', head: by[1]!, rest: by[2]! };
+  // "To fit a baby of 3 months (6 months, 9 months)".
+  const aged =
+    /^to fit (?:an? )?(?:bab(?:y|ies)|child(?:ren)?|toddlers?|kids?)(?: of| aged)?,? (?=\d)(.+)$/iu.exec(
+      bare,
+    );
+  if (aged !== null) return { part: 'sizes', head: 'Sizes', rest: aged[1]!.replace(/\.$/u, '') };
   const sizes = /^((?:finished |available |[\p{L}]+['’]?s?['’]? )?sizes?)\s+(\S.*)$/iu.exec(bare);
   const isSized =
     sizes !== null &&
@@ -188,7 +197,7 @@ function headOf(line: string): Head | null {
 function namesSizes(words: string): boolean {
   const labels = words.split(/[\s,/()[\]{}:;|]+/u).filter((label) => label !== '');
   const ONE =
-    /^(?:x{0,4}[sml]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|\d{1,2}t|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
+    /^(?:x{0,4}[sml]|[a-h]|\d{1,2}x[sl]?|\d{1,2}(?:-\d{1,2})?|\d{1,2}t|small|medium|large|and|years?|yrs?|months?|mths?|m|t)$/iu;
   return labels.length > 1 && labels.every((label) => ONE.test(label));
 }
 
@@ -306,7 +315,7 @@ export const readPasted = (text: string, options: PassageOptions): Written =>
 
 /** Parts of the lines of a passage, in their order. Joined again they are the passage. */
 export function sectionsOf(text: string): readonly Section[] {
-  const lines = titleApart(text.split('\n').map((line) => line.trim()));
+  const lines = titleApart(text.split('\n').map((line) => line.trim())).flatMap(namedApart);
   const sections: { part: PartName; head: string; lines: string[] }[] = [];
   let part: PartName = 'opening';
   let before: PartName = 'opening';
@@ -348,6 +357,13 @@ export function sectionsOf(text: string): readonly Section[] {
     sections.at(-1)!.lines.push(line);
   });
   return sections.filter(({ head, lines: own }) => head !== '' || own.some((line) => line !== ''));
+}
+
+/** "THE BACK.—Make 59 ch.": the name of a piece, as old leaflets set it, on a line of its own. */
+function namedApart(line: string): readonly string[] {
+  const found = /^(\p{Lu}[\p{Lu} &'’-]{2,30}(?:\s\([^()]{3,30}\))?)\.?\s?[–—]\s*(\S.*)$/u.exec(line);
+  if (found === null || headOf(line) !== null || !startsRows(found[2]!)) return [line];
+  return ['', found[1]!, found[2]!];
 }
 
 /** The first line with what stands beside the title, between bars, on lines of its own. */

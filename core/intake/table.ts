@@ -55,6 +55,8 @@ export function textOfTable(cells: readonly (readonly string[])[]): string {
   const isRound = head !== undefined && /^(?:rnds?|rounds?)/iu.test(head[0] ?? '');
   const isHead = head !== undefined && HEAD.label.test(head[0] ?? '');
   const sizes = isHead ? sizesIn(head) : null;
+  const facts = factTable(rows);
+  if (facts !== null) return facts.join('\n');
   const lines = rows.flatMap((row, index) => (isHead && index === 0 ? [] : [lineOf(row, isRound)]));
   return [...(sizes === null ? [] : [sizes]), ...lines].join('\n');
 }
@@ -68,11 +70,26 @@ function pairTable(rows: readonly (readonly string[])[]): readonly string[] | nu
   );
   const told = pairs.filter(([short, meaning]) => short !== '' || meaning !== '');
   const isPair = ([short, meaning]: readonly [string, string]) =>
-    short !== '' && short.length <= 14 && /^\p{L}/u.test(meaning) && !/[.:]\s*$/u.test(short);
+    short !== '' &&
+    short.length <= 14 &&
+    !/\d\s?mm\b/u.test(short) &&
+    /^\p{L}/u.test(meaning) &&
+    !/[.:]\s*$/u.test(short);
   const known = told.filter(([short]) => isTradeWord(short.replace(/\(.*\)/u, '').split(/[\s/]/u)[0]!));
   return told.every(isPair) && known.length * 2 >= told.length
     ? told.map(([short, meaning]) => `${short} = ${meaning}`)
     : null;
+}
+
+/** A table of two columns, what is told beside its name: "Hook | 7 mm"; null when it is none. */
+function factTable(rows: readonly (readonly string[])[]): readonly string[] | null {
+  const isFact = (row: readonly string[]) =>
+    row.length === 2 &&
+    /^\p{L}[\p{L} /&’'-]{1,27}$/u.test(row[0]!) &&
+    row[1] !== '' &&
+    !LABEL.test(row[0]!) &&
+    !HEAD.label.test(row[0]!);
+  return rows.length > 1 && rows.every(isFact) ? rows.map(([name, told]) => `${name}: ${told}`) : null;
 }
 
 /** Labels of sizes as tables head their columns with them. */
@@ -143,14 +160,17 @@ function sizesIn(head: readonly string[]): string | null {
 
 function lineOf(row: readonly string[], isRound: boolean): string {
   const [first = '', ...others] = row;
-  if (!LABEL.test(first)) return row.filter((cell) => cell !== '').join(' ');
-  let words = others.filter((cell) => cell !== '');
+  const isOpen = /^[-–—]?$/u.test(first) && others.some((cell) => COUNT.test(cell));
+  if (!LABEL.test(first) && !isOpen) return row.filter((cell) => cell !== '').join(' ');
+  const side = others.find((cell) => /^(?:RS|WS)$/u.test(cell)) ?? null;
+  let words = others.filter((cell) => cell !== '' && cell !== side);
   const counts: string[] = [];
   while (words.length > 1 && COUNT.test(words.at(-1)!)) {
     counts.unshift(words.at(-1)!);
     words = words.slice(0, -1);
   }
   const bare = /^\d/.test(first);
+  const sided = side === null || first.includes('(') ? '' : ` (${side})`;
   const label = `${bare ? (isRound ? 'Rnd ' : 'Row ') : ''}${first.replace(first.includes('(') ? /\s*[.:]$/ : /\s*[.:)]$/, '')}`;
   const [one, ...rest] = counts.map((count) => count.replace(/^[([]\s*|\s*[)\]]$/g, ''));
   const count =
@@ -159,5 +179,6 @@ function lineOf(row: readonly string[], isRound: boolean): string {
       : rest.length === 0
         ? ` (${counts[0]!.replace(/^[([]\s*/, '').replace(/^(\d[^()]*)\)$/, '$1')})`
         : ` – ${one} (${rest.join(', ')})`;
-  return `${label}: ${words.join(' ')}${count}`;
+  // A chain that is begun with has no number of its own, and says how many it is.
+  return isOpen ? words.join(' ') : `${label}${sided}: ${words.join(' ')}${count}`;
 }

@@ -63,8 +63,8 @@ function pairsIn(line: string): readonly Explained[] {
 
 /** "sc single crochet": letters of the trade and words of the trade, in two columns. */
 function columnsIn(line: string): Explained | null {
-  const found = /^([\p{L}\d-]{1,10}|sl st|inv dec)\s+(\p{L}.{2,60})$/u.exec(line);
-  if (found === null || !isTradeWord(found[1]!.split(' ')[0]!)) return null;
+  const found = /^([\p{L}\d-]{1,10}(?:\(s\))?|sl st|inv dec)\s+(\p{L}.{2,60})$/u.exec(line);
+  if (found === null || !isTradeWord(found[1]!.replace('(s)', '').split(' ')[0]!)) return null;
   const meaning = found[2]!.replace(/[\s,;.]+$/u, '');
   return isPlain(meaning) ? { short: found[1]!, meaning } : null;
 }
@@ -90,7 +90,11 @@ export function abbreviationsIn(lines: readonly string[]): {
   for (const line of lines) {
     const pairs = pairsIn(line);
     const columns = pairs.length === 0 ? columnsIn(line) : null;
-    const all = columns === null ? pairs : [columns];
+    // "ch chain, hdc half double crochet": such columns one after another.
+    const parts = line.split(/\s*[,;]\s+/u);
+    const inRow = pairs.length === 0 && parts.length > 1 ? parts.map(columnsIn) : [null];
+    const row = inRow.every((one) => one !== null) ? inRow : pairs;
+    const all = columns === null ? row : [columns];
     if (all.length === 0 || all.some(({ short, meaning }) => short === '' || meaning === '')) {
       if (line !== '') rest.push(line);
       continue;
@@ -119,7 +123,11 @@ export function specialsIn(paragraphs: readonly string[]): {
         paragraph,
       );
     if (found !== null)
-      specials.push({ name: found[1]!.trim(), abbreviation: (found[2] ?? '').trim(), text: found[3]! });
+      specials.push({
+        name: found[1]!.trim(),
+        abbreviation: (found[2] ?? '').trim(),
+        text: found[3]!.replace(/^[=:]\s*/u, ''),
+      });
     else if (specials.length > 0) specials.at(-1)!.text += ` ${paragraph}`;
     else rest.push(paragraph);
   }

@@ -371,13 +371,10 @@ function repeatOf(
   source: string,
 ): PastedBlock | null {
   const [item, ...others] = row.items.filter(({ type }) => type !== 'aside');
-  if (
-    range === null ||
-    (range.first === null && range.firsts === undefined) ||
-    item?.type !== 'rows-again' ||
-    others.length > 0
-  )
-    return null;
+  // "Next 6 (6, 8) rnds: as Rnd 2." has no number of its own, and says how many they are.
+  const isCounted =
+    range !== null && (range.first !== null || range.firsts !== undefined || range.rows !== 1);
+  if (range === null || !isCounted || item?.type !== 'rows-again' || others.length > 0) return null;
   const [count, more] = row.counts;
   if (more !== undefined || (count !== undefined && !count.parts.every(canBeChecked))) return null;
   const { rows, times, every, until, left, endingWith } = item;

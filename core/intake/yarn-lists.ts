@@ -4,6 +4,7 @@
  */
 import type { Size, Yarn } from '../document/pattern.ts';
 import { metresIn } from './materials.ts';
+import { numbersIn } from './numbers.ts';
 
 /** "400, 450, 550, 600 yards": as many numbers as sizes, without brackets, as a list in brackets. */
 export function bracketed(words: string, sizes: number): string {
@@ -20,16 +21,30 @@ export function bracketed(words: string, sizes: number): string {
 
 /** An amount that a table of the sizes gives is that of the yarn which has none. */
 export function withAmounts(yarns: readonly Yarn[], sizes: readonly Size[]): Yarn[] {
-  const isAmount = ({ name }: Yarn) => /^[\d\s(),.–-]+(?:m|metres|yds?|yards?|balls?|skeins?)?$/iu.test(name);
+  const isAmount = ({ name }: Yarn) =>
+    /^[\d\s(),.–-]+(?:m|met(?:re|er)s|yds?|yards?|balls?|skeins?|hanks?|g|grams)?$/iu.test(name);
   const alone = yarns.filter(isAmount);
   const named = yarns.filter((yarn) => !isAmount(yarn));
   const open = named.filter(({ metres }) => Object.keys(metres).length === 0);
-  const [amount] = alone;
+  const isLength = ({ name }: Yarn) => /(?:m|met(?:re|er)s|yds?|yards?)$/iu.test(name);
+  const amount = alone.find(isLength) ?? alone[0];
   const [yarn] = open;
-  if (amount === undefined || yarn === undefined || alone.length > 1 || open.length > 1) return [...yarns];
+  if (amount === undefined || yarn === undefined || open.length > 1) return [...yarns];
   // Balls are a length by the ball of the yarn that they are of.
   const metres = metresIn(amount.name, sizes, yarn.ballMetres, yarn.ballGrams)?.metres ?? amount.metres;
   if (Object.keys(metres).length === 0) return [...yarns];
+  // Balls beside the metres are told again by them, where they are as many.
+  const tellsSame = (other: Yarn): boolean => {
+    const balls = /(?:balls?|skeins?|hanks?)$/iu.test(other.name)
+      ? numbersIn(other.name)[0]?.values
+      : undefined;
+    const per = yarn.ballMetres;
+    if (balls === undefined || per === null) return false;
+    return sizes.every(
+      ({ id }, i) => Math.ceil((metres[id] ?? 0) / per) === balls[balls.length === 1 ? 0 : i],
+    );
+  };
+  if (!alone.every((other) => other === amount || tellsSame(other))) return [...yarns];
   return named.map((each) => (each === yarn ? { ...yarn, metres } : each));
 }
 

@@ -90,6 +90,13 @@ const KIND_WORDS = [
   'edge',
   'transition',
   'gap',
+  'thumb',
+  'handle',
+  'gusset',
+  'heel',
+  'toe',
+  'waist',
+  'opening',
 ];
 
 /** Words by which a row is called again later: "Rep Dec Row". */
@@ -151,6 +158,21 @@ function number(c: Cursor): Amount | null {
     return { kind: 'sizes', values: [token.value, ...more.values], ...c.span(start) };
   }
   return { kind: 'one', value: Math.min(token.value, 1_000_000), ...c.span(start) };
+}
+
+/** " / 62 / 72" behind "Row 3 to 50": the last row of every further size, where the label ends behind them. */
+function slashed(c: Cursor, first: Extract<Amount, { kind: 'one' }>): Amount | null {
+  return c.attempt(() => {
+    const values = [first.value];
+    while (c.eat('/')) {
+      const token = c.peek();
+      if (token?.kind !== 'number' || !Number.isInteger(token.value)) return null;
+      c.at++;
+      values.push(Math.min(token.value, LARGEST));
+    }
+    const isWhole = values.length > 1 && values.length === c.sizes && labelEnds(c);
+    return isWhole ? { kind: 'sizes', values, from: first.from, to: c.tokens[c.at - 1]!.to } : null;
+  });
 }
 
 interface Range {
@@ -225,6 +247,8 @@ function readNumbers(c: Cursor): RowNumbers | null {
     const found = number(c);
     // "Row 5 - 3 dc": a dash with a gap before work is not a range.
     if (!found) return null;
+    const each = found.kind === 'one' ? slashed(c, found) : null;
+    if (each) return each;
     if (dash.word === '&') return null;
     if (dash.word === '-' && dash.gap && !labelEnds(c)) return null;
     return found;

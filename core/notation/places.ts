@@ -319,6 +319,8 @@ export function readPlace(c: Cursor): Place | null {
     const part = readAroundPart(c);
     if (part) return { ...part, loop: null, post: null, below: 0, ...c.span(start) } as Place;
     const along = readAlongEdge(c);
+    const edge = along === null ? readNamedEdge(c) : null;
+    if (edge) return { ...edge, loop: null, post: null, below: 0, ...c.span(start) };
     if (along)
       return { ...along, loop: null, post: null, below: 0, ...roundOpening(c, start), ...c.span(start) };
     if (c.eatAny(POST)) return readPlaceFrom(c, start, true, { post: 'front' });
@@ -424,10 +426,49 @@ const EDGES: readonly Noun['kind'][] = ['row-end', 'loop-of-chain', 'seam'];
 function readAlongEdge(c: Cursor): Bare | null {
   return c.attempt(() => {
     if (!c.eatAny(['across', 'along', 'up', 'down', 'around', 'over'])) return null;
+    const whole = c.word() !== 'each';
     c.eatAny(['the', 'each', 'entire', 'all', 'first', 'second', 'next', 'other', 'left', 'right']);
     const nouns = readNouns(c);
     if (!nouns?.some((noun) => EDGES.includes(noun.kind))) return null;
-    return { kind: 'across', nouns, every: 1, stop: readStop(c) ?? toTheEnd(c) };
+    const stop = readStop(c) ?? toTheEnd(c);
+    return { kind: 'across', nouns, every: 1, stop, ...(whole ? { whole: true as const } : {}) };
+  });
+}
+
+/** What edges of a garment are called by. */
+const EDGE_NAMES = [
+  'right',
+  'left',
+  'front',
+  'back',
+  'neck',
+  'neckline',
+  'armhole',
+  'lower',
+  'upper',
+  'bottom',
+  'top',
+  'shaped',
+  'straight',
+  'sloping',
+  'side of neck',
+  'hem',
+  'cuff',
+  'brim',
+];
+
+/** "up right front edge", "across back neck": an edge by its name, worked along as a whole. */
+function readNamedEdge(c: Cursor): Bare | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['across', 'along', 'around', 'up', 'down'])) return null;
+    c.eatAny(['the', 'entire']);
+    const start = c.at;
+    while (c.at - start < 4 && c.eatAny(EDGE_NAMES));
+    if (c.at === start) return null;
+    const isNeck = c.tokens[c.at - 1]!.word.startsWith('neck');
+    if (!c.eatAny(['edge', 'edges', 'opening']) && !isNeck) return null;
+    const ends = c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'to', 'turn']);
+    return ends ? { kind: 'evenly', nouns: [anyStitch(c)], stop: null } : null;
   });
 }
 

@@ -65,12 +65,16 @@ export function readRowsRef(c: Cursor): RowsRef | null {
     if (!first) return null;
     let again = false;
     const last = c.attempt(() => {
-      if (!c.eatAny(['-', 'to', 'through', 'thru'])) return null;
+      const sign = c.eatAny(['-', 'to', 'through', 'thru']);
+      if (!sign) return null;
       // "R2-R3" as well as "Rows 2-3".
       if (short && isShort(c)) c.at++;
       again = c.eatAny(['row', 'rnd']) !== null;
-      if (!again) c.eatAny(ROW);
-      return readRowNumber(c);
+      const named = again || c.eatAny(ROW) !== null;
+      const number = readRowNumber(c);
+      // "Rep Rnd 2—172 (184, 196) hdc": behind the dash stands the count.
+      const isCount = sign === '-' && !named && (c.isAny(['st', 'sts']) || c.lexicon.bases.has(c.word()));
+      return isCount ? null : number;
     });
     const through = again && !word.endsWith('s') ? ({ through: true } as const) : {};
     if (last) return { kind: 'numbers', first, last, ...through, round, ...c.span(start) };
@@ -221,6 +225,20 @@ const THERE_ARE = [
   'until work has',
   'until the work has',
 ];
+/** "until the heel flap has 16 rows": a piece by what it is called. */
+function untilSomethingHas(c: Cursor): boolean {
+  return (
+    c.attempt(() => {
+      if (!c.eat('until')) return null;
+      c.eat('the');
+      for (let words = 0; words < 3 && c.word() !== 'has'; words++) {
+        if (c.peek()?.kind !== 'word' || c.lexicon.bases.has(c.word())) return null;
+        c.at++;
+      }
+      return c.eat('has') ? true : null;
+    }) ?? false
+  );
+}
 const ARE_WORKED = ['have been', 'are', 'were', 'is', 'has been'];
 const WORKED = ['worked', 'completed', 'complete', 'made', 'done', 'finished'];
 
@@ -228,7 +246,7 @@ const WORKED = ['worked', 'completed', 'complete', 'made', 'done', 'finished'];
 export function readUntilRows(c: Cursor): Amount | null {
   return c.attempt(() => {
     c.eat(',');
-    const there = c.eatAny(THERE_ARE);
+    const there = c.eatAny(THERE_ARE) !== null || untilSomethingHas(c);
     if (!there && !c.eat('until')) return null;
     const total = c.eatAny(['a total of', 'in all']);
     const amount = readAmount(c);

@@ -138,6 +138,8 @@ export type Place = Span &
         readonly every: number;
         readonly stop: Stop;
         readonly others?: true;
+        /** An edge as a whole, without "each": "along the row ends". */
+        readonly whole?: true;
       }
     /** "same st", "same sp", "same st as join", "base of ch": where the last work, or the join, went. */
     | { readonly kind: 'same' }

@@ -82,7 +82,17 @@ describe('tables', () => {
       '1\t"Sc across,\nturn ""loosely""."\t23',
       'Row 1: Sc across, turn "loosely". (23)',
     ],
-    ['another table', 'Hook\t4.5 mm\nYarn\tworsted', 'Hook 4.5 mm\nYarn worsted'],
+    ['names beside what is told', 'Hook\t4.5 mm\nYarn\tworsted', 'Hook: 4.5 mm\nYarn: worsted'],
+    [
+      'another table',
+      '4.5 mm\tfor the body\n4 mm\tfor the edging',
+      '4.5 mm for the body\n4 mm for the edging',
+    ],
+    [
+      'the side in a column, a chain without a number',
+      'Row\tWhat to do\tSide\tStitches\n–\tCh 51.\t\t51\n1\tDc in 4th ch from hook and across.\tRS\t49',
+      'Ch 51.\nRow 1 (RS): Dc in 4th ch from hook and across. (49)',
+    ],
   ])('%s', (_, tabs, expected) => {
     expect(isTabbed(tabs)).toBe(true);
     expect(textOfTable(cellsOfTabs(tabs))).toBe(expected);

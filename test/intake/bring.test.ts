@@ -9,11 +9,12 @@ import { compose } from '../../core/document/compose.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
 import { study } from '../../core/study/index.ts';
+import { furtherStyles } from './further-styles.ts';
 import { houseStyles } from './house-styles.ts';
 import { moreStyles } from './more-styles.ts';
 import { type OldPattern, oldPatterns } from './old-patterns.ts';
 
-const allPatterns = [...oldPatterns, ...houseStyles, ...moreStyles];
+const allPatterns = [...oldPatterns, ...houseStyles, ...moreStyles, ...furtherStyles];
 
 function brought(text: string, terms: 'us' | 'uk' | null = null): Brought {
   const result = bring(text, { terms, title: 'File', date: '2026-01-01' });
@@ -203,7 +204,7 @@ describe('no word is lost', () => {
   }
   /** Labels, counts that agreed, heads of parts, units and what hooks and gauges are asked for in forms. */
   const FORMS =
-    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces|details|required|kids|list|through|american|even|numbered|sizing|terminology)$/u;
+    /^(?:rows?|rnds?|rounds?|next|only|sizes?|all|for|to|fit|and|by|make|hooks?|yarns?|notions?|materials?|supplies|you|will|need|gauge|tension|abbreviations?|abkürzungen|material|maschenprobe|fertigstellung|skill|level|easy|notes?|pattern|instructions|special|stitch(?:es)?|guide|finishing|finish|finished|measurements?|assembly|making|care|size|crochet|designed|this|is|written|in|us|terms|foundation|works?|repeat|rep|as|times|twelve|also|approx|x|g|m|mm|cm|ch|sc|hdc|dc|tr|htr|rd|st|nd|th|sts?|sps?|years|inc|dec|balls?|of|the|up|with|over|or|blocked|only|number|letter|two|skeins?|both|alike|free|what|let|started|yards|yds|inches|pair|intermediate|total|square|used|one|three|four|five|six|seven|fourteen|twenty|spaces|details|required|kids|list|through|american|even|numbered|sizing|terminology|per|after|blocking|pcs|australian|english|measures|information|difficulty|words|high|oz|yd|available|same)$/u;
 
   const lost = (text: string): readonly string[] => {
     const all = coveredBy(brought(text));
@@ -220,7 +221,7 @@ describe('no word is lost', () => {
   test.each(allPatterns)('$style', ({ text }) => {
     // The trade's own abbreviations are explained by the printed list, in the reader's terms.
     const trades =
-      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch|together|back|loops?|invisible|decrease)$/u;
+      /^(?:magic|ring|single|double|half|treble|chain|space|stitch|skip|sl|slip|es|mr|st|sk|sp|ch|together|back|front|loops?|invisible|decrease)$/u;
     expect(lost(text).filter((word) => !trades.test(word))).toEqual([]);
   });
 
@@ -375,8 +376,35 @@ test.each([
 });
 
 test('a measurement that fits no line keeps its name in the notes', () => {
-  const { pattern } = brought(`Hat\n\nSizes: S (L)\n\nTo fit head: 54-56 (58-60) cm\n\n${PANEL}`, 'us');
-  expect(pattern.notes.map(({ text }) => text)).toEqual(['To fit head: 54-56 (58-60) cm']);
+  const { pattern } = brought(`Hat\n\nSizes: S (L)\n\nTo fit head: 54 (56, 58) cm\n\n${PANEL}`, 'us');
+  expect(pattern.notes.map(({ text }) => text)).toEqual(['To fit head: 54 (56, 58) cm']);
+});
+
+test.each([
+  ['To fit head: 54-56 (58-60) cm', ['body head from', 'body head to'], [54, 58, 56, 60]],
+  ['To Fit Bust: 28–30 (32–34) in / 71–76 (81–86) cm', ['body bust from', 'body bust to'], [28, 32, 30, 34]],
+  ['Width 40–42 (44–46) cm', ['width from', 'width to'], [40, 44, 42, 46]],
+])('ranges are two lines, from and to: %s', (words, names, numbers) => {
+  const { pattern } = brought(`Hat\n\nSizes: S (L)\n\n${words}\n\n${PANEL}`, 'us');
+  expect(pattern.lines.map(({ name }) => name)).toEqual(names);
+  const values = pattern.lines.flatMap((line) => {
+    const each = line.kind === 'body' ? line.overtyped : line.kind === 'typed' ? line.values : {};
+    return Object.values('each' in each ? each.each : each).map(
+      (quantity) => (quantity as { value: number }).value,
+    );
+  });
+  expect(values).toEqual(numbers);
+  expect(pattern.notes).toEqual([]);
+});
+
+test.each([
+  ['about 15 (20) cm across and 10 (14) cm high', ['across', 'height'], 0],
+  ['Circumference: 36 (44) cm. Height: 15 (18) cm.', ['circumference', 'height'], 0],
+  ['Chest, 18 (19) ins. Sleeve seam, 5½ (6) ins.', ['chest', 'sleeve seam'], 0],
+] as const)('several measurements on a line: %s', (words, names, notes) => {
+  const { pattern } = brought(`Hat\n\nSizes: S (L)\n\nMeasurements\n${words}\n\n${PANEL}`, 'us');
+  expect(pattern.lines.map(({ name }) => name)).toEqual(names);
+  expect(pattern.notes).toHaveLength(notes);
 });
 
 test('a pattern in small letters keeps its lines apart, and its heads', () => {

@@ -161,3 +161,106 @@ test('a table of abbreviations and one of the sizes with the yarn of each', asyn
   ]);
   expect(pattern.abbreviations).toEqual({ lgsh: 'large shell', RS: 'right side' });
 });
+
+describe('documents that are tables for the most part', () => {
+  const broughtFrom = async (body: readonly string[]) => {
+    const result = bring(await textOf(docx(body.join(''))), {
+      terms: null,
+      title: 'File',
+      date: '2026-01-01',
+    });
+    if (!result.ok) throw new Error(result.message);
+    const { pattern, rows, doubts } = result.brought;
+    const counts = study(pattern).pieces.map(({ blocks }) =>
+      blocks
+        .filter(({ block }) => block.type === 'row' || block.type === 'repeat')
+        .map(({ sizes }) => sizes.map((size) => size?.tally.stitches)),
+    );
+    return { pattern, rows, doubts, counts };
+  };
+
+  test('ranges to fit, and a second table with the yarn of each size', async () => {
+    const { pattern, rows, doubts, counts } = await broughtFrom([
+      heading('Fulmar Tank'),
+      p('by Isa Brackwater'),
+      p('Written in UK terms.'),
+      heading('Sizes'),
+      table([
+        ['Size', '1', '2', '3', '4'],
+        ['To fit bust', '76–81 cm', '86–91 cm', '97–102 cm', '107–112 cm'],
+        ['Finished bust', '84 cm', '94 cm', '105 cm', '115 cm'],
+      ]),
+      heading('Yarn'),
+      p('Gannet 4 ply, 50 g / 175 m, 100% cotton'),
+      table([
+        ['Size', '1', '2', '3', '4'],
+        ['Metres', '600', '680', '760', '850'],
+        ['Balls', '4', '4', '5', '5'],
+      ]),
+      heading('Hook'),
+      p('3.5 mm'),
+      heading('Back and front (make 2)'),
+      p('Ch 86 (96, 107, 117).'),
+      p('Row 1 (RS): Tr in 4th ch from hook and in each ch to end, turn. 84 (94, 105, 115) tr.'),
+      p('Row 2: Ch 3 (counts as tr), miss first tr, tr in each tr to end, turn.'),
+      p('Rows 3–30 (30, 31, 31): As Row 2.'),
+    ]);
+    expect(pattern.lines.map(({ name }) => name)).toEqual([
+      'body bust from',
+      'body bust to',
+      'finished bust',
+      'back and front repeated rows',
+    ]);
+    // The balls are those metres in balls of 175 m (3.4, 3.9, 4.3 and 4.9), and so not told twice.
+    expect(pattern.yarns.map(({ name, metres }) => [name, Object.values(metres)])).toEqual([
+      ['Gannet 4 ply', [600, 680, 760, 850]],
+    ]);
+    expect(pattern.notes).toEqual([]);
+    expect(doubts).toEqual([]);
+    expect(rows).toEqual({ written: 4, followed: 4 });
+    // 3 chains passed over stand for a treble: 2 fewer.
+    const each = [84, 94, 105, 115];
+    expect(counts).toEqual([[[86, 96, 107, 117], each, each, each]]);
+  });
+
+  test('facts beside their names, rows with their side in a column', async () => {
+    const { pattern, rows, counts } = await broughtFrom([
+      heading('Marram Cushion'),
+      table([
+        ['Level', 'Easy'],
+        ['Yarn', 'Dune Chunky, 4 balls (100 g, 110 m)'],
+        ['Hook', '7 mm'],
+        ['Notions', '5 buttons; 45 cm cushion pad'],
+        ['Gauge', '11 dc and 6 rows = 10 cm'],
+      ]),
+      p('This pattern uses US terms.'),
+      heading('Panel'),
+      table([
+        ['Row', 'What to do', 'Side', 'Stitches'],
+        ['–', 'Ch 51.', '', '51'],
+        ['1', 'Dc in 4th ch from hook and in each ch across; turn.', 'RS', '49'],
+        ['2', 'Ch 3, dc in next st and in each st across; turn.', 'WS', '49'],
+        ['3–27', 'Repeat row 2.', '', '49'],
+        [
+          '28',
+          'Ch 1, sc in first 5 sts, (ch 3, sk 3 sts, sc in next 6 sts) 4 times, ch 3, sk 3 sts, sc in last 5 sts; turn.',
+          'WS',
+          '34 sc',
+        ],
+      ]),
+    ]);
+    expect(pattern.about.level).toBe(2);
+    expect(pattern.yarns.map(({ name, metres }) => [name, Object.values(metres)])).toEqual([
+      ['Dune Chunky', [440]],
+    ]);
+    expect(pattern.hooks.map(({ mm }) => mm)).toEqual([7]);
+    expect(pattern.notions.map(({ name, amount }) => [name, amount])).toEqual([
+      ['buttons', { all: 5 }],
+      ['45 cm cushion pad', null],
+    ]);
+    expect(pattern.gauges.map(({ stitches, rows: high }) => [stitches, high])).toEqual([[11, 6]]);
+    expect(rows).toEqual({ written: 5, followed: 5 });
+    // 49 dc; 5, four times 6 and 5 single crochets, with 3 chains over the five gaps.
+    expect(counts).toEqual([[[51], [49], [49], [49], [34]]]);
+  });
+});

@@ -243,4 +243,61 @@ export const edgings: readonly RowCase[] = [
     counts: [12, 16],
     spaces: [0, 4],
   },
+  {
+    name: 'a number along an edge without "evenly" or "each" is all of it',
+    terms: 'us',
+    // 10 rows have 10 ends: 14 at one side, 19 of 20 chains' other sides, 14 at the other.
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Rows 2-10: Ch 1, sc in each st across, turn.',
+      'Fasten off. With RS facing, join yarn in first row-end.',
+      'Row 1: Work 14 sc along the row ends. (14 sc)',
+    ),
+    counts: [21, 20, 20, 14],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'edges of a front by their names',
+    terms: 'us',
+    // 8 + 6 + 6
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 1, work 8 sc up right front edge, 6 sc across back neck, 6 sc down left front edge, turn. (20 sc)',
+    ),
+    counts: [21, 20, 20],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'rows until a piece by its name has so many, a starred part over the whole row',
+    terms: 'us',
+    text: lines(
+      'Ch 21.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)',
+      'Row 2: Ch 1, sc in first st, *sc in next st*, work from *-* the whole row, turn. (20 sc)',
+      'Repeat Row 2 until the heel flap has 16 rows.',
+      'Thumb row: Ch 1, sc in first 10 sts, turn, leaving rem sts unworked. (10 sc)',
+    ),
+    counts: [21, 20, 20, 20, 10],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'the last row of a range for each size, between slashes',
+    terms: 'us',
+    text: lines(
+      'Sizes: S (M, L)',
+      'Ch 8 / 9 / 10.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (7 / 8 / 9)',
+      'Row 2: Ch 1, sc in each st across, turn.',
+      'Row 3 to 50 / 62 / 72: Same as row 2. (7 / 8 / 9)',
+    ),
+    counts: [
+      [8, 9, 10],
+      [7, 8, 9],
+      [7, 8, 9],
+      [7, 8, 9],
+    ],
+    source: 'common practice, no source',
+  },
 ];
