@@ -66,8 +66,10 @@ export function edgeCorner(p: Progress, nouns: readonly Noun[]): number | null {
     p.advance(ahead[0]!);
     return ahead[0]!;
   }
-  // "sc in next 18 ch" between two corners of a foundation chain leaves one for each of them.
-  if (ahead.length > 0 && ahead.length <= (edge === 'top' ? 1 : 2)) {
+  // "sc in next 18 ch" between two corners of a foundation chain leaves one for each of them; so it is with the top of a
+  // piece that the border does not begin on.
+  const begun = edge === 'top' && p.below[0] !== undefined && edgeOf(p.below[0]) === 'top';
+  if (ahead.length > 0 && ahead.length <= (begun ? 1 : 2)) {
     p.advance(ahead.at(-1)!);
     return ahead.at(-1)!;
   }

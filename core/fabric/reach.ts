@@ -88,6 +88,8 @@ export function reachEach(
     case 'last': {
       const n = p.amount(place.amount);
       if (n === null) return true;
+      const corner = n === 1 ? edgeCorner(p, [place.noun]) : null;
+      if (corner !== null) return make(corner);
       const indexes = takeLast(p, place.noun, n, place);
       if (indexes === null) return p.trials === 0;
       if (each > 1) p.recording?.over(indexes.map((index) => p.below[index]!));

@@ -141,7 +141,15 @@ export function finish(
   const first = p.made[0];
   const stands = first?.kind === 'stitch' && first.turning;
   const closes = over.stitches === 1 && over.spaces === 0 && !stands && intoEachSpace(items[lastWork]);
-  if (!p.misfit && !p.exhausted && !even(p) && !closes) {
+  // "Sl st to ch-3 sp, (ch 3, 2 dc, ch 3, 3 dc) in same sp, turn": lace leaves at its end what it passed at its beginning.
+  const passed = p.below.slice(0, Math.max(0, p.last)).filter((site) => p.owed(site)).length;
+  const mirrored =
+    !p.round &&
+    p.travelled > 0 &&
+    over.spaces === 0 &&
+    over.stitches <= passed &&
+    p.below[p.last]?.kind === 'space';
+  if (!p.misfit && !p.exhausted && !even(p) && !closes && !mirrored) {
     const at = items[lastWork] ?? row;
     p.note('stitches-left-unworked', at, {
       left: over.stitches,

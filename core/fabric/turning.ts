@@ -28,6 +28,8 @@ export interface Evidence {
   readonly firstSame: boolean;
   /** "Dc in same st": beside a chain as tall as a dc it makes two of one, where "in first st" would begin the row. */
   readonly atBase: boolean;
+  /** "Hdc in first 4 sts": counted from the one under the chain, which so is no stitch itself. */
+  readonly firstSeveral: boolean;
   /** Several stitches go there, "in same st": with the chain they make half a shell. */
   readonly fan: boolean;
   /** The row passes that place over in words. */
@@ -130,6 +132,16 @@ function isFirstStitch(place: Place): boolean {
 function isGapOfOne(place: Place): boolean {
   const noun = place.kind === 'next' ? place.nouns[0] : place.kind === 'first' ? place.noun : undefined;
   return noun?.kind === 'space' && noun.chains?.kind === 'one' && noun.chains.value === 1;
+}
+
+/** "in first 4 sts", "in each of first 4 sts". */
+function startsSeveral(place: Place): boolean {
+  return (
+    isFirstStitch(place) &&
+    place.kind === 'first' &&
+    place.amount.from < place.amount.to &&
+    (place.amount.kind !== 'one' || place.amount.value > 1)
+  );
 }
 
 /** "Ch 3, 2 dc in first st, … 3 dc in last st": the chain makes up what the near end has less than the far one. */
@@ -332,6 +344,7 @@ export function evidenceOf(items: readonly Item[], env: Env): Evidence {
     joinsStitch,
     firstSame: first !== null && !first.skip && (at === 'same' || isFirstStitch(first.place)),
     atBase: at === 'same' && tallest !== null && height(tallest.base) >= 3,
+    firstSeveral: first !== null && !first.skip && startsSeveral(first.place),
     fan:
       (at === 'same' && first?.several === true) ||
       (first !== null && (at === 'same' || isFirstStitch(first.place)) && mirrored(items)),
@@ -485,6 +498,7 @@ export function decide(
     return { counts, base, space: 0, assumed: counts, ...kind, ...loosely };
   }
   if (n > tall) return { counts: true, base, space, assumed: false, ...kind };
+  if (evidence.firstSeveral) return { counts: false, base, space: 0, assumed: true, ...kind };
   if (evidence.firstSkipped) return { counts: true, base, space, assumed: false, ...kind };
   if (evidence.firstSame && !evidence.fan && !evidence.atBase && !round && !env.turningChainWorked)
     return { counts: false, base, space: 0, assumed: true, ...kind };

@@ -381,6 +381,11 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     const { loop, post, below, from, to } = place;
     return [{ ...work, places: [{ kind: 'same', loop, post, below, from, to }] }];
   }
+  // "sc evenly around, working 3 sc in each corner": they are among those that are worked evenly.
+  const worked = before.findLast((item) => item.type !== 'aside');
+  const spread = worked?.type === 'work' && worked.places[0]?.kind === 'evenly';
+  if (spread && place.kind === 'across' && place.nouns[0]?.corner !== undefined)
+    return [{ type: 'aside', ...c.span(start) }];
   // "sc in each dc around, working 4 sc in ch-4 sp": in each of them, as far as the stitches go.
   if (work.places.length === 1 && isBareSpace(place) && goesOverStitches(last))
     return [{ ...work, places: [inEach(place)] }];

@@ -90,13 +90,9 @@ const KIND_WORDS = [
   'edge',
   'transition',
   'gap',
-  'thumb',
-  'handle',
-  'gusset',
-  'heel',
-  'toe',
-  'waist',
-  'opening',
+  ...['heel', 'toe', 'sole', 'foot', 'gusset', 'thumb', 'ear', 'flap', 'hood', 'pocket', 'strap', 'collar'],
+  ...['neckband', 'button band', 'band', 'panel', 'head', 'arm', 'leg', 'tail', 'wing', 'chart', 'main'],
+  ...['handle', 'waist', 'opening'],
 ];
 
 /** Words by which a row is called again later: "Rep Dec Row". */
@@ -355,7 +351,7 @@ const ONWARD = [
 ];
 
 function labelEnds(c: Cursor): boolean {
-  return c.done || [':', '.', '(', '-', '['].includes(c.word());
+  return c.done || [':', '.', '(', '-', '[', ')'].includes(c.word());
 }
 
 /** "(RS)", "(WS facing)", "[right side]", ", RS": the side, and other remarks or a count in brackets. */

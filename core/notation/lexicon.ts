@@ -93,6 +93,9 @@ function runsOf(terms: Terms): Map<string, Shape> {
       add(`r${abbr}${mark}`, { base, post });
       add(`r${mark}${abbr}`, { base, post });
     }
+    // Herringbone: another way through the same loops.
+    add(`hb${abbr}`, { base });
+    if (base === 't2') add(`h${abbr}`, { base });
     for (const [mark, form] of [
       ['e', 'extended'],
       ['ex', 'extended'],

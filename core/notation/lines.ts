@@ -53,6 +53,9 @@ const SIDES =
 const PURPOSES =
   /^(?:(?:divide|dividing|split|splitting|separate|separating|shape|shaping|begin|start) (?:for|the|[a-z]+)\b.*|.* (?:shaping|division|divide|split|separation))$/iu;
 
+/** Behind these a row is not at its end. */
+const GOES_ON: ReadonlySet<string> = new Set([',', ';', 'and', 'in', 'to', 'next', 'the', 'st', 'from', '*']);
+
 /** How often lines are read again for names that other lines define. */
 const MOST_ROUNDS = 30;
 
@@ -212,6 +215,14 @@ export class Sorter {
     const at = c.at;
     const label = readLabel(c);
     return label !== null && !(filter === null && at === c.at) && label.kind !== 'none';
+  }
+
+  /** "2 sc in each" and "Rnd 3: …" in a line of its own: nothing that "each" could still be said of. */
+  private numberedAt(line: Range, before: string): boolean {
+    if (!['each', 'next', 'top'].includes(before)) return false;
+    const c = this.cursor(line);
+    const label = readLabel(c);
+    return label?.numbers != null && this.tokens[line.from + c.at - 1]?.word === ':';
   }
 
   /** Definitions that a line holds: one behind another, and those behind "Special stitches:". */
@@ -445,7 +456,9 @@ export class Sorter {
       // "Second side: With RS facing, …": a heading, and work on the same line.
       const rest = { from: colon + 1, to: line.to };
       // A row above that ends without a full stop goes no further than this.
-      if (PURPOSES.test(this.words({ from: line.from, to: colon }))) this.open = false;
+      const previous = this.tokens[line.from - 1]?.word ?? '.';
+      if (PURPOSES.test(this.words({ from: line.from, to: colon })) || !GOES_ON.has(previous))
+        this.open = false;
       this.line({ from: line.from, to: colon + 1 }, rest);
       this.line(rest, next);
       return;
@@ -467,12 +480,11 @@ export class Sorter {
     }
     const before = this.tokens[line.from - 1]?.word ?? '.';
     const inside = this.open && /^(?:in|to|the|of|next|from|and|each|top)$/u.test(before);
-    const labelled = !inside && this.labelAt(line);
+    const labelled = (!inside || this.numberedAt(line, before)) && this.labelAt(line);
     if (!labelled) {
       const heading = this.headingOf(line);
       const previous = this.tokens[line.from - 1]?.word ?? '.';
-      const middle =
-        this.open && [',', ';', 'and', 'in', 'to', 'next', 'the', 'st', 'from', '*'].includes(previous);
+      const middle = this.open && GOES_ON.has(previous);
       if (
         heading &&
         !middle &&

@@ -353,6 +353,22 @@ export function readEndingWith(c: Cursor): RowsAgain['endingWith'] {
   });
 }
 
+/** ", increasing 1 st each row", ", adding one block on every row": what the rows do that are worked again. */
+function eatPerRow(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny([',', ';', '-'])) return null;
+    if (!c.eatAny(['inc', 'dec', 'adding', 'losing', 'gaining', 'removing'])) return null;
+    c.pass('by');
+    if (!readAmount(c) && !c.eatAny(['a', 'one'])) return null;
+    if (!readStitch(c))
+      c.eatAny(['sts', 'st', 'blocks', 'block', 'tiles', 'tile', 'shells', 'more st', 'more sts']);
+    c.eatAny(['at', 'on', 'in']);
+    c.eatAny(['each end of', 'each side of']);
+    if (c.eatAny(['per', 'each', 'every'])) return c.eatAny(ROW);
+    return c.eat('each time') ? true : null;
+  });
+}
+
 /** Takes ", working in pattern", "for pattern", "alternately": words that add nothing. */
 export function eatForPattern(c: Cursor): void {
   c.eatAny([
@@ -411,6 +427,7 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   eatForPattern(c);
   const between = readEvenBetween(c);
   const endingWith = readEndingWith(c);
+  eatPerRow(c);
   const apart = every ?? between;
   const spaced = { ...(apart ? { every: apart } : {}), ...(inAll ? { inAll } : {}) };
   const list: RowsAgain[] = [

@@ -270,6 +270,11 @@ function readMade(c: Cursor, found: Found): boolean {
     found.form = 'crossed';
     return true;
   }
+  if (c.eatAny(['waistcoat sts', 'waistcoat st', 'split sc', 'ksc'])) {
+    // Between the legs of the stitch below, and so one into each.
+    found.base = 't1';
+    return true;
+  }
   if (c.eatAny(['spike st', 'spike'])) {
     found.form = 'spike';
     found.base = 't1';
@@ -418,11 +423,15 @@ function eatItsAbbreviation(c: Cursor, start: number, said: Found): void {
   });
 }
 
-/** "*corner in next ch-2 sp": a stitch of the pattern's own, though it may not tell which. */
-function isCornerWorked(c: Cursor): boolean {
+/** "*corner in next ch-2 sp", "loop st across": stitches of the pattern's own, though it may not tell which. */
+function readUndefined(c: Cursor): string | null {
+  if (c.eatAny(['loop sts', 'loop st'])) return 'loop st';
   const before = c.tokens[c.at - 1];
-  if (c.word() !== 'corner' || (before?.kind === 'word' && before.word !== 'work')) return false;
-  return c.isAny(['in next', 'in each', 'in first', 'in last', 'in same', 'in ch', 'in any', 'in corner'], 1);
+  if (c.word() !== 'corner' || (before?.kind === 'word' && before.word !== 'work')) return null;
+  if (!c.isAny(['in next', 'in each', 'in first', 'in last', 'in same', 'in ch', 'in any', 'in corner'], 1))
+    return null;
+  c.at++;
+  return 'corner';
 }
 
 /** The stitch named at the position, or null (position and facts unchanged). */
@@ -465,17 +474,16 @@ export function readStitch(c: Cursor): StitchRef | null {
       };
     }
     const trade = blank();
-    const corner = isCornerWorked(c);
-    if (corner) c.at++;
-    else if (!readTrade(c, trade)) return null;
+    const unknown = readUndefined(c);
+    if (unknown === null && !readTrade(c, trade)) return null;
     eatItsAbbreviation(c, start, trade);
     return {
-      form: corner ? 'special' : trade.form,
+      form: unknown === null ? trade.form : 'special',
       base: trade.base,
       post: trade.post,
       together: trade.together,
       parts: trade.parts,
-      special: corner ? 'corner' : null,
+      special: unknown,
       beginning: trade.beginning,
       half: trade.half,
       ...c.span(start),

@@ -499,6 +499,8 @@ function finishWork(
       over = only.amount;
       return made([impliedPlace(c, one(c), loop, only.nouns[0])]);
     }
+    const along = alongInAll(c, only, amount, placeAt);
+    if (along) return made([along]);
     if (only?.kind === 'evenly') {
       // ", working 1 sc in end of each row": how to come to the number, not more of it.
       c.attempt(() => {
@@ -538,6 +540,18 @@ function finishWork(
   const work = made([impliedPlace(c, number, loop, noun ?? undefined)]);
   return layers ? { ...work, layers: true } : work;
 }
+
+/** "98 sc up side": so many along an edge, where no "each" says that they go into every row. */
+function alongInAll(c: Cursor, only: Place | null, amount: Amount | null, from: number): Place | null {
+  if (only?.kind !== 'across' || only.every > 1 || saysEach(c, from)) return null;
+  if (!only.nouns.every(({ kind }) => kind === 'row-end')) return null;
+  if (amount === null || (amount.kind === 'one' && amount.value < FEWEST_ALONG)) return null;
+  const { nouns, stop, loop, post, below, from: start, to } = only;
+  return { kind: 'evenly', nouns, stop, loop, post, below, from: start, to };
+}
+
+/** "2 sc along row ends" are two in each; so many or more are all of them. */
+const FEWEST_ALONG = 5;
 
 /** True for the first work of a row that names no other colour. */
 function beginsRound(c: Cursor, start: number): boolean {

@@ -6,6 +6,7 @@ import { accessories } from './cases/accessories.ts';
 import { afterthoughts } from './cases/afterthoughts.ts';
 import { beforeSpaces } from './cases/beforeSpaces.ts';
 import { bundles } from './cases/bundles.ts';
+import { byways } from './cases/byways.ts';
 import { circles } from './cases/circles.ts';
 import { closings } from './cases/closings.ts';
 import { counts } from './cases/counts.ts';
@@ -134,5 +135,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   scraps,
   houses,
   namings,
+  byways,
   wrong,
 };

@@ -133,7 +133,7 @@ Row 10: Ch 1, sc evenly along edge
 Row 10: Sc evenly across row ends
   row 10: 1 t1 @ evenly row-end
 Row 10: work 24 sc along side edge, 3 sc in corner, sc in each st across top
-  row 10: 24 t1 @ each row-end end; 3 t1 @ next 1 sp; 1 t1 @ each st across
+  row 10: 24 t1 @ evenly row-end end; 3 t1 @ next 1 sp; 1 t1 @ each st across
 Row 10: 2 sc in end of each row
   row 10: 2 t1 @ each row-end end
 Row 10: sc in each row-end across

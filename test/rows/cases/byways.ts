@@ -1,0 +1,124 @@
+/**
+ * Written rows: what lies beside the plain row: borders whose corners are among their stitches, labels of parts, lace that
+ * leaves the end of a row, chains before "first 4 sts". Must not repeat a passage of another case file.
+ */
+import { sc, us } from '../swatch.ts';
+import type { RowCase } from '../types.ts';
+
+const square = [...sc(20), 'Rows 2-20: Ch 1, turn, sc across. (20 sc)'];
+
+export const byways: readonly RowCase[] = [
+  us(
+    'corners of a border that is worked evenly are among its stitches',
+    [
+      ...square,
+      'Edging: Ch 1, sc evenly around entire piece, working 3 sc in each corner, join with sl st in first sc. (84 sc)',
+    ],
+    [21, 20, 20, 84],
+  ),
+  us(
+    'a border that begins with a side, and ends with the corners of the top',
+    // 98 + 3 + 97 + 3 + 98 + 3 + 97 + 3
+    [
+      'Ch 100.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (99 sc)',
+      'Rows 2-100: Ch 1, turn, sc in each st across. (99 sc)',
+      'Border Rnd 1: Ch 1, do not turn, work 98 sc evenly down side, 3 sc in corner, 97 sc along bottom edge, 3 sc in corner, 98 sc up side, 3 sc in corner, sc in next 97 sts, 3 sc in last corner, join.',
+    ],
+    [100, 99, 99, 402],
+  ),
+  us(
+    'a part told on the line of its first row, behind a count without a full stop',
+    [
+      'Ch 31.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. 30',
+      'Rows 2-24: Ch 1, turn, sc across. 30',
+      'Sleeve: Join yarn at side edge, ch 1, work 24 sc evenly along row ends. (24 sc)',
+    ],
+    [31, 30, 30, 24],
+  ),
+  us(
+    'a round that ends in "each", and the next one in its own line',
+    [
+      'Rnd 1: 6 sc in MR',
+      'Rnd 2: 2 sc in each',
+      'Rnd 3: *sc, 2 sc in next; rep around',
+      'Rnds 4-8: sc around',
+      'Heel Row 9: ch 1, sc in next 9 sts, turn, leave rem sts unworked',
+    ],
+    [6, 12, 18, 18, 9],
+  ),
+  us(
+    'a range of rounds with spaces before a bracket',
+    [
+      'Rnd 1) 6 sc in a magic ring [6]',
+      'Rnd 2) inc in each st around [12]',
+      'Rnd 3 - 7) sc in each st around [12]',
+      'Rnd 8) (sc, inc) 6 times [18]',
+    ],
+    [6, 12, 12, 18],
+  ),
+  us(
+    'what a row does that is worked again adds nothing to it',
+    // 3 in Row 1, one more in every row
+    [
+      'Ch 2.',
+      'Row 1: 3 sc in 2nd ch from hook, turn. 3',
+      'Row 2: Ch 1, 2 sc in first st, sc in each st to end, turn. 4',
+      'Row 3: Ch 1, sc in each st to last st, 2 sc in last st, turn. 5',
+      'Rows 4 to 11: Repeat rows 2 & 3, increasing 1 st each row. (13 sts)',
+    ],
+    [2, 3, 4, 5, 13],
+  ),
+  us(
+    'lace that leaves at the end of a row what it passed at its beginning',
+    [
+      'Ch 6, join with sl st to form ring.',
+      'Row 1: Ch 3, 2 dc in ring, ch 3, 3 dc in ring, turn.',
+      'Row 2: Sl st in next 2 dc and in ch-3 sp, ch 3, (2 dc, ch 3, 3 dc) in same sp, turn.',
+      'Row 3: Sl st to ch-3 sp, (ch 3, 2 dc, ch 5, 3 dc) in sp, turn.',
+    ],
+    [6, 6, 6, 6],
+  ),
+  us(
+    'slip stitches at the beginning excuse nothing that is left between other stitches',
+    [...sc(20), 'Row 2: Sl st in next 4 sts, ch 1, sc in next 10 sts, turn.'],
+    [21, 20, null],
+    { findings: [{ row: 2, code: 'stitches-left-unworked' }] },
+  ),
+  us(
+    'a chain before so many first stitches is none of them',
+    // 4 and 23 hdc beside a thumb of 5; then 4 + 5 + 23
+    [
+      'Ch 32, join.',
+      'Rnd 1: Ch 2, hdc in each ch around, join. (32)',
+      'Rnd 2: Ch 2, hdc in first 4 sts, ch 5, sk next 5 sts, hdc in rem 23 sts, join.',
+      'Rnd 3: Ch 2, hdc in first 4 sts, hdc in each of 5 chs, hdc in last 23 sts, join. (32)',
+    ],
+    [32, 32, 27, 32],
+  ),
+  us(
+    'herringbone stitches by their short word',
+    [
+      'Ch 21.',
+      'Row 1: Hhdc in 2nd ch from hook and across (20).',
+      'Row 2: ch 1, turn, herringbone hdc across (20)',
+    ],
+    [21, 20, 20],
+  ),
+  us(
+    'waistcoat stitches are one into each',
+    [
+      'Ch 30, join.',
+      'Rnd 1: Ch 1, sc in each ch around, join. (30)',
+      'Rnd 2: Ch 1, waistcoat stitch in each st around, join. (30)',
+    ],
+    [30, 30, 30],
+  ),
+  us(
+    'a loop stitch that nothing defines is named as such',
+    [...sc(15), 'Row 2: Ch 1, turn, loop st in each st across. (15)'],
+    [16, 15, 15],
+    { findings: [{ row: 2, code: 'special-not-defined', saying: ['loop st'] }] },
+  ),
+];
