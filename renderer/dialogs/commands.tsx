@@ -10,16 +10,26 @@ import { commandWords } from '../words/dialogs.ts';
 
 type Entry = CommandEntry & { readonly name: CommandName };
 
-/** Commands whose title or other words hold every word that was typed: first those whose title does, by menus. */
+/**
+ * Commands whose title or other words hold every word that was typed. First the one that is called so, then those
+ * whose title begins so, those whose title holds the words, and the others; by menus among themselves.
+ */
 export function matching(typed: string): readonly Entry[] {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  const name = words.join(' ');
   const holds = (text: string) => words.every((word) => text.toLowerCase().includes(word));
-  const found = GROUPS.flatMap(({ group }) => COMMANDS.filter((entry: Entry) => entry.group === group));
-  const [byTitle, others] = [
-    found.filter(({ title }) => holds(title)),
-    found.filter(({ title }) => !holds(title)),
-  ];
-  return [...byTitle, ...others.filter((entry: Entry) => holds(`${entry.title} ${entry.also ?? ''}`))];
+  const distance = ({ title, also }: Entry): number => {
+    const own = title.toLowerCase().replace('…', '');
+    if (own === name) return 0;
+    if (own.startsWith(name)) return 1;
+    if (holds(title)) return 2;
+    return holds(`${title} ${also ?? ''}`) ? 3 : Number.POSITIVE_INFINITY;
+  };
+  return GROUPS.flatMap(({ group }) => COMMANDS.filter((entry: Entry) => entry.group === group))
+    .map((entry: Entry) => ({ entry, distance: distance(entry) }))
+    .filter((found) => found.distance < Number.POSITIVE_INFINITY)
+    .toSorted((a, b) => a.distance - b.distance)
+    .map(({ entry }) => entry);
 }
 
 export function CommandSearch() {
