@@ -5,6 +5,7 @@
  */
 import type {
   Again,
+  Among,
   Amount,
   Group,
   Item,
@@ -231,7 +232,7 @@ export function one(p: Progress, item: Step): boolean {
   }
 }
 
-/** Marks the stitch just made, or the ones that are named by their number in the row. */
+/** Marks the stitch just made, one of those just made, or the ones that are named by their number in the row. */
 function markAt(p: Progress, item: Marker): void {
   const place = item.place;
   const named = place?.kind === 'nth' ? [place.nth, ...(item.also ?? [])] : [];
@@ -239,6 +240,10 @@ function markAt(p: Progress, item: Marker): void {
   p.made.forEach((site, i) => {
     if (site.kind === 'stitch') made.push(i);
   });
+  if (item.among !== undefined) {
+    p.mark(atAmong(p, made, item.among));
+    return;
+  }
   let marked = false;
   const noun = place?.kind === 'next' || place?.kind === 'across' ? place.nouns[0] : undefined;
   const space = noun?.kind === 'space' ? p.made.findLastIndex((site) => site.kind === 'space') : -1;
@@ -253,6 +258,16 @@ function markAt(p: Progress, item: Marker): void {
     marked = true;
   }
   if (!marked) p.mark();
+}
+
+/** Index of the stitch that is named among those just made; of an even number, the first of the middle two. */
+function atAmong(p: Progress, made: readonly number[], { nth, of }: Among): number | undefined {
+  let several = 1;
+  while (several < made.length && p.made[made.at(-several)!]!.more) several += 1;
+  const group = made.slice(-Math.max(1, of === null ? several : (p.amount(of) ?? several)));
+  if (nth === 'last') return group.at(-1);
+  if (nth === 'centre') return group[(group.length - 1) >> 1];
+  return group[(p.amount(nth) ?? group.length) - 1] ?? group.at(-1);
 }
 
 /** "join in 5th ch of beg ch-3": the round's own beginning chain has so many chains and no more. */

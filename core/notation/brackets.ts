@@ -17,9 +17,10 @@ function isRemark(c: Cursor, close: number, touching: boolean): boolean {
   const first = c.at + 1;
   const words = close - first;
   if (words <= 0) return true;
-  for (let i = first; i < close; i++)
-    if (c.tokens[i]!.word === 'made' || c.tokens[i]!.word === 'completed' || c.tokens[i]!.word === 'formed')
-      return true;
+  const said = c.tokens.slice(first, close).map(({ word }) => word);
+  // "(pm in last st made)" is something to do.
+  const marks = said[0] === 'mark' || said.some((word) => ['pm', 'marker', 'markers'].includes(word));
+  if (!marks && said.some((word) => ['made', 'completed', 'formed'].includes(word))) return true;
   if (
     words === 1 &&
     touching &&

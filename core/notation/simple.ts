@@ -4,6 +4,7 @@
 import { isAside, isRotation } from './asides.ts';
 import { eatWhen } from './closing.ts';
 import type { Cursor } from './cursor.ts';
+import { readAmong } from './marked.ts';
 import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount, readOrdinal } from './numbers.ts';
 import { readPart } from './place-tails.ts';
@@ -289,15 +290,18 @@ function readMarker(c: Cursor): Item[] | null {
     if (!action) return null;
     c.eatAny(['up']);
     c.eatAny(['to']);
-    const place = c.attempt(() => {
-      c.eatAny(['in', 'on', 'at', 'to', 'through']);
-      c.eatAny(['the', 'this', 'that']);
-      const found = readPlace(c) ?? readMarkedSpace(c);
-      if (found) return found.kind === 'evenly' || found.kind === 'across' ? null : found;
-      return null;
-    });
+    const among = readAmong(c);
+    const place = among
+      ? null
+      : c.attempt(() => {
+          c.eatAny(['in', 'on', 'at', 'to', 'through']);
+          c.eatAny(['the', 'this', 'that']);
+          const found = readPlace(c) ?? readMarkedSpace(c);
+          if (found) return found.kind === 'evenly' || found.kind === 'across' ? null : found;
+          return null;
+        });
     const also = place?.kind === 'nth' ? readMore(c) : [];
-    if (!place) {
+    if (!place && !among) {
       c.attempt(() => {
         c.eatAny(['in', 'on', 'at', 'to', 'for']);
         c.eatAny(['the', 'this', 'that', 'beg', 'end', 'center']);
@@ -309,13 +313,6 @@ function readMarker(c: Cursor): Item[] | null {
         return true;
       });
     }
-    c.attempt(() => {
-      // "in center st of 3", "in 2nd of the 3 sc just made"
-      if (!c.eatAny(['of the', 'of these', 'of those', 'of'])) return null;
-      if (!readAmount(c, false)) return null;
-      readNoun(c);
-      return true;
-    });
     c.eatAny([
       'made',
       'just made',
@@ -342,7 +339,7 @@ function readMarker(c: Cursor): Item[] | null {
       while (c.peek() && c.peek()!.kind !== 'sign') c.at++;
       return true;
     });
-    const more = also.length > 0 ? { also } : {};
+    const more = { ...(also.length > 0 && { also }), ...(among && { among }) };
     return [{ type: 'marker', action, place, ...more, ...c.span(start) }];
   });
 }

@@ -320,6 +320,14 @@ export interface Marker extends Span {
   readonly place: Place | null;
   /** "in the 12th, 24th and 36th sts": which ones besides the first. */
   readonly also?: readonly Amount[];
+  /** "in 2nd of these 3 sc": the place is none of the row below. */
+  readonly among?: Among;
+}
+
+/** Which of the stitches just made. `of`: how many they are; null = those that went into the last place. */
+export interface Among {
+  readonly nth: Amount | 'last' | 'centre';
+  readonly of: Amount | null;
 }
 
 export interface Colour extends Span {

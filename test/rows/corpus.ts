@@ -29,6 +29,7 @@ import { houses } from './cases/houses.ts';
 import { jottings } from './cases/jottings.ts';
 import { loops } from './cases/loops.ts';
 import { makings } from './cases/makings.ts';
+import { marked } from './cases/marked.ts';
 import { mesh } from './cases/mesh.ts';
 import { motifs } from './cases/motifs.ts';
 import { namings } from './cases/namings.ts';
@@ -95,6 +96,7 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   circles,
   ovals,
   granny,
+  marked,
   mesh,
   shells,
   textures,
