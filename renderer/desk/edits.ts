@@ -6,7 +6,7 @@ import { closeHistory } from 'prosemirror-history';
 import type { Node } from 'prosemirror-model';
 import type { EditorState, Transaction } from 'prosemirror-state';
 import type { Attributed, AttributesOf } from '../../core/document/attributes.ts';
-import { FIGURE, type FigureText } from '../../core/document/pattern.ts';
+import { FIGURE, type FigureText, type PieceStart } from '../../core/document/pattern.ts';
 import { schema } from '../../core/document/schema.ts';
 import { freshId } from './identity.ts';
 import { type ListName, listAt, type Placed, partAt, placeOf } from './places.ts';
@@ -32,6 +32,22 @@ export function setAttributes<K extends Attributed>(
   attributes: Partial<AttributesOf<K>>,
 ): Transaction {
   return setAt(begin(state), placeOf(state.doc, id), attributes);
+}
+
+/** Sets what a piece starts with. A single row that nobody has written yet becomes what such a piece begins with. */
+export function startPiece(state: EditorState, id: string, start: PieceStart): Transaction {
+  const place = placeOf(state.doc, id);
+  const transaction = setAt(begin(state), place, { start });
+  if (place === null) return transaction;
+  const [title, blocks] = place.node.children;
+  const first = blocks?.childCount === 1 ? blocks.firstChild : null;
+  if (first?.type !== schema.nodes.row || first.childCount > 0) return transaction;
+  const edges = start.kind === 'edges' && start.round ? 'round' : 'row';
+  return setAt(
+    transaction,
+    { node: first, pos: place.pos + 1 + title!.nodeSize + 1 },
+    { form: start.kind === 'chain' ? 'foundation' : edges },
+  );
 }
 
 /** Sets attributes of a part that stands once: the cover, the sizing. */

@@ -1,6 +1,10 @@
 /** Words of the place "Write": headings, prompts where nothing is written yet, forms, and what is announced. */
 import type { Severity } from '../../core/finding.ts';
+import type { Terms } from '../../core/trade/stitches.ts';
 import { SEVERITY_WORDS } from './severity.ts';
+
+/** The stitch that examples are worked in, as each market calls it. */
+const SHORTEST = { us: 'sc', uk: 'dc' } as const satisfies Record<Terms, string>;
 
 export const writeWords = {
   manuscript: 'Manuscript',
@@ -39,7 +43,8 @@ export const writeWords = {
     note: 'Something that holds for the whole pattern',
     finishing: 'A step of the finishing: seams, borders, ends, blocking',
     pieceTitle: 'Name of the piece',
-    row: 'Write the row, such as “Ch 1, sc in each st across, turn.”',
+    row: (terms: Terms) => `Write the row, such as “Ch 1, ${SHORTEST[terms]} in each st across, turn.”`,
+    round: (terms: Terms) => `Write the round, such as “Ch 1, ${SHORTEST[terms]} in each st around, join.”`,
     foundation: 'How the piece begins, such as “Ch 24.” Type = for a number from the sizing sheet',
     prose: 'Text between the rows',
     heading: 'A heading between the rows',
@@ -50,8 +55,11 @@ export const writeWords = {
     pieces: 'Add a piece',
     finishing: 'Add a finishing step',
     cautions: 'Add a caution of your own',
-    blocks: (isFirst: boolean) => (isFirst ? 'Add the first row' : 'Add a row'),
-    repeat: 'Add a repeat of rows',
+    blocks: (isFirst: boolean, form: 'row' | 'round') => {
+      const noun = form === 'round' ? 'round' : 'row';
+      return isFirst ? `Add the first ${noun}` : `Add a ${noun}`;
+    },
+    repeat: (form: 'row' | 'round') => `Add a repeat of ${form === 'round' ? 'rounds' : 'rows'}`,
   },
   labels: {
     prose: 'Text',

@@ -2,6 +2,8 @@
 import { history, redo, undo } from 'prosemirror-history';
 import { type Command, NodeSelection } from 'prosemirror-state';
 import { describe, expect, test } from 'vitest';
+import type { PieceStart } from '../../core/document/pattern.ts';
+import { startPiece } from '../../renderer/desk/edits.ts';
 import { identity } from '../../renderer/desk/identity.ts';
 import { listAt } from '../../renderer/desk/places.ts';
 import { nextFigure } from '../../renderer/write/commands/figures.ts';
@@ -86,6 +88,31 @@ describe('Enter', () => {
     const state = run(stateOf([['row Sc.']], ['One$0']), splitText);
     expect(notesOf(state)).toEqual(['One', '$0']);
     expect(notesOf(run(state, splitText))).toEqual(['One', '$0']);
+  });
+});
+
+describe('what a piece starts with', () => {
+  const edge = { piece: '', kind: 'top', amount: null, which: 1 } as const;
+  test.each([
+    ['a row that is not written yet begins it', ['foundation'], { round: false }, ['row']],
+    ['or a round', ['foundation'], { round: true }, ['round']],
+    ['and is a foundation again where it starts with a chain', ['round'], null, ['foundation']],
+    ['what is written stays as it is', ['foundation Ch 4.'], { round: true }, ['foundation Ch 4.']],
+    ['so do several rows', ['foundation', 'row Sc.'], { round: true }, ['foundation', 'row Sc.']],
+    ['and a paragraph', ['prose'], { round: true }, ['prose']],
+  ])('%s', (_, before, round, after) => {
+    const state = stateOf([before]);
+    const { id } = listAt(state.doc, 'pieces').node.child(0).attrs;
+    const start: PieceStart = round === null ? { kind: 'chain' } : { kind: 'edges', edges: [edge], ...round };
+    const { doc } = state.apply(startPiece(state, id, start));
+    doc.check();
+    const piece = listAt(doc, 'pieces').node.child(0);
+    expect(piece.attrs.start).toEqual(start);
+    expect(
+      piece
+        .child(1)
+        .children.map((node) => `${node.attrs.form ?? node.type.name} ${node.textContent}`.trim()),
+    ).toEqual(after);
   });
 });
 

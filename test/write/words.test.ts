@@ -1,11 +1,25 @@
 /** What is recognised while typing: labels that go, words that could follow, converted words. */
 import { describe, expect, test } from 'vitest';
 import { blankPattern } from '../../core/outlines/blank.ts';
+import { writeWords } from '../../renderer/words/write.ts';
 import { proposals, typedAt } from '../../renderer/write/completion/words.ts';
 import { labelTyped, rangeTyped } from '../../renderer/write/labels.ts';
 import { convertedWords } from '../../renderer/write/terms.ts';
 import { figureTyped } from '../../renderer/write/typed-figures.ts';
 import { document } from './written.ts';
+
+describe('what is not written yet', () => {
+  test.each([
+    [writeWords.prompts.row('us'), 'Write the row, such as “Ch 1, sc in each st across, turn.”'],
+    [writeWords.prompts.row('uk'), 'Write the row, such as “Ch 1, dc in each st across, turn.”'],
+    [writeWords.prompts.round('us'), 'Write the round, such as “Ch 1, sc in each st around, join.”'],
+    [writeWords.add.blocks(false, 'round'), 'Add a round'],
+    [writeWords.add.blocks(true, 'row'), 'Add the first row'],
+    [writeWords.add.repeat('round'), 'Add a repeat of rounds'],
+  ])('is asked for as what it is: %s', (words, expected) => {
+    expect(words).toBe(expected);
+  });
+});
 
 describe('typed labels', () => {
   test.each([

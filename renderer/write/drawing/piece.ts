@@ -5,6 +5,7 @@ import type { Piece } from '../../../core/document/pattern.ts';
 import type { DeskView } from '../../desk/desk.ts';
 import { blockWords } from '../../words/blocks.ts';
 import { writeWords } from '../../words/write.ts';
+import { nextForm } from '../commands/insert.ts';
 import { aside, asideButton, element, setMark, setWords } from './element.ts';
 import { type DrawingParts, DrawnNode, type GetPos } from './view.ts';
 
@@ -50,7 +51,7 @@ export class BlocksView extends DrawnNode {
         if (pos !== undefined) add(this.editor, pos, kind);
       });
     this.#addRow = button('', 'row');
-    this.#addRepeat = button(writeWords.add.repeat, 'repeat');
+    this.#addRepeat = button('', 'repeat');
     const adds = aside('div', 'adds');
     adds.append(this.#addRow, this.#addRepeat);
     this.dom.append(this.#head, this.contentDOM, adds);
@@ -59,7 +60,9 @@ export class BlocksView extends DrawnNode {
 
   protected override drawn(): void {
     const rows = this.node.childCount;
-    setWords(this.#addRow, writeWords.add.blocks(rows === 0));
+    const form = nextForm(this.node, rows - 1);
+    setWords(this.#addRow, writeWords.add.blocks(rows === 0, form));
+    setWords(this.#addRepeat, writeWords.add.repeat(form));
     // There has to be a row that is repeated.
     setMark(this.#addRepeat, 'hidden', rows < 2 ? '' : null);
   }

@@ -106,7 +106,17 @@ export class RowView extends LabelledView {
   }
 
   protected override prompt(): string {
-    return this.node.attrs.form === 'foundation' ? writeWords.prompts.foundation : writeWords.prompts.row;
+    const { prompts } = writeWords;
+    const { form } = this.node.attrs;
+    if (form === 'foundation') return prompts.foundation;
+    const { terms } = this.parts.live.desk.view().pattern;
+    return form === 'round' ? prompts.round(terms) : prompts.row(terms);
+  }
+
+  override refresh(view: DeskView): void {
+    // The example in the prompt is in the pattern's terms, which may have changed.
+    if (this.node.childCount === 0) this.drawn();
+    super.refresh(view);
   }
 
   /** Which of a shaping's two rows this is; null for a row of its own. */

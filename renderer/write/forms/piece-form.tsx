@@ -1,6 +1,6 @@
 /** The form of a piece: how often it is made, what it starts from, its first side, which edges it must meet. */
-import type { Edge, Meeting, Piece } from '../../../core/document/pattern.ts';
-import { setAttributes } from '../../desk/edits.ts';
+import type { Edge, Meeting, Piece, PieceStart } from '../../../core/document/pattern.ts';
+import { setAttributes, startPiece } from '../../desk/edits.ts';
 import { ChoiceField, DraftField } from '../../parts/fields.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { blockWords } from '../../words/blocks.ts';
@@ -21,8 +21,9 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
   const piece = useDeskView((view) => view.pattern.pieces).find((other) => other.id === id);
   const report = useDeskView((view) => view.report.pieces).find((other) => other.id === id);
   if (piece === undefined) return null;
-  const set = (attributes: Partial<Pick<Piece, 'make' | 'start' | 'firstSide' | 'meets'>>) =>
+  const set = (attributes: Partial<Pick<Piece, 'make' | 'firstSide' | 'meets'>>) =>
     desk.dispatch(setAttributes<'piece'>(desk.view().state, id, attributes));
+  const begin = (next: PieceStart) => desk.dispatch(startPiece(desk.view().state, id, next));
   const { start } = piece;
   return (
     <Form title={words.title(piece.name)} onClose={onClose} node={id} remove={words.removePiece}>
@@ -39,9 +40,7 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
         label={words.start}
         value={start.kind}
         options={Object.entries(words.starts) as [Piece['start']['kind'], string][]}
-        onGive={(kind) =>
-          set({ start: kind === 'chain' ? { kind } : { kind, edges: [NEW_EDGE], round: false } })
-        }
+        onGive={(kind) => begin(kind === 'chain' ? { kind } : { kind, edges: [NEW_EDGE], round: false })}
       />
       {start.kind === 'edges' && (
         <>
@@ -49,7 +48,7 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
             <input
               type="checkbox"
               checked={start.round}
-              onChange={(event) => set({ start: { ...start, round: event.target.checked } })}
+              onChange={(event) => begin({ ...start, round: event.target.checked })}
             />{' '}
             {words.round}
           </label>
@@ -60,20 +59,14 @@ export function PieceForm({ id, onClose }: { readonly id: string; readonly onClo
               <EdgeFields
                 edge={edge}
                 own={null}
-                onGive={(next) => set({ start: { ...start, edges: start.edges.with(at, next) } })}
+                onGive={(next) => begin({ ...start, edges: start.edges.with(at, next) })}
               />
-              <button
-                type="button"
-                onClick={() => set({ start: { ...start, edges: start.edges.toSpliced(at, 1) } })}
-              >
+              <button type="button" onClick={() => begin({ ...start, edges: start.edges.toSpliced(at, 1) })}>
                 {words.removeEdge(at + 1)}
               </button>
             </fieldset>
           ))}
-          <button
-            type="button"
-            onClick={() => set({ start: { ...start, edges: [...start.edges, NEW_EDGE] } })}
-          >
+          <button type="button" onClick={() => begin({ ...start, edges: [...start.edges, NEW_EDGE] })}>
             {words.addEdge}
           </button>
           <p className="form-caption">{words.startCount}</p>
