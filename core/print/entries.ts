@@ -6,7 +6,10 @@ import { type Entries, type Entry, plain } from './content.ts';
 import { baselineOf, besideSlices, type Desk, lineMarks, span, textOf, textSlices } from './desk.ts';
 import { breakLines, naturalWidth } from './lines.ts';
 import { type Mark, type Tag, tag } from './page.ts';
-import { BREAK, bindFirst, type Slice, slice, withGap } from './slice.ts';
+import { BREAK, bindAll, bindFirst, type Slice, slice, withGap } from './slice.ts';
+
+/** Lines up to which an entry stands whole on a page. */
+const MOST_HELD = 8;
 
 export function entrySlices(block: Entries, parent: Tag, desk: Desk): Slice[] {
   const { looks, spaces, hang } = desk.style;
@@ -38,8 +41,10 @@ export function entrySlices(block: Entries, parent: Tag, desk: Desk): Slice[] {
             desk.width,
             [label, value],
           );
+    // What a label means is read at once: a list of numbers is turned over within only where it is a long one.
+    const held = lines.length > MOST_HELD ? lines : bindAll(lines, BREAK.together);
     const lone = i === 1 || i === items.length - 1;
-    return i === 0 ? lines : withGap(bindFirst(lines, lone ? BREAK.inside * 4 : BREAK.inside), spaces.item);
+    return i === 0 ? held : withGap(bindFirst(held, lone ? BREAK.inside * 4 : BREAK.inside), spaces.item);
   });
 }
 

@@ -620,6 +620,33 @@ describe('tables', () => {
   });
 });
 
+describe('entries', () => {
+  test('whose numbers take a few lines are not parted', () => {
+    // Seven lists of twenty-four numbers, as the measurements of a drawing are.
+    const values = Array.from({ length: 7 }, (_, e) =>
+      Array.from({ length: 48 }, (_, n) => `${100 * (e + 1) + n}.5`).join(', '),
+    );
+    for (let lines = 0; lines < 40; lines++) {
+      const block = entries(
+        'facts',
+        values.map((value, e) => [`Letter ${e}`, value]),
+      );
+      const parts = [part('Schematics', [...Array.from({ length: lines }, () => paragraph('turn')), block])];
+      const { pages } = layOut(
+        { ...sample(), cover: null, parts },
+        { paper: 'a4', edition: 'standard' },
+        resources,
+      );
+      for (const [e] of values.entries()) {
+        const holding = pages.filter(({ marks }) =>
+          marks.some((mark) => mark.kind === 'text' && new RegExp(`\\b${e + 1}\\d\\d\\.5`).test(mark.text)),
+        );
+        expect(holding.length, `letter ${e} after ${lines} lines`).toBe(1);
+      }
+    }
+  });
+});
+
 describe('structure', () => {
   test('headings that skip a level are tagged without the gap', () => {
     const layout = layOut(
