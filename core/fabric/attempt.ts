@@ -239,6 +239,7 @@ export function attemptRow(
         : ordered(below, turned || unturned);
   const p = new Progress(sites, bare, round, env, figures, (turned || unturned) && !bare && !goesBack);
   p.unturned = unturned;
+  p.carries = !movesMarkers(items);
   const otherSide = !bare && earlier === null && alongFoundation(items.slice(i));
   if (otherSide) p.beginOtherSide();
   p.forced = forced;
@@ -271,6 +272,12 @@ export function attemptRow(
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });
   return finish(row, items, below, p, chains, turned, goesBack, onward, usesRing);
 }
+
+/** Whether the row says where a marker goes. */
+const movesMarkers = (items: readonly Item[]): boolean =>
+  items.some((item) =>
+    item.type === 'marker' ? item.action !== 'carry' : 'items' in item && movesMarkers(item.items),
+  );
 
 /** "Sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in corner sp": the space that the chain stands in, not the one after it. */
 function fromSpace(p: Progress, list: readonly Step[]): readonly Step[] {

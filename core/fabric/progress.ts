@@ -156,6 +156,8 @@ export class Progress {
   firstUsed = 0;
   /** Stitches that the row states at its end, where nothing but one "evenly" without a number makes them. */
   evenTotal: number | null = null;
+  /** The row says nothing of markers, or that they move up: each stays with its stitch. */
+  carries = false;
   /** How deep in definitions of definitions the work is. */
   depth = 0;
 
@@ -527,15 +529,24 @@ export class Progress {
   make(site: Site, n: number, at: number): boolean {
     this.closeSpace();
     this.waiting = [];
+    // Of several in the marked stitch, the middle one takes the marker over.
+    const keeps =
+      this.carries && this.madeAt !== at && this.below[at]?.marked === true && !this.isSeamMark(at);
     for (let i = 0; i < n; i++) {
       if (!this.step()) return false;
       const more = this.madeAt === at && at !== NOWHERE && this.made.length > 0;
-      this.made.push(more || (i > 0 && at === NOWHERE) ? withMore(site) : site);
+      const own = more || (i > 0 && at === NOWHERE) ? withMore(site) : site;
+      this.made.push(keeps && i === (n - 1) >> 1 ? withMark(own, true) : own);
       this.recording?.push(this.below[at] ?? null, this.gap >= 0 && this.gap % this.below.length === at, i);
       this.madeAt = at;
     }
     this.last = at;
     return true;
+  }
+
+  /** A marker in the first or last stitch tells where rounds begin: to it is all the way around, in every round. */
+  private isSeamMark(at: number): boolean {
+    return this.round && (at === 0 || at === this.below.length - 1);
   }
 
   /** Marks the last stitch made, or the one at `i`. */

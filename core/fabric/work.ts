@@ -179,7 +179,7 @@ export function one(p: Progress, item: Step): boolean {
       return true;
     }
     case 'marker':
-      if (item.action !== 'remove' && item.action !== 'work-to') markAt(p, item);
+      if (item.action === 'place' || item.action === 'move') markAt(p, item);
       return true;
     case 'loops':
       if (p.recording !== null) p.recording.loop = item.loop;

@@ -9,7 +9,7 @@ import { anyStitch, readNoun } from './nouns.ts';
 import { readAmount, readOrdinal } from './numbers.ts';
 import { readPart } from './place-tails.ts';
 import { readBarePlace, readPlace } from './places.ts';
-import type { Amount, Item, Place, StitchRef } from './tree.ts';
+import type { Amount, Item, Marker, Place, StitchRef } from './tree.ts';
 import { readUnworked } from './unworked.ts';
 import { readStitch } from './words.ts';
 import { readAttach, readColour, readColourPrefix, readFastenOff } from './yarn.ts';
@@ -226,7 +226,7 @@ function readMore(c: Cursor): Amount[] {
 function readMarker(c: Cursor): Item[] | null {
   return c.attempt(() => {
     const start = c.at;
-    let action: 'place' | 'move' | 'remove' | 'work-to' | null = null;
+    let action: Marker['action'] | null = null;
     if (
       c.eatAny([
         'place st marker',
@@ -249,12 +249,25 @@ function readMarker(c: Cursor): Item[] | null {
       action = 'place';
     else if (
       c.eatAny([
+        'move markers up',
+        'move the markers up',
+        'move markers',
+        'moving markers up',
+        'moving the markers up',
+        'moving markers',
+        'carry markers up',
+        'carrying markers up',
+        'move all markers up',
+        'moving all markers up',
+      ])
+    )
+      action = 'carry';
+    else if (
+      c.eatAny([
         'move st marker up',
         'move st marker',
         'move marker up',
         'move marker',
-        'move markers up',
-        'move markers',
         'move the marker',
         'slip marker',
         'sl m',
@@ -339,6 +352,8 @@ function readMarker(c: Cursor): Item[] | null {
       while (c.peek() && c.peek()!.kind !== 'sign') c.at++;
       return true;
     });
+    // "Move markers to first and last st": to other stitches than those above their own.
+    if (action === 'carry' && (place || among)) action = 'move';
     const more = { ...(also.length > 0 && { also }), ...(among && { among }) };
     return [{ type: 'marker', action, place, ...more, ...c.span(start) }];
   });

@@ -316,7 +316,8 @@ export interface Unworked extends Span {
 
 export interface Marker extends Span {
   readonly type: 'marker';
-  readonly action: 'place' | 'move' | 'remove' | 'work-to';
+  /** 'carry': "move markers up", each to the stitch above its own. */
+  readonly action: 'place' | 'move' | 'carry' | 'remove' | 'work-to';
   readonly place: Place | null;
   /** "in the 12th, 24th and 36th sts": which ones besides the first. */
   readonly also?: readonly Amount[];

@@ -28,6 +28,18 @@ const BEFORE: readonly (readonly [words: string, before: number])[] = [
   ['pm in 2nd st', 7],
 ];
 
+/** Rows over the third of seven stitches, which is marked, and what the next row works before it meets the marker. */
+const CARRIED: readonly (readonly [row: string, before: number])[] = [
+  // Nothing is said of the marker: it stays with its stitch.
+  ['Ch 1, sc in each st across, turn.', 2],
+  ['Ch 1, sc in each st across (moving markers up), turn.', 2],
+  ['Ch 1, sc in each st across, move markers up, turn.', 2],
+  // From the other end the marked one is the fifth: of three in it, the middle one.
+  ['Ch 1, sc in each st to marked st, 3 sc in marked st, sc in each st across, turn.', 3],
+  // It goes elsewhere, or away.
+  ['Ch 1, sc in next st, pm in last st made, sc in each st across, turn.', 6],
+];
+
 export const marked: readonly RowCase[] = [
   ...BEFORE.map(
     ([words, before]): RowCase => ({
@@ -58,4 +70,33 @@ export const marked: readonly RowCase[] = [
     counts: [12, 12, 12, 14, 16, 10],
     source,
   },
+  {
+    name: 'a thumb gore that grows on every second round, its markers moved up in those between',
+    terms: 'us',
+    text: lines(
+      'Ch 12, join with sl st in first ch to form a ring.',
+      'Rnd 1: Ch 1, sc in next 6 ch, pm in last st made, sc in next ch, pm in last st made, sc in each ch around, join with sl st in first sc. (12 sc)',
+      'Rnd 2: Ch 1, sc in each st around, moving markers up, join with sl st in first sc. (12 sc)',
+      'Rnd 3: Ch 1, sc in each st to marked st, 2 sc in marked st (move marker to first of these sts), sc in each st to next marked st, 2 sc in marked st (move marker to last of these sts), sc in each st around, join with sl st in first sc. (14 sc)',
+      'Rnd 4: Ch 1, sc in each st around, join with sl st in first sc. (14 sc)',
+      // Before the gore 5 sts, in it 4, after it 5.
+      'Rnd 5: Ch 1, sc in each st to marked st, ch 1, sk next 4 sts, sc in next 5 sts, join with sl st in first sc. (10 sc, 1 ch-1 sp)',
+    ),
+    counts: [12, 12, 12, 14, 14, 10],
+    source,
+  },
+  ...CARRIED.map(
+    ([words, before]): RowCase => ({
+      name: `a marker two rows below, over: ${words}`,
+      terms: 'us',
+      text: lines(
+        'Ch 8.',
+        'Row 1: Sc in 2nd ch from hook, sc in next 2 ch, pm in last st made, sc in each ch across, turn. (7 sc)',
+        `Row 2: ${words}`,
+        'Row 3: Ch 1, sc in each st to marked st, turn, leaving rem sts unworked.',
+      ),
+      final: before,
+      source,
+    }),
+  ),
 ];
