@@ -3,11 +3,15 @@
  * was understood and what needs the maker. Never replaces a file that is there.
  */
 import { basename, extname } from 'node:path';
+import { barePicture } from '../../core/document/bare-picture.ts';
 import { compose } from '../../core/document/compose.ts';
+import { FILE_LIMITS } from '../../core/document/limits.ts';
+import { type Picture, takePicture } from '../../core/document/media.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
-import { DOCX_LIMITS, textOfDocx } from '../../core/intake/docx.ts';
+import { DOCX_LIMITS, type DocxPicture, textOfDocx } from '../../core/intake/docx.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
+import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { readDocx } from '../services/docx.ts';
 import { savePattern } from '../services/files.ts';
 import { FINDINGS, type Io, isThere, Refused, RIGHT, readBytes, wordsOf } from './io.ts';
@@ -17,14 +21,30 @@ import { columnsOf, cut, harmless, wrap } from './words.ts';
 
 const ENDING = '.turnchain';
 
-/** The text of a file: plain, or out of a document. */
-async function textAt(path: string, io: Io): Promise<string> {
+interface Read {
+  readonly text: string;
+  readonly pictures: readonly DocxPicture[];
+}
+
+/** The text of a file: plain, or out of a document with its pictures. */
+async function textAt(path: string, io: Io): Promise<Read> {
   const bytes = await readBytes(path, io, DOCX_LIMITS.fileBytes);
   const isArchive = Buffer.from(bytes.subarray(0, 4)).toString('latin1') === 'PK\u0003\u0004';
-  if (!isArchive) return wordsOf(bytes);
+  if (!isArchive) return { text: wordsOf(bytes), pictures: [] };
   const read = await textOfDocx(bytes, readDocx);
   if (!read.ok) throw new Refused(read.message);
-  return read.text;
+  return read;
+}
+
+/** The pictures that a pattern can have; what was written into them besides stays behind. */
+function taken(pictures: readonly DocxPicture[], into: Map<string, Picture>): readonly TakenPicture[] {
+  return pictures.map(({ bytes, alt }) => {
+    const bare = bytes === null || into.size >= FILE_LIMITS.pictures ? null : barePicture(bytes);
+    const took = bare === null ? null : takePicture(bare);
+    if (took === null || !took.ok) return { id: null, alt };
+    into.set(took.picture.id, took.picture);
+    return { id: took.picture.id, alt };
+  });
 }
 
 const MARKET = { us: 'US', uk: 'UK' } as const;
@@ -32,7 +52,8 @@ const MARKET = { us: 'US', uk: 'UK' } as const;
 /** The report of what was brought in, for people. */
 function reportWords(
   { pattern, market, rows, doubts, offers, leftOut }: Brought,
-  taken: boolean,
+  isFigured: boolean,
+  pictures: number,
   io: Io,
 ): string {
   const width = columnsOf(io.stdout);
@@ -48,6 +69,7 @@ function reportWords(
     const copies = make === 1 ? '' : ` (make ${make})`;
     out.push(cut(`  ${harmless(name)}${copies}: ${written} ${written === 1 ? 'row' : 'rows'}`, width));
   }
+  if (pictures > 0) out.push(pictures === 1 ? 'One picture came along.' : `${pictures} pictures came along.`);
   const needs = rows.written - rows.followed;
   out.push(
     `${rows.followed} of ${rows.written} rows are followed${needs === 0 ? '.' : `; ${needs} ${needs === 1 ? 'needs' : 'need'} you.`}`,
@@ -58,7 +80,7 @@ function reportWords(
     const many = offers.length === 1 ? 'One list of numbers is' : `${offers.length} lists of numbers are`;
     out.push(
       ...say(
-        taken
+        isFigured
           ? `${many} a line of the sheet and became ${offers.length === 1 ? 'a figure' : 'figures'}.`
           : `${many} the numbers of a line of the sheet; --figures makes figures of them.`,
       ),
@@ -90,14 +112,16 @@ export const command: Command = {
       throw new Refused('Say where the pattern file goes: --out NAME.turnchain.', true);
     const target = extname(out) === '' ? `${out}${ENDING}` : out;
     const terms = choiceOf(given, 'terms', ['us', 'uk']);
-    const text = await textAt(path, io);
+    const read = await textAt(path, io);
     if (await isThere(target, io))
       throw new Refused(`“${basename(target)}” is there already and stays as it is. Choose another name.`);
     const named = tidyText(basename(path === '-' ? target : path, extname(path)))
       .replace(/[-_]+/g, ' ')
       .trim();
     const title = tidyText(lastValue(given, 'title') ?? '').trim();
-    const result = bring(text, { terms, title: named, date: io.today });
+    const media = new Map<string, Picture>();
+    const pictures = taken(read.pictures, media);
+    const result = bring(read.text, { terms, title: named, date: io.today, pictures });
     if (!result.ok) throw new Refused(result.message);
     const { brought } = result;
     if (terms === null && !brought.market.sure) {
@@ -109,10 +133,10 @@ export const command: Command = {
         true,
       );
     }
-    const taken = given.flags.has('figures');
-    const figured = taken ? takeOffers(brought.pattern, brought.offers) : brought.pattern;
+    const isFigured = given.flags.has('figures');
+    const figured = isFigured ? takeOffers(brought.pattern, brought.offers) : brought.pattern;
     const pattern = title === '' ? figured : { ...figured, about: { ...figured.about, title } };
-    const saved = await savePattern(target, compose(pattern), new Map(), io.disk);
+    const saved = await savePattern(target, compose(pattern), media, io.disk);
     if (!saved.ok) throw new Refused(saved.error.message);
     if (given.flags.has('json')) {
       const { market, rows, doubts, offers, leftOut } = brought;
@@ -126,8 +150,10 @@ export const command: Command = {
         sizes,
         pieces,
       };
-      io.stdout.write(`${JSON.stringify({ ...report, rows, doubts, offers, figures: taken, leftOut })}\n`);
-    } else io.stdout.write(`${target}\n${reportWords({ ...brought, pattern }, taken, io)}`);
+      io.stdout.write(
+        `${JSON.stringify({ ...report, rows, doubts, offers, figures: isFigured, pictures: media.size, leftOut })}\n`,
+      );
+    } else io.stdout.write(`${target}\n${reportWords({ ...brought, pattern }, isFigured, media.size, io)}`);
     return brought.doubts.length > 0 ? FINDINGS : RIGHT;
   },
 };

@@ -5,12 +5,13 @@
 import type { Node } from 'prosemirror-model';
 import { sha256 } from './digest.ts';
 import { FILE_LIMITS } from './limits.ts';
+import { orientationIn } from './orientation.ts';
 import type { Media } from './pattern.ts';
 import { type Refusal, refuse } from './refusals.ts';
 
 export type PictureKind = 'png' | 'jpeg';
 
-/** What can be told of a picture without decoding it. Sides in pixels. */
+/** What can be told of a picture without decoding it. Sides in pixels, as it stands upright. */
 export interface Look {
   readonly kind: PictureKind;
   readonly width: number;
@@ -47,9 +48,13 @@ function pngSides(view: DataView): readonly [number, number] | null {
   return [view.getUint32(16), view.getUint32(20)];
 }
 
-/** T.81, B.2.2: the frame header SOF0–SOF15 (DHT, JPG and DAC share the range) holds height, then width. */
+/**
+ * T.81, B.2.2: the frame header SOF0–SOF15 (DHT, JPG and DAC share the range) holds height, then width. Where the camera
+ * was held otherwise, they change places.
+ */
 function jpegSides(view: DataView): readonly [number, number] | null {
   let at = 2;
+  let isTurned = false;
   while (at + 9 <= view.byteLength) {
     if (view.getUint8(at) !== 0xff) return null;
     const marker = view.getUint8(at + 1);
@@ -58,8 +63,17 @@ function jpegSides(view: DataView): readonly [number, number] | null {
       continue;
     }
     const isFrame = marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
-    if (isFrame) return [view.getUint16(at + 7), view.getUint16(at + 5)];
+    if (isFrame) {
+      const [width, height] = [view.getUint16(at + 7), view.getUint16(at + 5)];
+      return isTurned ? [height, width] : [width, height];
+    }
     if (marker === 0xda || marker === 0xd9) return null; // picture data, or the end, before any frame
+    if (marker === 0xe1) {
+      const from = view.byteOffset + at + 4;
+      const length = Math.min(view.getUint16(at + 2) - 2, view.byteLength - at - 4);
+      const payload = new Uint8Array(view.buffer, from, Math.max(0, length));
+      isTurned = (orientationIn(payload) ?? 1) > 4;
+    }
     const alone = marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
     at += alone ? 2 : 2 + view.getUint16(at + 2);
   }

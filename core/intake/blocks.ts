@@ -2,7 +2,7 @@
  * From what was read of a passage to blocks of a pattern: rows, repeats that find their rows by the numbers these
  * had, paragraphs. It makes blocks and judges none; whether a typed count agrees is asked of the study.
  */
-import type { Block, RowBlock } from '../document/pattern.ts';
+import type { Block, Media, RowBlock } from '../document/pattern.ts';
 import { tidyText } from '../document/words.ts';
 import { PLAIN_ENV } from '../fabric/index.ts';
 import { checkStated } from '../fabric/stated.ts';
@@ -31,6 +31,8 @@ export interface Making {
   readonly sizeIds: (labels: readonly string[] | null) => readonly string[] | null;
   /** Formula for how many rows a repeat adds where the sizes differ; null where there can be none. */
   readonly rowsFormula: (rows: readonly number[]) => string | null;
+  /** A picture by its number; null where it could not be taken over. */
+  readonly picture: (picture: number) => Media | null;
 }
 
 /** Text of a block: one line of plain characters. */
@@ -84,14 +86,17 @@ export function blocksOf(
       sizes: sizeIds(from.sizes),
     };
   };
-  const blocks = piece.blocks.map((block): Block => {
-    if (block.kind === 'row') return row(block);
-    if (block.kind === 'repeat') return repeat(block) ?? row(asRow(block));
+  const photo = (media: Media | null): readonly Block[] =>
+    media === null ? [] : [{ type: 'photo', id: freshId(), media }];
+  const blocks = piece.blocks.flatMap((block): readonly Block[] => {
+    if (block.kind === 'row') return [row(block)];
+    if (block.kind === 'repeat') return [repeat(block) ?? row(asRow(block))];
+    if (block.kind === 'photo') return photo(making.picture(block.picture));
     const id = freshId();
     const text = blockText(block.text);
     return block.kind === 'heading'
-      ? { type: 'heading', id, text }
-      : { type: 'prose', id, text: { text, figures: [] }, sizes: null };
+      ? [{ type: 'heading', id, text }]
+      : [{ type: 'prose', id, text: { text, figures: [] }, sizes: null }];
   });
   return { blocks, made, repeats };
 }

@@ -18,6 +18,8 @@ import { guessMarket, type MarketGuess } from './market.ts';
 import { numbersIn } from './numbers.ts';
 import { type Offer, offersIn } from './offers.ts';
 import { type Passage, passageOfText } from './passage.ts';
+import { type PictureMark, type PicturePlace, picturesApart, placesOf } from './pictures.ts';
+import { mediaOf, type TakenPicture, withPictures } from './placed-pictures.ts';
 import { type Section, sectionsOf, withNamesMarked } from './sections.ts';
 import { intakeRefusals, intakeWords } from './sentences.ts';
 import { withStarts } from './starts.ts';
@@ -33,6 +35,8 @@ export interface BringOptions {
   readonly title: string;
   /** ISO date of the first version: the caller's. */
   readonly date: string;
+  /** Pictures of a document, by the numbers that its text has for them. */
+  readonly pictures?: readonly TakenPicture[];
 }
 
 export interface Brought {
@@ -60,15 +64,19 @@ function counter(): () => string {
 export function bring(raw: string, options: BringOptions): Bringing {
   if (raw.length > MOST_LETTERS) return { ok: false, message: intakeRefusals.tooLong(MOST_LETTERS) };
   const passage = passageOfText(withTablesRead(raw));
-  if (passage.text.trim() === '') return { ok: false, message: intakeRefusals.empty };
-  return { ok: true, brought: broughtFrom(passage, options) };
+  const { words, marks } =
+    options.pictures === undefined ? { words: passage.text, marks: [] } : picturesApart(passage.text);
+  if (words.trim() === '') return { ok: false, message: intakeRefusals.empty };
+  return { ok: true, brought: broughtFrom({ ...passage, text: words }, marks, options) };
 }
 
 /** Brings in a passage whose lines are known already. */
-function broughtFrom(passage: Passage, options: BringOptions): Brought {
+function broughtFrom(passage: Passage, marks: readonly PictureMark[], options: BringOptions): Brought {
   const market = guessMarket(passage.text);
   const terms = options.terms ?? market.terms ?? 'us';
   const sections = sectionsOf(passage.text);
+  const places = placesOf(passage.text, sections, marks);
+  const pictures = options.pictures ?? [];
   const freshId = counter();
   const rowsText = rowsOf(sections);
   const front = frontMatter(sections, {
@@ -90,8 +98,9 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
       ),
       sizes: front.sizes.map(({ label }) => label),
       sizedRanges: true,
+      pictures: linesOf(places, sections),
     });
-    const drafted = draft(front, written, { terms, date: options.date, freshId });
+    const drafted = draft(front, written, { date: options.date, terms, pictures, freshId });
     const started = withStarts(drafted.pattern);
     return { started, settled: settleCounts({ ...drafted, pattern: started.pattern }) };
   };
@@ -105,10 +114,11 @@ function broughtFrom(passage: Passage, options: BringOptions): Brought {
     const { id, name } = settled.pattern.pieces[at]!;
     return { node: id, why: intakeWords.rowsGiven(words, other), where: name, words: '' };
   });
-  const doubts = [...front.doubts, ...given, ...started.doubts, ...rowDoubts(settled)];
+  const hung = withPictures(settled.study.pattern, { places, sections, pictures, freshId });
+  const doubts = [...front.doubts, ...given, ...started.doubts, ...rowDoubts(settled), ...hung.doubts];
   const bound = bounded({
-    ...settled.study.pattern,
-    workbook: { ...settled.study.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },
+    ...hung.pattern,
+    workbook: { ...hung.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },
   });
   const studied = study(bound, settled.study);
   return {
@@ -138,6 +148,22 @@ function rowsOf(sections: readonly Section[]): string {
     .filter(({ part }) => part === 'rows')
     .map(({ lines }) => joinedWords(withNamesMarked(lines).join('\n')))
     .join('\n\n');
+}
+
+/** The pictures that stand among the rows, by lines of `rowsOf` these parts. */
+function linesOf(
+  places: readonly PicturePlace[],
+  sections: readonly Section[],
+): readonly { readonly picture: number; readonly line: number }[] {
+  let at = 0;
+  const starts = sections.map(({ part, lines }) => {
+    const start = at;
+    if (part === 'rows') at += lines.length + 1;
+    return start;
+  });
+  return places
+    .filter(({ part }) => part === 'rows')
+    .map(({ picture, section, line }) => ({ picture, line: starts[section]! + line + 1 }));
 }
 
 /** "Rnds 3-6:", "12:": a row's number at the head of its line, with the colon behind it. */
@@ -170,12 +196,15 @@ interface Draft {
   readonly given: readonly Given[];
 }
 
+interface Drafting {
+  readonly terms: Terms;
+  readonly date: string;
+  readonly pictures: readonly TakenPicture[];
+  readonly freshId: () => string;
+}
+
 /** The pattern as it was read, all typed counts still in the words of its rows. */
-function draft(
-  front: FrontMatter,
-  written: Written,
-  { terms, date, freshId }: { readonly terms: Terms; readonly date: string; readonly freshId: () => string },
-): Draft {
+function draft(front: FrontMatter, written: Written, { terms, date, pictures, freshId }: Drafting): Draft {
   const made: MadeRow[] = [];
   const repeats: MadeRepeat[] = [];
   const lines = [...front.lines];
@@ -204,7 +233,8 @@ function draft(
       lines.push({ id: freshId(), name: line, printed: null, note: null, kind: 'typed', values: { each } });
       return line;
     };
-    const own = blocksOf(piece, { freshId, sizeIds, rowsFormula });
+    const picture = (n: number) => mediaOf(pictures[n]);
+    const own = blocksOf(piece, { freshId, sizeIds, rowsFormula, picture });
     made.push(...own.made);
     repeats.push(...own.repeats);
     return {
@@ -257,12 +287,16 @@ function withoutPreface(pieces: Written['pieces']): {
   readonly notes: readonly string[];
 } {
   const [first, ...others] = pieces;
-  const isPreface =
-    first !== undefined &&
-    first.name === null &&
-    others.length > 0 &&
-    first.blocks.every(({ kind, text }) => kind === 'prose' && !looksLikeWork(text));
-  return isPreface ? { pieces: others, notes: first.blocks.map(({ text }) => text) } : { pieces, notes: [] };
+  const [next] = others;
+  if (first === undefined || first.name !== null || next === undefined) return { pieces, notes: [] };
+  const photos = first.blocks.filter(({ kind }) => kind === 'photo');
+  const notes = first.blocks.flatMap((block) =>
+    block.kind === 'prose' && !looksLikeWork(block.text) ? [block.text] : [],
+  );
+  if (notes.length + photos.length < first.blocks.length) return { pieces, notes: [] };
+  // Its pictures go to the piece behind it.
+  const begun = photos.length === 0 ? next : { ...next, blocks: [...photos, ...next.blocks] };
+  return { pieces: [begun, ...others.slice(1)], notes };
 }
 
 /** The side that faces on the first row, from the first label that says a side. */

@@ -1,7 +1,8 @@
 /**
- * Simple, well-formed HTML as lines of text: paragraphs, lists with their numbers, tables as rows. For markup that a
- * library of ours wrote; what is on a clipboard is read by the page, which has a parser for it.
+ * Simple, well-formed HTML as lines of text: paragraphs, lists with their numbers, tables as rows, a line for each
+ * picture below the paragraph that has it. For markup that a library of ours wrote; what is on a clipboard is read by the page, which has a parser for it.
  */
+import { pictureLine } from './pictures.ts';
 import { textOfTable } from './table.ts';
 
 const ENTITIES: Readonly<Record<string, string>> = {
@@ -28,15 +29,25 @@ interface Table {
   readonly outside: string;
 }
 
+/** What a picture of the markup is called by: its number, as source. */
+export const pictureSource = (picture: number): string => `picture:${picture}`;
+
 /** The text of the markup. */
 export function textOfMarkup(html: string): string {
   let text = '';
   const tables: Table[] = [];
   const lists: (number | null)[] = [];
   let silent = 0;
+  let pictures: string[] = [];
   const line = (): void => {
     text = text.replace(/ +$/u, '');
     if (text !== '' && !text.endsWith('\n')) text += '\n';
+  };
+  const showPictures = (): void => {
+    if (pictures.length === 0 || tables.length > 0) return;
+    line();
+    text += `${pictures.join('\n')}\n`;
+    pictures = [];
   };
   for (const [, closes, name, attributes = '', words] of html.matchAll(TOKEN)) {
     if (words !== undefined) {
@@ -52,17 +63,25 @@ export function textOfMarkup(html: string): string {
         else if (silent > 0 || /note-ref/u.test(attributes)) silent += 1;
         else silent = 0;
         break;
+      case 'img': {
+        const source = /\bsrc="picture:(\d+)"/u.exec(attributes);
+        if (source !== null) pictures.push(pictureLine(Number(source[1])));
+        break;
+      }
       case 'br':
         text = `${text.replace(/ +$/u, '')}\n`;
         break;
       case 'ul':
       case 'ol':
         line();
-        if (isEnd) lists.pop();
-        else lists.push(tag === 'ol' ? 0 : null);
+        if (isEnd) {
+          lists.pop();
+          showPictures();
+        } else lists.push(tag === 'ol' ? 0 : null);
         break;
       case 'li': {
         line();
+        if (isEnd) showPictures();
         const at = lists.length - 1;
         if (!isEnd && at >= 0 && lists[at] !== null) {
           lists[at] = lists[at]! + 1;
@@ -75,6 +94,7 @@ export function textOfMarkup(html: string): string {
           const table = tables.pop();
           if (table !== undefined)
             text = `${table.outside}${textOfTable(table.rows.filter((cells) => cells.length > 0))}\n`;
+          showPictures();
         } else {
           line();
           tables.push({ rows: [[]], outside: text });
@@ -96,13 +116,16 @@ export function textOfMarkup(html: string): string {
       case 'h5':
       case 'h6':
         line();
-        if (!isEnd && text !== '') text += '\n';
+        if (isEnd) showPictures();
+        else if (text !== '') text += '\n';
         break;
       case 'p':
       case 'div':
         line();
+        if (isEnd) showPictures();
         break;
     }
   }
+  showPictures();
   return text.replace(/^\n+|\s+$/gu, '');
 }

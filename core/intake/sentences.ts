@@ -47,6 +47,10 @@ export const intakeWords = {
     `The text says “${short(words)}”, so the rows of “${short(piece)}” are written out here. Check whether all of them are meant.`,
   sizesNotKnown: (words: string) =>
     `“${short(words)}” names sizes that the pattern does not have, so the row is for all sizes. Check for which it is.`,
+  pictureLost: (shows: string) =>
+    `A picture${shows === '' ? '' : ` (“${short(shows)}”)`} could not be taken over: it is not there, or of a kind that is not read. Add it as a photograph.`,
+  pictureMoved:
+    'In the text this picture stood outside the rows. A pattern has pictures on its cover and between rows, so it was put here.',
   noTitle: (fallback: string) =>
     fallback.trim() === ''
       ? 'The text has no title; write one on the cover.'

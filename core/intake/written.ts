@@ -55,7 +55,9 @@ export type PastedBlock =
       /** The count typed behind it, with its words; null when it has none. */
       readonly count: { readonly stated: StatedCount; readonly words: string } | null;
     }
-  | { readonly kind: 'prose' | 'heading'; readonly text: string };
+  | { readonly kind: 'prose' | 'heading'; readonly text: string }
+  /** A picture, by its number. */
+  | { readonly kind: 'photo'; readonly picture: number };
 
 export interface PastedPiece {
   /** Its heading; null for what stands before any. */
@@ -124,6 +126,8 @@ export interface PassageOptions {
   readonly sizes: readonly string[];
   /** Whether "Rows 4–60 (62, 64)" can become a repeat that differs by size. */
   readonly sizedRanges?: boolean;
+  /** Pictures, and above which line of the passage each stands (from 0), in order. */
+  readonly pictures?: readonly { readonly picture: number; readonly line: number }[];
 }
 
 /** Reads a passage. */
@@ -164,7 +168,21 @@ export function readPassage(text: string, options: PassageOptions): Written {
         parts.push({ from: row.only.from, to: row.only.to, make: null });
     }
   }
+  for (const { picture, line } of options.pictures ?? []) {
+    const at = startOfLine(text, line);
+    parts.push({ from: at, to: at, make: () => [{ kind: 'photo', picture }] });
+  }
   return { pieces: assembled(parts, text), specials, notes };
+}
+
+function startOfLine(text: string, line: number): number {
+  let at = 0;
+  for (let i = 0; i < line; i++) {
+    const end = text.indexOf('\n', at);
+    if (end < 0) return text.length;
+    at = end + 1;
+  }
+  return at;
 }
 
 /** Parts in order, with all the words between them as paragraphs. */
@@ -185,7 +203,11 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
         });
   };
   for (const { from, to, make } of [...parts].sort((a, b) => a.from - b.from || a.to - b.to)) {
-    if (from < at) continue; // the same size line stands above several rows
+    if (from < at) {
+      // The same size line stands above several rows; a picture within the words of a row comes behind it.
+      if (from === to && typeof make === 'function') piece().blocks.push(...make());
+      continue;
+    }
     between(from);
     at = to;
     if (make === null) continue;
@@ -197,8 +219,8 @@ function assembled(parts: readonly Part[], text: string): readonly PastedPiece[]
   }
   between(text.length);
   // What stood under these headings has gone to lists of its own.
-  const isLeft = ({ kind, text: words }: PastedBlock, i: number, all: readonly PastedBlock[]) =>
-    kind === 'heading' && MOVED.test(words) && (all[i + 1]?.kind ?? 'heading') === 'heading';
+  const isLeft = (block: PastedBlock, i: number, all: readonly PastedBlock[]) =>
+    block.kind === 'heading' && MOVED.test(block.text) && (all[i + 1]?.kind ?? 'heading') === 'heading';
   // "Thank you!" behind everything is no piece.
   const last = pieces.at(-1);
   if (pieces.length > 1 && last!.blocks.length === 0 && last!.name !== null) {

@@ -1,5 +1,6 @@
 /** Brings in an old pattern: choosing or pasting it, looking at what was understood, then a new unsaved pattern. */
 import { useEffect, useRef, useState } from 'react';
+import type { Picture } from '../../core/document/media.ts';
 import type { Brought } from '../../core/intake/bring.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
@@ -14,7 +15,7 @@ import { Review } from './review.tsx';
 type State =
   | { readonly kind: 'choosing'; readonly fault: string | null }
   | { readonly kind: 'reading' }
-  | { readonly kind: 'read'; readonly brought: Brought };
+  | { readonly kind: 'read'; readonly brought: Brought; readonly media: readonly Picture[] };
 
 export function BringIn() {
   const studio = useStudio();
@@ -47,7 +48,7 @@ export function BringIn() {
       if (!told.ok) return setState({ kind: 'choosing', fault: told.message });
       setTitle(told.brought.pattern.about.title);
       setTaken(new Set());
-      setState({ kind: 'read', brought: told.brought });
+      setState({ kind: 'read', brought: told.brought, media: told.media });
       studio.say(bringWords.rows(told.brought.rows.followed, told.brought.rows.written));
     } catch {
       // Stopped, because something else is read or the dialog is gone.
@@ -69,10 +70,11 @@ export function BringIn() {
     input.click();
   };
 
-  const make = (brought: Brought) => {
+  const make = (brought: Brought, media: readonly Picture[]) => {
     const offers = brought.offers.filter((_, i) => taken.has(i));
     const pattern = takeOffers(brought.pattern, offers);
-    void studio.begin({ ...pattern, about: { ...pattern.about, title: title.trim() } });
+    const pictures = new Map(media.map((picture) => [picture.id, picture]));
+    void studio.begin({ ...pattern, about: { ...pattern.about, title: title.trim() } }, pictures);
   };
 
   const isAsked = state.kind === 'read' && terms === null && !state.brought.market.sure;
@@ -91,7 +93,12 @@ export function BringIn() {
               <button type="button" onClick={() => setState({ kind: 'choosing', fault: null })}>
                 {bringWords.again}
               </button>
-              <button type="button" className="chief" disabled={isAsked} onClick={() => make(state.brought)}>
+              <button
+                type="button"
+                className="chief"
+                disabled={isAsked}
+                onClick={() => make(state.brought, state.media)}
+              >
                 {bringWords.make}
               </button>
             </>
@@ -127,6 +134,7 @@ export function BringIn() {
       {state.kind === 'read' && (
         <Review
           brought={state.brought}
+          pictures={state.media.length}
           isAsked={isAsked}
           title={title}
           onTitle={setTitle}

@@ -1,4 +1,5 @@
 /** What the page asks of the worker that reads old patterns, and what it answers. Shapes only. */
+import type { Picture } from '../../core/document/media.ts';
 import type { Brought } from '../../core/intake/bring.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 
@@ -15,5 +16,6 @@ export interface BringAsked {
 }
 
 export type BringTold =
-  | { readonly ok: true; readonly brought: Brought }
+  /** `media`: the pictures that the pattern shows. */
+  | { readonly ok: true; readonly brought: Brought; readonly media: readonly Picture[] }
   | { readonly ok: false; readonly message: string };

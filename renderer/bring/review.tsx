@@ -6,6 +6,8 @@ import { shellWords } from '../words/shell.ts';
 
 interface ReviewProps {
   readonly brought: Brought;
+  /** How many pictures come along. */
+  readonly pictures: number;
   /** The terms are in doubt and nobody has chosen them yet. */
   readonly isAsked: boolean;
   readonly title: string;
@@ -16,7 +18,7 @@ interface ReviewProps {
   readonly onTaken: (taken: ReadonlySet<number>) => void;
 }
 
-export function Review({ brought, isAsked, title, onTitle, onTerms, taken, onTaken }: ReviewProps) {
+export function Review({ brought, pictures, isAsked, title, onTitle, onTerms, taken, onTaken }: ReviewProps) {
   const { pattern, rows, doubts, leftOut } = brought;
   const { yarns, hooks, notions, gauges, lines } = pattern;
   return (
@@ -48,6 +50,7 @@ export function Review({ brought, isAsked, title, onTitle, onTerms, taken, onTak
           </dd>
         </dl>
         <p>{bringWords.parts(yarns.length, hooks.length, notions.length, gauges.length, lines.length)}</p>
+        {pictures > 0 && <p>{bringWords.pictures(pictures)}</p>}
         {leftOut.length > 0 && <p className="quiet">{bringWords.leftOut(leftOut)}</p>}
       </section>
       <section aria-labelledby="bring-doubts">

@@ -3,21 +3,39 @@
  * may be ended at any time: it holds nothing.
  */
 import mammoth from 'mammoth/mammoth.browser.js';
+import { FILE_LIMITS } from '../../core/document/limits.ts';
+import type { Picture } from '../../core/document/media.ts';
 import { bring } from '../../core/intake/bring.ts';
-import { type DocxReader, textOfDocx } from '../../core/intake/docx.ts';
+import { CollectedPictures } from '../../core/intake/collected.ts';
+import { type DocxPicture, type DocxReader, type DocxText, textOfDocx } from '../../core/intake/docx.ts';
+import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
+import { importPhotograph } from '../photos/importing.ts';
 import type { BringAsked, BringTold, Source } from './protocol.ts';
 
 const readDocx: DocxReader = async (bytes) => {
   const arrayBuffer = bytes.slice().buffer as ArrayBuffer;
+  const { take, pictures } = new CollectedPictures();
   const { value } = await mammoth.convertToHtml(
     { arrayBuffer },
-    {
-      convertImage: mammoth.images.imgElement(() => Promise.resolve({ src: '' })),
-      externalFileAccess: false,
-    },
+    { convertImage: mammoth.images.imgElement(take), externalFileAccess: false },
   );
-  return value;
+  return { html: value, pictures };
 };
+
+/** The pictures of a document as photographs of a pattern: upright, of a size for print, with nothing else in them. */
+async function taken(
+  found: readonly DocxPicture[],
+): Promise<{ readonly pictures: readonly TakenPicture[]; readonly media: readonly Picture[] }> {
+  const media = new Map<string, Picture>();
+  const pictures: TakenPicture[] = [];
+  for (const { bytes, alt } of found) {
+    const room = media.size < FILE_LIMITS.pictures;
+    const picture = bytes === null || !room ? null : await importPhotograph(new Blob([bytes.slice()]));
+    if (picture !== null) media.set(picture.id, picture);
+    pictures.push({ id: picture?.id ?? null, alt });
+  }
+  return { pictures, media: [...media.values()] };
+}
 
 /** Plain words: UTF-8, UTF-16 with its mark, else Windows-1252, in which older word processors write. */
 function decoded(bytes: Uint8Array): string {
@@ -35,12 +53,12 @@ function decoded(bytes: Uint8Array): string {
   }
 }
 
-async function textOf(source: Source): Promise<{ ok: true; text: string } | { ok: false; message: string }> {
-  if (source.kind === 'words') return { ok: true, text: source.text };
+async function textOf(source: Source): Promise<DocxText> {
+  if (source.kind === 'words') return { ok: true, text: source.text, pictures: [] };
   const { bytes } = source;
   // "PK", 3, 4: an archive (ZIP application note, 4.3.7).
   const isArchive = bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
-  return isArchive ? textOfDocx(bytes, readDocx) : { ok: true, text: decoded(bytes) };
+  return isArchive ? textOfDocx(bytes, readDocx) : { ok: true, text: decoded(bytes), pictures: [] };
 }
 
 /** "old-pattern.docx" is called "old pattern". */
@@ -52,9 +70,14 @@ const titleFrom = (source: Source): string =>
         .replace(/[-_]+/gu, ' ')
         .trim();
 
+async function toldOf(read: DocxText, { source, terms, date }: BringAsked): Promise<BringTold> {
+  if (!read.ok) return read;
+  const { pictures, media } = await taken(read.pictures);
+  const told = bring(read.text, { terms, title: titleFrom(source), date, pictures });
+  return told.ok ? { ...told, media } : told;
+}
+
 self.onmessage = async ({ data }: MessageEvent<BringAsked>): Promise<void> => {
-  const { source, terms, date } = data;
-  const read = await textOf(source);
-  const told: BringTold = read.ok ? bring(read.text, { terms, title: titleFrom(source), date }) : read;
-  self.postMessage(told);
+  const read = await textOf(data.source);
+  self.postMessage(await toldOf(read, data));
 };

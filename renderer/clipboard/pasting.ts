@@ -115,7 +115,12 @@ export function pasteWritten(
   const transaction = closeHistory(state.tr);
   if (!state.selection.empty) transaction.deleteSelection();
   const pasted = written.pieces.map((piece) => {
-    const own = blocksOf(piece, { freshId, sizeIds, rowsFormula: () => null });
+    const own = blocksOf(piece, {
+      freshId,
+      sizeIds,
+      rowsFormula: () => null,
+      picture: () => null,
+    });
     made.push(...own.made);
     repeats.push(...own.repeats);
     return { piece, blocks: own.blocks.map(blockNode) };

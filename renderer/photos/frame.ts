@@ -125,7 +125,10 @@ export class PhotoFrame {
   }
 
   #letGo(): void {
-    if (this.#url !== null) URL.revokeObjectURL(this.#url);
+    if (this.#url === null) return;
+    // A picture that is still being read is not looked for any more.
+    this.#image.removeAttribute('src');
+    URL.revokeObjectURL(this.#url);
     this.#url = null;
   }
 }

@@ -192,11 +192,11 @@ export class Studio {
   }
 
   /** Puts a pattern that begins on the desk; false when the maker stays with the one that is there. */
-  async begin(pattern: Pattern): Promise<boolean> {
+  async begin(pattern: Pattern, pictures: Pictures = new Map()): Promise<boolean> {
     // The words of the dialog that made it are in it.
     if (!(await this.#mayLeavePattern())) return false;
     await this.#letGo();
-    this.#lay({ document: compose(pattern), pictures: new Map(), file: null, unsaved: true, place: 'write' });
+    this.#lay({ document: compose(pattern), pictures, file: null, unsaved: true, place: 'write' });
     return true;
   }
 

@@ -4,7 +4,7 @@ const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ?
 
 export const bringWords = {
   title: 'Bring in a pattern',
-  lead: 'Choose a document of your word processor (.docx) or a text file (.txt, .md), or paste the words. Rows, sizes and materials are recognised; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
+  lead: 'Choose a document of your word processor (.docx) or a text file (.txt, .md), or paste the words. Rows, sizes and materials are recognised, and pictures come along; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
   chooseFile: 'Choose a file…',
   paste: 'Or paste the whole pattern here',
   read: 'Read it',
@@ -32,6 +32,7 @@ export const bringWords = {
       many(gauges, 'gauge', 'gauges'),
       many(lines, 'measurement', 'measurements'),
     ].join(', '),
+  pictures: (n: number) => (n === 1 ? 'One picture comes along.' : `${n} pictures come along.`),
   terms: 'Written in',
   termsSure: 'The words show it:',
   termsAsk:

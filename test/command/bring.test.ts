@@ -52,6 +52,33 @@ test('what needs the maker is listed with its place, and kept in the file', asyn
   expect(project(opened.document).workbook.doubts).toHaveLength(1);
 });
 
+test('the pictures of a document come along, without what was written into them besides', async () => {
+  const out = target();
+  const ran = await command([
+    'bring',
+    join(import.meta.dirname, '../intake/files/cardigan.docx'),
+    '--out',
+    out,
+  ]);
+  expect(ran.out).toContain('3 pictures came along.');
+  const opened = await openPattern(out);
+  if (!opened.ok) throw new Error(opened.error.message);
+  const { about, pieces } = project(opened.document);
+  const photos = pieces.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.type === 'photo' ? [block.media] : [])),
+  );
+  const sides = [about.cover!, ...photos].map(({ id }) => {
+    const { kind, width, height } = opened.media.get(id)!;
+    return [kind, width, height];
+  });
+  // As they were put into the document.
+  expect(sides).toEqual([
+    ['png', 80, 50],
+    ['jpeg', 60, 90],
+    ['jpeg', 50, 50],
+  ]);
+});
+
 test('for programs', async () => {
   const ran = await command(['bring', '-', '--out', target(), '--json'], { stdin: COWL });
   expect(JSON.parse(ran.out)).toMatchObject({

@@ -8,7 +8,7 @@ import { FILE_LIMITS } from '../../core/document/limits.ts';
 import { lookAt, shownPictures, takePicture } from '../../core/document/media.ts';
 import { crc32 } from '../../core/document/zip.ts';
 import { blank, cover, covered } from './containers.ts';
-import { jpeg, png } from './pictures.ts';
+import { jpeg, png, turned } from './pictures.ts';
 
 const ascii = (text: string) => new TextEncoder().encode(text);
 
@@ -46,6 +46,8 @@ describe('pictures', () => {
     ['a PNG', png(1, 3, 5), { kind: 'png', width: 3, height: 5 }],
     ['a JPEG', jpeg(640, 480), { kind: 'jpeg', width: 640, height: 480 }],
     ['a progressive JPEG', jpeg(480, 640, 0xc2), { kind: 'jpeg', width: 480, height: 640 }],
+    ['a JPEG held on its side', turned(jpeg(640, 480), 6), { kind: 'jpeg', width: 480, height: 640 }],
+    ['a JPEG held upside down', turned(jpeg(640, 480), 3), { kind: 'jpeg', width: 640, height: 480 }],
     ['the widest PNG', png(1, 2, 2, [20_000, 5_000]), { kind: 'png', width: 20_000, height: 5_000 }],
   ])('%s is known by its first bytes', (_, bytes, look) => {
     expect(lookAt(bytes)).toEqual(look);

@@ -33,6 +33,53 @@ export function png(
   return new Uint8Array(Buffer.concat(parts));
 }
 
+/** A JPEG that says how the camera was held: Exif 2.3, 4.5.4 and 4.6.4 A, little end first. */
+export function turned(bytes: Uint8Array, orientation: number): Uint8Array {
+  const tiff = [
+    0x49,
+    0x49,
+    42,
+    0,
+    8,
+    0,
+    0,
+    0,
+    1,
+    0,
+    0x12,
+    0x01,
+    3,
+    0,
+    1,
+    0,
+    0,
+    0,
+    orientation,
+    0,
+    0,
+    0,
+    0,
+    0,
+    0,
+    0,
+  ];
+  const body = [...Buffer.from('Exif\0\0', 'latin1'), ...tiff];
+  return Uint8Array.from([
+    ...bytes.subarray(0, 2),
+    ...[0xff, 0xe1, 0, body.length + 2],
+    ...body,
+    ...bytes.subarray(2),
+  ]);
+}
+
+/** A PNG with a chunk of this name before its end. */
+export function withChunk(bytes: Uint8Array, name: string, data: string): Uint8Array {
+  const end = bytes.length - 12;
+  return new Uint8Array(
+    Buffer.concat([bytes.subarray(0, end), chunk(name, Buffer.from(data, 'latin1')), bytes.subarray(end)]),
+  );
+}
+
 /** The segments of a JPEG up to its frame header, `frame` being the marker (0xc0 baseline, 0xc2 progressive). */
 export function jpeg(width: number, height: number, frame = 0xc0): Uint8Array {
   const two = (value: number) => [value >> 8, value & 0xff];

@@ -13,9 +13,34 @@ export const numbered = (text: string) =>
 export const table = (rows: readonly (readonly string[])[]) =>
   `<w:tbl>${rows.map((cells) => `<w:tr>${cells.map((cell) => `<w:tc>${p(cell)}</w:tc>`).join('')}</w:tr>`).join('')}</w:tbl>`;
 
+/** A paragraph with a picture, by the number of its part, and what the document says it shows. */
+export const picture = (number: number, alt: string) =>
+  `<w:p><w:r><w:drawing><wp:inline xmlns:wp="http://schemas.openxmlformats.org/drawingml/2006/wordprocessingDrawing"><wp:docPr id="${number}" name="Picture ${number}" descr="${alt}"/><a:graphic xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"><a:graphicData uri="http://schemas.openxmlformats.org/drawingml/2006/picture"><pic:pic xmlns:pic="http://schemas.openxmlformats.org/drawingml/2006/picture"><pic:blipFill><a:blip r:embed="pic${number}" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"/></pic:blipFill></pic:pic></a:graphicData></a:graphic></wp:inline></w:drawing></w:r></w:p>`;
+
+/** The parts of a document that hold these pictures, numbered from 1; null: one that the document only names. */
+export function pictureParts(
+  pictures: readonly (readonly [ending: string, bytes: Uint8Array | null])[],
+): Readonly<Record<string, string | Uint8Array>> {
+  const name = (at: number, ending: string) => `media/image${at + 1}.${ending}`;
+  const relations = pictures.map(
+    ([ending], at) =>
+      `<Relationship Id="pic${at + 1}" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/image" Target="${name(at, ending)}"/>`,
+  );
+  return {
+    '[Content_Types].xml':
+      '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Default Extension="png" ContentType="image/png"/><Default Extension="jpeg" ContentType="image/jpeg"/><Default Extension="emf" ContentType="image/x-emf"/><Override PartName="/word/document.xml" ContentType="application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"/></Types>',
+    'word/_rels/document.xml.rels': `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${relations.join('')}</Relationships>`,
+    ...Object.fromEntries(
+      pictures.flatMap(([ending, bytes], at) =>
+        bytes === null ? [] : [[`word/${name(at, ending)}`, bytes]],
+      ),
+    ),
+  };
+}
+
 /** A document with this body. */
-export function docx(body: string, more: Readonly<Record<string, string>> = {}): Uint8Array {
-  const parts: Record<string, string> = {
+export function docx(body: string, more: Readonly<Record<string, string | Uint8Array>> = {}): Uint8Array {
+  const parts: Record<string, string | Uint8Array> = {
     '[Content_Types].xml':
       '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/word/document.xml" ContentType="application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"/></Types>',
     '_rels/.rels':
@@ -27,5 +52,6 @@ export function docx(body: string, more: Readonly<Record<string, string>> = {}):
     'word/document.xml': `<w:document xmlns:w="${W}"><w:body>${body}</w:body></w:document>`,
     ...more,
   };
-  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, xml]) => [name, strToU8(xml)])));
+  const bytes = (part: string | Uint8Array) => (typeof part === 'string' ? strToU8(part) : part);
+  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, part]) => [name, bytes(part)])));
 }

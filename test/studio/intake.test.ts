@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { openPattern } from '../../app/services/files.ts';
 import { docx, heading, p, table } from '../intake/documents.ts';
 import { openStudio, type Studio } from './harness.ts';
 
@@ -95,6 +96,49 @@ test('a document of a word processor', async () => {
   await dialog().getByRole('button', { name: 'Make the pattern' }).click();
   await page.locator('.manuscript').getByText('2 sc in each st around').waitFor();
   fs.rmSync(file);
+}, 120_000);
+
+test('the pictures of a document come along, and are saved with the pattern', async () => {
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    dialog().getByRole('button', { name: 'Choose a file…' }).click(),
+  ]);
+  await chooser.setFiles(join(import.meta.dirname, '../intake/files/cardigan.docx'));
+  await dialog().getByText('3 pictures come along.').waitFor();
+  await dialog().getByRole('button', { name: 'Make the pattern' }).click();
+  const images = page.locator('.manuscript img.photo-image');
+  await images.nth(2).waitFor();
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll<HTMLImageElement>('.manuscript img.photo-image')].every(
+      ({ complete, naturalWidth }) => complete && naturalWidth > 0,
+    ),
+  );
+  expect(await images.evaluateAll((all) => all.map((image) => (image as HTMLImageElement).alt))).toEqual([
+    'The cardigan on a hanger, seen from the front',
+    'Two rows of double crochet, close up',
+    '',
+  ]);
+  expect(
+    await images.evaluateAll((all) =>
+      all.map((image) => [
+        (image as HTMLImageElement).naturalWidth,
+        (image as HTMLImageElement).naturalHeight,
+      ]),
+    ),
+  ).toEqual([
+    [80, 50],
+    [60, 90],
+    [50, 50],
+  ]);
+  await page.keyboard.press('Control+s');
+  await page.getByLabel('Name of the file').fill('cardigan');
+  await page.getByRole('dialog').getByRole('button', { name: 'Save here' }).click();
+  await expect.poll(() => page.getByTestId('file-state').textContent()).toContain('· Saved');
+  const opened = await openPattern(join(studio.folder, 'cardigan.turnchain'));
+  if (!opened.ok) throw new Error(opened.error.message);
+  expect(opened.media.size).toBe(3);
 }, 120_000);
 
 test('terms that the words do not show are asked for; what is no document is told', async () => {
