@@ -9,7 +9,7 @@ import { FILE_LIMITS } from '../../core/document/limits.ts';
 import { type Picture, takePicture } from '../../core/document/media.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
-import { DOCX_LIMITS, type DocxPicture, textOfDocx } from '../../core/intake/docx.ts';
+import { DOCX_LIMITS, type DocxPicture, type DocxWords, textOfDocx } from '../../core/intake/docx.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
 import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { readDocx } from '../services/docx.ts';
@@ -21,16 +21,11 @@ import { columnsOf, cut, harmless, wrap } from './words.ts';
 
 const ENDING = '.turnchain';
 
-interface Read {
-  readonly text: string;
-  readonly pictures: readonly DocxPicture[];
-}
-
 /** The text of a file: plain, or out of a document with its pictures. */
-async function textAt(path: string, io: Io): Promise<Read> {
+async function textAt(path: string, io: Io): Promise<DocxWords> {
   const bytes = await readBytes(path, io, DOCX_LIMITS.fileBytes);
   const isArchive = Buffer.from(bytes.subarray(0, 4)).toString('latin1') === 'PK\u0003\u0004';
-  if (!isArchive) return { text: wordsOf(bytes), pictures: [] };
+  if (!isArchive) return { text: wordsOf(bytes), pictures: [], edges: [], remarks: [] };
   const read = await textOfDocx(bytes, readDocx);
   if (!read.ok) throw new Refused(read.message);
   return read;
@@ -121,7 +116,8 @@ export const command: Command = {
     const title = tidyText(lastValue(given, 'title') ?? '').trim();
     const media = new Map<string, Picture>();
     const pictures = taken(read.pictures, media);
-    const result = bring(read.text, { terms, title: named, date: io.today, pictures });
+    const { edges, remarks } = read;
+    const result = bring(read.text, { terms, title: named, date: io.today, pictures, edges, remarks });
     if (!result.ok) throw new Refused(result.message);
     const { brought } = result;
     if (terms === null && !brought.market.sure) {

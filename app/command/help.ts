@@ -192,10 +192,10 @@ Examples:
     summary: 'make a pattern file of an old pattern in words',
     usage: 'turnchain bring FILE|- --out NEW.turnchain [options]',
     page: `Reads an old pattern, plain text or a .docx document, and makes a pattern file of it:
-sizes, materials, gauge, abbreviations, notes, pieces, rows and the pictures among them. Counts typed at
-the ends of rows are checked and, where they agree, computed from then on. What is
-uncertain stays as words and is listed; nothing is dropped. It never replaces a
-file that is there.
+sizes, materials, gauge, abbreviations, notes, pieces, rows and the pictures among
+them. Counts typed at the ends of rows are checked and, where they agree, computed
+from then on. What is uncertain stays as words and is listed; nothing is dropped. It
+never replaces a file that is there.
 
       FILE            a .txt, .md or .docx file; - reads plain text from standard
                       input

@@ -37,6 +37,9 @@ export interface BringOptions {
   readonly date: string;
   /** Pictures of a document, by the numbers that its text has for them. */
   readonly pictures?: readonly TakenPicture[];
+  /** Lines at the edges of the document's pages, and remarks at its side: no words of the pattern. */
+  readonly edges?: readonly string[];
+  readonly remarks?: readonly string[];
 }
 
 export interface Brought {
@@ -60,10 +63,15 @@ function counter(): () => string {
   return () => `b${++n}`;
 }
 
+/** Who holds the rights is said at the foot of pages, and belongs to the pattern all the same. */
+const RIGHTS = /©|\(c\)\s|\bcopyright\b|\ball rights reserved\b/iu;
+
 /** Brings a text in. */
 export function bring(raw: string, options: BringOptions): Bringing {
   if (raw.length > MOST_LETTERS) return { ok: false, message: intakeRefusals.tooLong(MOST_LETTERS) };
-  const passage = passageOfText(withTablesRead(raw));
+  const edges = options.edges ?? [];
+  const rights = edges.filter((line) => RIGHTS.test(line) && !raw.includes(line));
+  const passage = passageOfText(withTablesRead([raw, ...rights].join('\n\n')));
   const { words, marks } =
     options.pictures === undefined ? { words: passage.text, marks: [] } : picturesApart(passage.text);
   if (words.trim() === '') return { ok: false, message: intakeRefusals.empty };
@@ -114,8 +122,18 @@ function broughtFrom(passage: Passage, marks: readonly PictureMark[], options: B
     const { id, name } = settled.pattern.pieces[at]!;
     return { node: id, why: intakeWords.rowsGiven(words, other), where: name, words: '' };
   });
+  const asides = (options.remarks ?? []).map(
+    (words): DoubtShown => ({ node: '', why: intakeWords.remark(words), where: '', words: '' }),
+  );
   const hung = withPictures(settled.study.pattern, { places, sections, pictures, freshId });
-  const doubts = [...front.doubts, ...given, ...started.doubts, ...rowDoubts(settled), ...hung.doubts];
+  const doubts = [
+    ...front.doubts,
+    ...given,
+    ...started.doubts,
+    ...rowDoubts(settled),
+    ...hung.doubts,
+    ...asides,
+  ];
   const bound = bounded({
     ...hung.pattern,
     workbook: { ...hung.pattern.workbook, doubts: doubts.map(({ node, why }) => ({ node, why })) },
@@ -127,7 +145,7 @@ function broughtFrom(passage: Passage, marks: readonly PictureMark[], options: B
     rows: followedRows(studied),
     doubts,
     offers: offersIn(studied),
-    leftOut: passage.leftOut,
+    leftOut: [...passage.leftOut, ...(options.edges ?? []).filter((line) => !RIGHTS.test(line))],
   };
 }
 

@@ -5,7 +5,7 @@
  */
 import { strFromU8, zipSync } from 'fflate';
 import { unzip } from '../document/zip.ts';
-import { textOfMarkup } from './markup.ts';
+import { plain, textOfMarkup } from './markup.ts';
 import { intakeRefusals } from './sentences.ts';
 
 /** Bounds of a document as a file and unpacked: far above any pattern's words, far below what would freeze. */
@@ -33,6 +33,9 @@ const PARTS: ReadonlySet<string> = new Set([
 ]);
 
 const PICTURE = /^(?:word\/)?media\/[^/]+$/u;
+/** What stands at the edge of pages, and remarks at their side: read here, for the library does not. */
+const EDGE = /^word\/(?:header|footer)\d*\.xml$/u;
+const REMARKS = 'word/comments.xml';
 
 /** A picture of a document as it stands in it, of whatever kind. */
 export interface DocxPicture {
@@ -51,9 +54,17 @@ export interface DocxMarkup {
 /** Turns the bytes of a document into markup. Rejects for a document that it cannot read. */
 export type DocxReader = (bytes: Uint8Array) => Promise<DocxMarkup>;
 
-export type DocxText =
-  | { readonly ok: true; readonly text: string; readonly pictures: readonly DocxPicture[] }
-  | { readonly ok: false; readonly message: string };
+/** What a document says. */
+export interface DocxWords {
+  readonly text: string;
+  readonly pictures: readonly DocxPicture[];
+  /** Lines at the head and the foot of pages, once each. */
+  readonly edges: readonly string[];
+  /** Remarks at the side of the text. */
+  readonly remarks: readonly string[];
+}
+
+export type DocxText = ({ readonly ok: true } & DocxWords) | { readonly ok: false; readonly message: string };
 
 const refused = (message: string): DocxText => ({ ok: false, message });
 
@@ -75,7 +86,27 @@ function strangeness(xml: string): string | null {
 
 function allowed(name: string): number | null {
   if (PICTURE.test(name)) return DOCX_LIMITS.pictureBytes;
-  return PARTS.has(name) ? DOCX_LIMITS.partBytes : null;
+  return PARTS.has(name) || EDGE.test(name) || name === REMARKS ? DOCX_LIMITS.partBytes : null;
+}
+
+/** The words between the ends of elements of this name (ECMA-376, part 1, 17.3.3.31), a line for each. */
+function wordsOf(xml: string, element: string): readonly string[] {
+  return xml.split(new RegExp(`</(?:\\w+:)?${element}>`, 'u')).flatMap((part) => {
+    const runs = part.replace(/<(?:(?:\w+:)?(?:tab|br)\b[^<>]*|\/(?:\w+:)?p)>/gu, '<t> </t>');
+    const words = [...runs.matchAll(/<(?:\w+:)?t(?:\s[^<>]*)?>([^<]*)</gu)]
+      .map(([, run]) => plain(run!))
+      .join('');
+    const line = words.replace(/\s+/gu, ' ').trim();
+    return line === '' ? [] : [line];
+  });
+}
+
+/** Lines of the edges of pages but their numbers. */
+function edgesOf(entries: ReadonlyMap<string, Uint8Array>): readonly string[] {
+  const lines = [...entries].flatMap(([name, part]) =>
+    EDGE.test(name) ? wordsOf(strFromU8(part), 'p') : [],
+  );
+  return [...new Set(lines)].filter((line) => /\p{L}/u.test(line.replace(/\b(?:page|of)\b/giu, '')));
 }
 
 /** Reads a document. Never rejects: what cannot be read is told in a sentence. */
@@ -92,9 +123,11 @@ export async function textOfDocx(bytes: Uint8Array, read: DocxReader): Promise<D
   }
   try {
     // Stored and not packed: the library unpacks it again at once.
-    const parts = zipSync(Object.fromEntries(archive.entries), { level: 0 });
+    const { entries } = archive;
+    const parts = zipSync(Object.fromEntries(entries), { level: 0 });
     const { html, pictures } = await read(parts);
-    return { ok: true, text: textOfMarkup(html), pictures };
+    const remarks = wordsOf(strFromU8(entries.get(REMARKS) ?? new Uint8Array()), 'comment');
+    return { ok: true, text: textOfMarkup(html), pictures, edges: edgesOf(entries), remarks };
   } catch {
     return refused(intakeRefusals.notDocx);
   }

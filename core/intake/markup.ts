@@ -14,7 +14,8 @@ const ENTITIES: Readonly<Record<string, string>> = {
   nbsp: ' ',
 };
 
-const plain = (text: string): string =>
+/** Text of markup with its entities as the signs they stand for. */
+export const plain = (text: string): string =>
   text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|([a-z]{2,6}));/giu, (whole, decimal, hex, name) => {
     if (name !== undefined) return ENTITIES[name.toLowerCase()] ?? whole;
     const code = decimal === undefined ? Number.parseInt(hex, 16) : Number(decimal);

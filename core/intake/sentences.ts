@@ -49,6 +49,8 @@ export const intakeWords = {
     `“${short(words)}” names sizes that the pattern does not have, so the row is for all sizes. Check for which it is.`,
   pictureLost: (shows: string) =>
     `A picture${shows === '' ? '' : ` (“${short(shows)}”)`} could not be taken over: it is not there, or of a kind that is not read. Add it as a photograph.`,
+  remark: (words: string) =>
+    `At the side of the document stands a remark, which is not in the pattern: “${words.length > 600 ? `${words.slice(0, 599)}…` : words}”`,
   pictureMoved:
     'In the text this picture stood outside the rows. A pattern has pictures on its cover and between rows, so it was put here.',
   noTitle: (fallback: string) =>

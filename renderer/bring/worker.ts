@@ -54,11 +54,12 @@ function decoded(bytes: Uint8Array): string {
 }
 
 async function textOf(source: Source): Promise<DocxText> {
-  if (source.kind === 'words') return { ok: true, text: source.text, pictures: [] };
+  const plain = (text: string): DocxText => ({ ok: true, text, pictures: [], edges: [], remarks: [] });
+  if (source.kind === 'words') return plain(source.text);
   const { bytes } = source;
   // "PK", 3, 4: an archive (ZIP application note, 4.3.7).
   const isArchive = bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
-  return isArchive ? textOfDocx(bytes, readDocx) : { ok: true, text: decoded(bytes), pictures: [] };
+  return isArchive ? textOfDocx(bytes, readDocx) : plain(decoded(bytes));
 }
 
 /** "old-pattern.docx" is called "old pattern". */
@@ -73,7 +74,8 @@ const titleFrom = (source: Source): string =>
 async function toldOf(read: DocxText, { source, terms, date }: BringAsked): Promise<BringTold> {
   if (!read.ok) return read;
   const { pictures, media } = await taken(read.pictures);
-  const told = bring(read.text, { terms, title: titleFrom(source), date, pictures });
+  const { edges, remarks } = read;
+  const told = bring(read.text, { terms, title: titleFrom(source), date, pictures, edges, remarks });
   return told.ok ? { ...told, media } : told;
 }
 

@@ -264,3 +264,42 @@ describe('documents that are tables for the most part', () => {
     expect(counts).toEqual([[[51], [49], [49], [49], [34]]]);
   });
 });
+
+describe('what stands beside the words of a document', () => {
+  const part = (name: string, body: string) => `<w:${name} xmlns:w="${W}">${body}</w:${name}>`;
+  const strap = [
+    heading('Reed Strap'),
+    heading('Strap'),
+    p('Ch 11.'),
+    p('Row 1: Sc in 2nd ch from hook and in each ch across.'),
+  ];
+  const parts = {
+    'word/header1.xml': part('hdr', p('Fallow Crafts')),
+    'word/header2.xml': part('hdr', p('Fallow Crafts')),
+    'word/footer1.xml': part(
+      'ftr',
+      `${p('© 2019 Ines Fallow|, for your own use')}${p('Page |3| of |9')}${p('4')}`,
+    ),
+    'word/comments.xml': part(
+      'comments',
+      `<w:comment w:id="0">${p('Is this 11 or 12?')}${p('Ask Ines &amp; Ove.')}</w:comment><w:comment w:id="1">${p(' ')}</w:comment>`,
+    ),
+  };
+
+  test('is told, and whose the rights are is said in the pattern', async () => {
+    const read = await textOfDocx(docx(strap.join(''), parts), readDocx);
+    if (!read.ok) throw new Error(read.message);
+    const { text, edges, remarks } = read;
+    expect(edges).toEqual(['Fallow Crafts', '© 2019 Ines Fallow, for your own use']);
+    expect(remarks).toEqual(['Is this 11 or 12? Ask Ines & Ove.']);
+    const result = bring(text, { terms: 'us', title: 'File', date: '2026-01-01', edges, remarks });
+    if (!result.ok) throw new Error(result.message);
+    const { pattern, leftOut, doubts } = result.brought;
+    expect(pattern.about.copyright).toBe('© 2019 Ines Fallow, for your own use');
+    expect(leftOut).toEqual(['Fallow Crafts']);
+    expect(doubts.map(({ why }) => why)).toEqual([
+      'At the side of the document stands a remark, which is not in the pattern: “Is this 11 or 12? Ask Ines & Ove.”',
+    ]);
+    expect(pattern.pieces.map(({ name }) => name)).toEqual(['Strap']);
+  });
+});
