@@ -113,6 +113,27 @@ function unitsSaid(stated: StatedCount, env: Env, figures: Figures): number {
   return said;
 }
 
+/** Stitches outside all units of this kind. */
+function singleOf(ref: StitchRef, of: Tally): number {
+  let n = 0;
+  for (const [id, count] of of.single) if (baseOf(id) === ref.base) n += count;
+  return n;
+}
+
+/** "(22 V-sts, 2 hdc)": a turning chain that is one of the 2 hdc stands for no part of a V-stitch. */
+function tellsTurning({ parts }: StatedCount, of: Tally, env: Env, figures: Figures): boolean {
+  return (
+    of.turning &&
+    parts.some(
+      ({ noun, amount }) =>
+        noun?.kind === 'named' &&
+        !isUnit(noun.stitch) &&
+        noun.stitch.base !== null &&
+        amountOf(amount, env, figures) === singleOf(noun.stitch, of),
+    )
+  );
+}
+
 function checkPart(
   part: CountPart,
   stated: StatedCount,
@@ -180,8 +201,10 @@ export function checkStated(
   for (const count of stated) {
     const apart = count.parts.some((part) => part.noun?.kind === 'turning-chain');
     const wrong: { readonly part: CountPart; readonly fact: Fact }[] = [];
+    const without = tellsTurning(count, of, env, figures) ? { ...of, turning: false } : of;
     for (const part of count.parts) {
-      const fact = checkPart(part, count, of, apart, env, figures);
+      const isOfUnits = part.noun?.kind === 'named' && isUnit(part.noun.stitch);
+      const fact = checkPart(part, count, isOfUnits ? without : of, apart, env, figures);
       if (fact !== null) wrong.push({ part, fact });
     }
     // One wrong number is told of the whole count, several each at its own words.

@@ -130,7 +130,10 @@ export function formulaPlace(data: Data): string {
 /** "size M", "sizes M and L", "all sizes" (for what does not depend on the size, too). */
 export function sizesNamed(sizes: readonly number[], voice: Voice): string {
   if (sizes.length === 0 || sizes.length === voice.sizes) return 'all sizes';
-  return `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(sizes.map(voice.label))}`;
+  const labels = sizes.map(voice.label);
+  // Sizes that are called "Size 1" are not called "size Size 1".
+  if (labels.every((label) => /^sizes?\b/iu.test(label))) return listed(labels);
+  return `${sizes.length === 1 ? 'size' : 'sizes'} ${listed(labels)}`;
 }
 
 /** First letter as a capital. */

@@ -23,6 +23,8 @@ const PLAIN: Readonly<Record<string, readonly [one: string, many: string]>> = {
 /** Sorts of stitch that are named by no height, where the word is not their usual name. */
 const FORMS: Readonly<Record<string, string>> = {
   'v-stitch': 'V-st',
+  'v st': 'V-st',
+  'v stitch': 'V-stitch',
   inc: 'increase',
   dec: 'decrease',
   extended: 'extended stitch',

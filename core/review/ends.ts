@@ -9,7 +9,7 @@ import { looking } from './scan.ts';
 
 /** Words that say what becomes of the yarn, cut or not ("Do not fasten off."). Common practice, no source. */
 const YARN =
-  /\b(?:fasten(?:ed|ing)?[- ](?:it )?off|finish(?:ed|ing)?[- ]off|(?:end|break|cut) off|FO|(?:cut|break|snip) (?:off )?(?:the |all |both |each )?(?:yarns?|threads?|colou?rs?|[A-F])|(?:draw|pull|thread)\b[^.;]{0,40}\bthrough (?:the )?(?:last|rem\w*|final|all|loop|top|front|tops)|invisible (?:join|finish)|keep (?:the )?yarn|slip the (?:last )?loop)\b/iu;
+  /\b(?:fasten(?:ed|ing)?[- ](?:it )?off|finish(?:ed|ing)?[- ]off|(?:end|break|cut) off|FO|(?:cut|break|snip) (?:off )?(?:the |all |both |each )?(?:yarns?|threads?|colou?rs?|[A-F])|(?:draw|pull|thread)\b[^.;]{0,40}\bthrough (?:the )?(?:last|rem\w*|final|all|loop|top|front|tops)|invisible (?:join|finish)|(?:cut|break) and fasten|fasten (?:the )?(?:yarn|thread)|keep (?:the )?yarn|slip the (?:last )?loop)\b/iu;
 
 const yarnTold = looking((text) => {
   const match = YARN.exec(text);

@@ -18,6 +18,7 @@ import { cordOnChildSize } from './rules/cord-on-child-size.ts';
 import { countDrifts } from './rules/count-drifts.ts';
 import { countInWordsOff } from './rules/count-in-words-off.ts';
 import { coverIncomplete } from './rules/cover-incomplete.ts';
+import { easeInWordsOff } from './rules/ease-in-words-off.ts';
 import { editionNotStated } from './rules/edition-not-stated.ts';
 import { endsInWordsOff } from './rules/ends-in-words-off.ts';
 import { fibreNotWhole } from './rules/fibre-not-whole.ts';
@@ -54,6 +55,7 @@ import { pieceInWordsNotThere } from './rules/piece-in-words-not-there.ts';
 import { pieceNotPutTogether } from './rules/piece-not-put-together.ts';
 import { pieceWithoutRows } from './rules/piece-without-rows.ts';
 import { piecesDoNotMeet } from './rules/pieces-do-not-meet.ts';
+import { piecesInWordsOff } from './rules/pieces-in-words-off.ts';
 import { punctuationSlip } from './rules/punctuation-slip.ts';
 import { repeatInSizeBrackets } from './rules/repeat-in-size-brackets.ts';
 import { roundsContradicted } from './rules/rounds-contradicted.ts';
@@ -82,6 +84,7 @@ import { testerUsedOff } from './rules/tester-used-off.ts';
 import { turningChainContradicted } from './rules/turning-chain-contradicted.ts';
 import { turningChainPlacedTwoWays } from './rules/turning-chain-placed-two-ways.ts';
 import { typedMeasurementOff } from './rules/typed-measurement-off.ts';
+import { typedNumbersNearLine } from './rules/typed-numbers-near-line.ts';
 import { typedNumbersOfLine } from './rules/typed-numbers-of-line.ts';
 import { unitsDisagree } from './rules/units-disagree.ts';
 import { wordRepeated } from './rules/word-repeated.ts';
@@ -145,6 +148,7 @@ export const RULES: readonly Rule[] = [
   sizesNotGiven,
   pieceWithoutRows,
   copiesNotSaid,
+  piecesInWordsOff,
   rowWithoutWords,
   rowLeavesNothing,
   photoNotDescribed,
@@ -168,6 +172,7 @@ export const RULES: readonly Rule[] = [
   sizeListWrongLength,
   sizesInWordsOff,
   typedNumbersOfLine,
+  typedNumbersNearLine,
   sizeStepOutOfLine,
   sizeAgesOutOfOrder,
   rowCountOutOfLine,
@@ -177,6 +182,7 @@ export const RULES: readonly Rule[] = [
   typedMeasurementOff,
   finishedMeasurementOff,
   fitInWordsOff,
+  easeInWordsOff,
   testerMeasuredOff,
   piecesDoNotMeet,
   meetingWithoutEdge,

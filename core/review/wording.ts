@@ -113,7 +113,7 @@ const CHOICES: readonly Choice[] = [
     behind: String.raw`(?<!\b(?:back|front|third|magic|adjustable|slip|both|back and front)[ -])`,
   }),
   pair(['rnd', 'rnds'], ['round', 'rounds']),
-  verb('sk', 'skip'),
+  verb('sk', 'skip', 'miss'),
   verb('beg', 'beginning'),
   verb('prev', 'previous'),
   verb('rem', 'remaining'),

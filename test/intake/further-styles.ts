@@ -83,6 +83,7 @@ const pictures: OldPattern = {
   style: 'blog with small pictures about its heads, a colour changed between rounds',
   terms: 'us',
   title: 'Bramble the Hedgehog 🦔 – Free Crochet Pattern',
+  told: ['spiral-not-said'],
   sizes: ['One size'],
   text: `Bramble the Hedgehog 🦔 – Free Crochet Pattern
 
@@ -168,6 +169,7 @@ const leaders: OldPattern = {
   style: 'sizes by letters over a table of two units, counts behind leading dots',
   terms: 'uk',
   title: 'BANKSIA BOLERO',
+  told: ['piece-without-rows', 'piece-not-put-together'],
   sizes: ['A', 'B', 'C', 'D', 'E'],
   text: `BANKSIA BOLERO
 Sizes A (B, C, D, E)
@@ -264,6 +266,7 @@ const ranges: OldPattern = {
   style: 'ranges to fit, a ball in square brackets, a count behind a long dash',
   terms: 'us',
   title: 'Kestrel Raglan',
+  told: ['yarn-not-fastened-off', 'finishing-not-given'],
   sizes: ['XS', 'S', 'M', 'L', 'XL'],
   text: `Kestrel Raglan
 
@@ -350,6 +353,7 @@ const steps: OldPattern = {
   style: 'steps by numbers with a gap behind, the sizes in the title',
   terms: 'uk',
   title: 'Rope Basket, small (large)',
+  told: ['spiral-not-said'],
   sizes: ['small', 'large'],
   text: `Rope Basket, small (large)
 Pattern by Tamsin Oddfellow, 2019. All rights reserved.
@@ -398,6 +402,7 @@ const colours: OldPattern = {
   style: 'yarn and its colours on one line, a motif in three colours',
   terms: 'uk',
   title: 'SUNDIAL HEXAGON THROW',
+  told: ['pieces-in-words-off'],
   sizes: ['One size'],
   text: `SUNDIAL HEXAGON THROW
 Designed by Perrin Ashlock for Hob & Daughters
@@ -434,6 +439,7 @@ const sock: OldPattern = {
   style: 'sock in three parts, each on the one before, rows until a flap has so many',
   terms: 'us',
   title: 'Peat Bog Socks',
+  told: ['turning-chain-placed-two-ways', 'yarn-not-fastened-off'],
   sizes: ['Child', 'Women', 'Men'],
   text: `Peat Bog Socks
 v1.2 · March 2021 · Wick & Warren
@@ -531,6 +537,7 @@ const listed: OldPattern = {
   style: 'a list of the sizes with the head of each, numbers between slashes in labels too',
   terms: 'us',
   title: 'MOLE HILL BEANIE',
+  told: ['spiral-not-said'],
   sizes: ['Baby', 'Child', 'Adult'],
   text: `MOLE HILL BEANIE
 
@@ -604,7 +611,7 @@ const tabs: OldPattern = {
   text: `Tide Line Wristers
 	S	M	L
 Hand	17 cm	19 cm	21 cm
-Length	20 cm	20 cm	22 cm
+Length	12.5 cm	12.5 cm	14 cm
 Yarn	45 g	50 g	60 g
 
 Yarn: Dulse Sport (100% wool), 328 yds / 300 m per 100 g

@@ -3,6 +3,7 @@
  * pattern, and what only looks like them. Invented; the expected numbers are worked out beside them.
  */
 import type { Block, Pattern, Piece } from '../../core/document/pattern.ts';
+import { vest } from '../../resources/examples/vest.ts';
 import { cm, inBlock, inLine, note, type Plant, repeat, reword, row, size, written } from './builder.ts';
 
 export interface Planted {
@@ -159,6 +160,11 @@ const spiral = roundsOf(['2 sc in each st around.', 'Sc in each st around.', 'Sc
 export const withPiece =
   (id: string, name: string): Plant =>
   (pattern) => ({ ...pattern, pieces: [...pattern.pieces, piece(id, name)] });
+
+const strips: Plant = all(withPiece('strips', 'Strips'), finishing('Sew the strips on.'), (pattern) => ({
+  ...pattern,
+  pieces: pattern.pieces.map((own) => (own.id === 'strips' ? { ...own, make: 4 } : own)),
+}));
 
 /** Four sizes, so that steps can be compared. */
 const four: Plant = (pattern) => ({
@@ -1063,6 +1069,71 @@ export const editing: readonly Planted[] = [
     node: 'other-1',
     saying: ['the rows of "Back" are not worked from these words', 'made twice'],
   },
+  {
+    name: 'an ease of another garment',
+    // 10 cm in every size.
+    plant: all(worn(), about({ fit: 'Choose the size 20 to 25 cm (8 to 10 in) larger than your bust.' })),
+    code: 'ease-in-words-off',
+    node: 'cover:fit',
+    words: '20 to 25 cm (8 to 10 in) larger than your',
+    saying: ['"All round" is 10 cm (4 in) wider than the body', 'change the words, or the ease'],
+  },
+  {
+    name: 'positive ease where one size has none',
+    plant: all(
+      worn(80, 90, 114),
+      note('The vest is meant to be worn with 10–20 cm / 4–8 in of positive ease.'),
+    ),
+    code: 'ease-in-words-off',
+    node: 'notes:0',
+    words: '10–20 cm / 4–8 in of positive ease',
+    sizes: [2],
+    saying: ['In size L', '4 cm (1½ in) narrower than the body'],
+  },
+  {
+    name: 'a strip too many in the description',
+    plant: all(strips, about({ description: 'A plain vest with five narrow strips.' })),
+    code: 'pieces-in-words-off',
+    node: 'cover:description',
+    words: 'five narrow strips',
+    saying: ['"Strips" is made 4 times'],
+  },
+  {
+    name: 'numbers of a line with one of them slipped',
+    // The panels of the vest of ten sizes.
+    plant: () => ({
+      ...vest,
+      notes: [written('Count 68 (80, 86, 92, 104, 110, 116, 128, 143, 140) sts.'), ...vest.notes],
+    }),
+    code: 'typed-numbers-near-line',
+    node: 'notes:0',
+    words: '68 (80, 86, 92, 104, 110, 116, 128, 143, 140)',
+    sizes: [8],
+    saying: ['"panel stitches" but for size 5X, where it has 134 and not 143'],
+  },
+  {
+    name: 'a hook with another letter',
+    plant: note('Use the 4.5 mm (US J-10) hook.'),
+    code: 'units-disagree',
+    node: 'notes:0',
+    words: '4.5 mm (US J-10)',
+    saying: ['two different hooks', '4.5 mm is US 7'],
+  },
+  {
+    name: 'sizes in another order',
+    plant: note('Numbers are given for sizes M (S, L).'),
+    code: 'sizes-in-words-off',
+    node: 'notes:0',
+    words: 'sizes M (S, L)',
+    saying: ['in another order than the pattern'],
+  },
+  {
+    name: 'a number still to be filled in',
+    plant: note('Work XX rows more for a longer vest.'),
+    code: 'leftover-text',
+    node: 'notes:0',
+    words: 'XX',
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -1429,5 +1500,50 @@ export const sound: readonly {
     name: 'inches and then a place',
     plant: note('Over 4 in in the pattern (10 cm) count again.'),
     except: ['length-in-one-unit'],
+  },
+  {
+    name: 'the ease that there is, of the sample, of a part, for another taste, within an inch',
+    plant: all(
+      worn(),
+      about({ fit: 'Standard: choose the size 8 to 13 cm (3 to 5 in) larger than your bust.' }),
+      note('The sample is worn with 20 cm (8 in) of positive ease.'),
+      note('If you like a roomy vest, choose a size 25 cm (10 in) larger than your bust.'),
+      note('The armholes are 25 cm (10 in) larger than your arm.'),
+      note('The vest has about 12 cm (4¾ in) of positive ease.'),
+    ),
+  },
+  {
+    name: 'pieces that are counted right, some of several, and both sides',
+    plant: all(
+      strips,
+      about({ description: 'A plain vest with four narrow strips.' }),
+      note('Sew two of the strips to both sides.'),
+    ),
+  },
+  {
+    name: 'numbers that are near those of a line by chance',
+    // The neckband of the vest has 34 seven times and then 40; three values of it are others here.
+    plant: () => ({
+      ...vest,
+      notes: [written('Mark 34 (34, 34, 34, 34, 34, 36, 40, 40, 42) sts.'), ...vest.notes],
+    }),
+    except: ['caution-printed'],
+  },
+  { name: 'a hook by its size and letter', plant: note('Use the 4.5 mm (US 7) hook, or a 4.5 mm (G) one.') },
+  { name: 'sizes in their order', plant: note('Numbers are given for sizes S (M, L).') },
+  {
+    name: 'colours that are called by their names',
+    plant: all(yarns('B'), (pattern) => ({
+      ...pattern,
+      yarns: pattern.yarns.map((yarn, i) => ({ ...yarn, name: ['Worsted, brown', 'Worsted, cream'][i]! })),
+      notes: [written('Begin with cream, and change to brown at the yoke.')],
+    })),
+  },
+  {
+    name: 'a hook in the name of a piece',
+    plant: all(hook(4), (pattern) => ({
+      ...pattern,
+      pieces: pattern.pieces.map((own, i) => (i === 0 ? { ...own, name: `${own.name} (4 mm hook)` } : own)),
+    })),
   },
 ];

@@ -12,14 +12,16 @@ import { hatPattern, panelPattern, raglanPattern } from '../../core/outlines/ind
 import { wordsPointedAt } from '../../core/review/accepted.ts';
 import { RULES } from '../../core/review/index.ts';
 import { writtenTexts } from '../../core/study/written.ts';
+import { furtherStyles } from '../intake/further-styles.ts';
 import { houseStyles } from '../intake/house-styles.ts';
 import { oldPatterns } from '../intake/old-patterns.ts';
 import { findingsOf } from './builder.ts';
 import { type Example, examples, type Fault, faults as firstFaults } from './faults.ts';
+import { furtherFaults } from './further-faults.ts';
 import { houses } from './houses.ts';
 import { moreFaults } from './more-faults.ts';
 
-const faults = [...firstFaults, ...moreFaults];
+const faults = [...firstFaults, ...moreFaults, ...furtherFaults];
 
 /** The same pattern written in the other market's terms. */
 function inOtherTerms(pattern: Pattern): Pattern {
@@ -126,7 +128,7 @@ describe('patterns in other houses’ styles', () => {
     'small-part-on-child-size',
   ]);
 
-  it.each(houseStyles.map((old) => [old.style, old] as const))(
+  it.each([...houseStyles, ...furtherStyles].map((old) => [old.style, old] as const))(
     'brought in, and right as it was: %s',
     (_, { text, terms, told: own = [] }) => {
       const result = bring(text, { terms, title: 'File', date: '2026-01-01' });

@@ -12,7 +12,7 @@ const TOGETHER =
 
 /** What is worn as two, each whole by itself. */
 const PAIR =
-  /\b(?:mitts?|mittens?|gloves?|socks?|slippers?|boot(?:ie|ee)s?|(?:leg|arm|wrist|hand|ankle) ?warmers?|wristlets?|gauntlets?|boot cuffs?|earrings?)\b/iu;
+  /\b(?:mitts?|mittens?|gloves?|socks?|slippers?|boot(?:ie|ee)s?|(?:leg|arm|wrist|hand|ankle) ?warmers?|wristlets?|wristers?|gauntlets?|boot cuffs?|earrings?)\b/iu;
 
 const together = looking((text) => {
   const match = TOGETHER.exec(text);

@@ -1,28 +1,13 @@
 /** The words say how the garment fits, and its finished measurements come out otherwise. */
 import { length, number, perSize, quote, quoted, text } from '../../findings/phrases.ts';
-import { lineNamed } from '../../grading/index.ts';
-import type { Study } from '../../study/index.ts';
-import { measurementsOf } from '../../study/measurements.ts';
 import { type Fit, fitOf, fits } from '../../trade/ease.ts';
 import { formatLength, fromInches, type Length, ZERO } from '../../trade/units.ts';
+import { chestEase } from '../chest.ts';
 import { fitWords } from '../fit-words.ts';
 import { foundIn, type Rule } from '../rule.ts';
 
 /** Ease that lies no further than this outside a band may be called by its name: this program's own choice. */
 const SLACK = fromInches(1)!;
-
-/** The printed measurement at the chest that tells its ease; null when there is none. */
-function atChest({ pattern, sheet }: Study): { heading: string; ease: readonly (Length | null)[] } | null {
-  for (const { line, heading, ease } of measurementsOf(sheet)) {
-    const note = pattern.lines.find(({ id }) => id === line)?.note ?? null;
-    const body = note === null ? null : lineNamed(sheet, note)?.line;
-    if (ease === null || body?.kind !== 'body' || !/^(?:bust|chest)$/u.test(body.measure)) continue;
-    // The bands are those of grown-ups.
-    const own = ease.map((one, i) => (['child', 'baby'].includes(pattern.sizes[i]!.audience) ? null : one));
-    return { heading, ease: own };
-  }
-  return null;
-}
 
 const [, , CLASSIC] = fits as readonly Fit[];
 
@@ -77,7 +62,7 @@ export const fitInWordsOff: Rule = {
     const seen = fitWords(study.pattern).filter(
       ({ text: { node } }) => node.startsWith('cover:') || node.startsWith('notes:'),
     );
-    const chest = seen.length === 0 ? null : atChest(study);
+    const chest = seen.length === 0 ? null : chestEase(study);
     if (chest === null) return [];
     const real = new Set(chest.ease.flatMap((ease) => (ease === null ? [] : [fitOf(ease)])));
     return seen.flatMap(({ text: { node, text }, hits }) =>

@@ -17,7 +17,12 @@ export const hookNotUsed: Rule = {
     if (hooks.length < 2) return [];
     return hooks.flatMap(({ id, mm, purpose }) => {
       if (mm <= 0 || purpose.trim() !== '' || gauges.some(({ hook }) => hook === id)) return [];
-      const isNamed = instructionsOf(study.pattern).some(({ text }) =>
+      // "Cuff (3 mm hook)": the name of a piece says it as well.
+      const texts = [
+        ...instructionsOf(study.pattern).map(({ text }) => text),
+        ...study.pattern.pieces.map(({ name }) => name),
+      ];
+      const isNamed = texts.some((text) =>
         new RegExp(String.raw`(?<![\d.])${String(mm).replace('.', '\\.')}[ \u00A0-]?mm`, 'u').test(text),
       );
       return isNamed ? [] : [found(hookNotUsed, study, { node: id, text: purpose }, { mm })];

@@ -12,6 +12,8 @@ interface Left {
 const LEFT: readonly RegExp[] = [
   /(?<![\p{L}\p{N}])(?:TBD|TBC|TBA|TODO|FIXME|TKTK)(?![\p{L}\p{N}])/gu,
   /(?<![\p{L}\p{N}])x{3,}(?![\p{L}\p{N}])/giu,
+  // "XX rows": two hold the place of a number before what is counted, and are no size there.
+  /(?<![\p{L}\p{N}])XX(?=\s(?:rows?|rnds?|rounds?|sts?|stitch(?:es)?|ch(?:ains?)?|times|cm|mm|in|inches|m|yds?|yards|g|grams|balls?|skeins?)\b)/gu,
   /(?<![\p{L}\p{N}])lorem(?: ipsum(?: dolor(?: sit amet)?)?)?(?![\p{L}\p{N}])/giu,
   /\?{2,}|_{3,}|#{3,}|\*{4,}/gu,
   /\(\s*\)|\[\s*\]|\{\s*\}|<\s*>/gu,

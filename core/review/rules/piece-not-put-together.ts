@@ -16,7 +16,7 @@ function hasItsPlace(piece: Piece, { pieces }: Pattern): boolean {
 }
 
 const WHOLE =
-  /\b(?:all|both|each|the|two|three|four|remaining|other) (?:the |of the )?(?:pieces|parts|panels|squares|motifs|strips|blocks)\b/iu;
+  /\b(?:sew|join|assemble|put|stitch)\s(?:it\s|them\s)?(?:all|everything)\b|\b(?:all|both|each|the|two|three|four|remaining|other) (?:the |of the )?(?:pieces|parts|panels|squares|motifs|strips|blocks)\b/iu;
 
 /** Seams that take in the pieces of a body without naming them: "Sew the shoulder seams, then the sides." */
 const BODY_SEAMS =

@@ -8,8 +8,9 @@ interface Said {
   /** How many sizes; null where labels are named. */
   readonly count: number | null;
   readonly labels: readonly string[];
-  /** Whether the labels are the first and the last of all. */
+  /** Whether the labels are the first and the last of all, or stand as a list. */
   readonly isRange: boolean;
+  readonly isList?: true;
   readonly from: number;
   readonly to: number;
 }
@@ -24,6 +25,11 @@ const RANGE = new RegExp(
   String.raw`\b[Ss]izes\s+(${LABEL})\s*(?:to|–|-|through)\s*(${LABEL})(?![\p{L}\p{N}])`,
   'gu',
 );
+/** "Sizes S (XS, M, L)", "sizes XS, S, M and L": three or more. */
+const LIST = new RegExp(
+  String.raw`\b[Ss]izes:?\s+(${LABEL}(?:\s?[,([/{]\s?(?:and\s)?${LABEL}|\s(?:and|or)\s${LABEL}|[)\]}]){2,})(?![\p{L}\p{N}])`,
+  'gu',
+);
 const ONE = new RegExp(String.raw`\b[Ss]izes?\s+(${LABEL})(?![\p{L}\p{N}/–-])(?!\s+(?:to|through)\b)`, 'gu');
 
 const said = looking((prose, kind): readonly Said[] => {
@@ -36,6 +42,12 @@ const said = looking((prose, kind): readonly Said[] => {
       isRange: false,
       ...at(match),
     })),
+    ...[...prose.matchAll(LIST)].flatMap((match) => {
+      const labels = match[1]!.match(new RegExp(LABEL, 'gu')) ?? [];
+      return labels.length < 3
+        ? []
+        : [{ count: null, labels, isRange: false, isList: true as const, ...at(match) }];
+    }),
     ...[...prose.matchAll(RANGE)].map((match) => ({
       count: null,
       labels: [match[1]!, match[2]!],
@@ -61,6 +73,8 @@ export const sizesInWordsOff: Rule = {
     const { data } = facts[0]!.fact;
     const words = quote(voice.words || text(data, 'words'));
     const sizes = number(data, 'sizes');
+    if (text(data, 'how') === 'order')
+      return `${words} tells the sizes in another order than the pattern, which goes from ${text(data, 'all')}; numbers stand in the order of the pattern, so put these in it`;
     return text(data, 'how') === 'count'
       ? `${words} is not so: there ${sizes === 1 ? 'is 1 size' : `are ${sizes} sizes`}; put the number right`
       : `${words} does not go with the sizes, which are ${text(data, 'all')}; put the words or the sizes right`;
@@ -79,8 +93,13 @@ export const sizesInWordsOff: Rule = {
             'and',
           );
     return said(study.pattern).flatMap(({ text: { node, text: words }, hits }) =>
-      hits.flatMap(({ count, labels: named, isRange, from, to }) => {
+      hits.flatMap(({ count, labels: named, isRange, isList, from, to }) => {
         const upper = named.map((label) => label.toUpperCase());
+        const places = upper.map((label) => labels.indexOf(label));
+        const isOutOfOrder =
+          isList === true &&
+          places.every((place) => place >= 0) &&
+          places.some((place, i) => i > 0 && place < places[i - 1]!);
         const isRight =
           count !== null
             ? // "For 2 sizes work …" among the rows is of some of them.
@@ -91,7 +110,7 @@ export const sizesInWordsOff: Rule = {
               (isRange && node.startsWith('cover:')
                 ? upper[0] === labels[0] && upper[1] === labels.at(-1)
                 : upper.every((label) => labels.includes(label)));
-        return isRight
+        return isRight && !isOutOfOrder
           ? []
           : [
               found(
@@ -100,7 +119,7 @@ export const sizesInWordsOff: Rule = {
                 { node, text: words, from, to },
                 {
                   words: words.slice(from, to),
-                  how: count === null ? 'label' : 'count',
+                  how: isOutOfOrder ? 'order' : count === null ? 'label' : 'count',
                   sizes: sizes.length,
                   all,
                 },

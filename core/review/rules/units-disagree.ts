@@ -1,5 +1,6 @@
 /** A length is told in two units, and they are not the same length. */
 import { quote, quoted, text } from '../../findings/phrases.ts';
+import { hookByMm, hooks as hookSizes } from '../../trade/hooks.ts';
 import { formatLength, rational } from '../../trade/units.ts';
 import { found, type Rule } from '../rule.ts';
 import { looking } from '../scan.ts';
@@ -29,6 +30,26 @@ const heats = looking((prose) =>
   }),
 );
 
+/** "4.5 mm (US J-10)", "5 mm / H-8": a hook by its size and by its letter. */
+const HOOK =
+  /(?<![\d.])(\d{1,2}(?:\.\d{1,2})?)\s?mm\s?[(/,]\s?(?:(?:US|USA|U\.S\.)\s?(?:size\s)?)?([B-S])(?:[-/ ]?(\d{1,2}(?:½|\.5)?))?(?![\p{L}\p{N}])\)?/gu;
+/** Makers stamp a letter on hooks that differ by as much. */
+const HOOK_ROUNDING = 0.55;
+
+const hookMarks = looking((prose, kind) =>
+  kind === 'row'
+    ? []
+    : [...prose.matchAll(HOOK)].flatMap((match) => {
+        const mm = Number(match[1]);
+        const lettered = hookSizes.filter(({ usLetter }) => usLetter?.split('/').includes(match[2]!));
+        const isNear = lettered.some((hook) => Math.abs(hook.mm - mm) <= HOOK_ROUNDING);
+        const label = hookByMm(mm)?.usLabel ?? null;
+        return lettered.length === 0 || isNear || label === null
+          ? []
+          : [{ mm, label, from: match.index, to: match.index + match[0].length }];
+      }),
+);
+
 export const unitsDisagree: Rule = {
   code: 'units-disagree',
   severity: 'error',
@@ -39,6 +60,8 @@ export const unitsDisagree: Rule = {
     const words = voice.words.trim() === '' ? quoted(data, 'words') : quote(voice.words);
     if (data.heat === true)
       return `${words} gives two different temperatures: ${text(data, 'first')} is ${text(data, 'comes')}; put one of them right`;
+    if (data.hook === true)
+      return `${words} gives two different hooks: ${text(data, 'first')} is US ${text(data, 'comes')}; put one of them right`;
     return `${words} gives two different lengths: ${text(data, 'first')} is ${text(data, 'comes')}; put one of them right`;
   },
   example: null,
@@ -51,6 +74,16 @@ export const unitsDisagree: Rule = {
           study,
           { node, text, from, to },
           { words: text.slice(from, to), heat: true, first: `${celsius} °C`, comes: `${comes} °F` },
+        ),
+      ),
+    ),
+    ...hookMarks(study.pattern).flatMap(({ text: { node, text }, hits }) =>
+      hits.map(({ mm, label, from, to }) =>
+        found(
+          unitsDisagree,
+          study,
+          { node, text, from, to },
+          { words: text.slice(from, to), hook: true, first: `${mm} mm`, comes: label },
         ),
       ),
     ),

@@ -300,4 +300,18 @@ export const edgings: readonly RowCase[] = [
     ],
     source: 'common practice, no source',
   },
+  {
+    name: 'V-stitches between plain ends, one too many said',
+    terms: 'us',
+    // 14 sts: the chain, a V in the 3rd, 6th, 9th and 12th, and the last; 4 Vs and 2 hdc.
+    text: lines(
+      'V-stitch (V-st): (hdc, ch 1, hdc) in st indicated.',
+      'Ch 15.',
+      'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (14 sc)',
+      'Row 2: Ch 2 (counts as hdc), sk first 2 sts, V-st in next st, *sk 2 sts, V-st in next st; rep from * to last 2 sts, sk next st, hdc in last st, turn. (5 V-sts, 2 hdc)',
+    ),
+    counts: [15, 14, 10],
+    findings: [{ row: 2, code: 'stated-count-wrong', words: '(5 V-sts, 2 hdc)', saying: ['5', '4'] }],
+    source: 'common practice, no source',
+  },
 ];
