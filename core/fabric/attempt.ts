@@ -27,7 +27,7 @@ import { MOST_STITCHES, NOWHERE, Progress } from './progress.ts';
 import { checkHeight } from './rising.ts';
 import { finish, rejoining } from './row-end.ts';
 import { RING_SITE } from './site.ts';
-import { stand } from './standing.ts';
+import { isTunisian, stand, standLoop } from './standing.ts';
 import { checkStated } from './stated.ts';
 import { type Step, steps } from './steps.ts';
 import { evidenceOf, worksTurningChain } from './turning.ts';
@@ -218,10 +218,11 @@ export function attemptRow(
 
   const usesRing = below.ring && (ringPlace(items) || below.sites[0]?.kind === 'ring');
   const lead = items.slice(i).find((item) => item.type === 'turn' || isWork(item));
+  const tunisian = isTunisian(items.slice(i));
   const turned =
     lead?.type === 'turn' && items.indexOf(lead) >= i
       ? !lead.not
-      : (below.turned ?? (!round && below.form === 'flat'));
+      : !tunisian && (below.turned ?? (!round && below.form === 'flat'));
   const goesBack =
     below.rest !== null &&
     (below.rejoined ||
@@ -254,6 +255,7 @@ export function attemptRow(
   p.edgeSaid = said ?? (below.form === 'chain' ? saidOfEdge(items.slice(i)) : null);
   const evidence = evidenceOf(items.slice(i), env);
   p.edgeBase = evidence.base;
+  p.tunisian = tunisian;
   p.edgeJoined = round && evidence.joinsChain;
   p.prevailing = evidence.base ?? prevailing(below);
   p.evenTotal = evenTotal(row, items.slice(i), p);
@@ -266,7 +268,8 @@ export function attemptRow(
     base: evidence.base,
   });
   i = next;
-  const rises = stood || bare || goesBack || usesRing || earlier !== null;
+  if (tunisian && !stood) i = standLoop(p, items, i);
+  const rises = stood || tunisian || bare || goesBack || usesRing || earlier !== null;
   if (!rises) checkHeight(p, below, items.slice(i), evidence);
   run(p, fromSpace(p, steps(tailOf(items, i))), 0, true);
   if (p.exhausted) p.note('too-many-stitches', row, { limit: p.made.length });

@@ -9,6 +9,9 @@ import type { Site } from './site.ts';
 /** Forms that make one stitch out of several loops or stitches, whatever is inside. */
 export const GATHERED: ReadonlySet<string> = new Set(['cluster', 'bobble', 'popcorn', 'puff']);
 
+/** Whatever way its loop is drawn up, a Tunisian stitch is closed like all others. */
+const TUNISIAN = 'tun.t1';
+
 const PREFIX: Readonly<Record<string, string>> = {
   extended: 'ext.',
   foundation: 'fnd.',
@@ -21,6 +24,7 @@ const PREFIX: Readonly<Record<string, string>> = {
 export function stitchId(ref: StitchRef, place: Place | null, prevailing: BaseStitch): string {
   if (GATHERED.has(ref.form)) return `${ref.form}.${ref.base ?? (ref.form === 'puff' ? 't2' : 't3')}`;
   const base = ref.base ?? prevailing;
+  if (ref.form === 'tunisian') return TUNISIAN;
   const post = ref.post ?? place?.post ?? null;
   const side = post === null ? '' : post === 'front' ? 'fp.' : 'bp.';
   if (ref.together > 1) return `${side}tog${ref.together}.${base}`;

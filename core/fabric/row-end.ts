@@ -199,7 +199,7 @@ export function finish(
               p.made.findIndex((site) => site.kind !== 'turning'),
             )
           : 0,
-    turned: turn?.type === 'turn' ? !turn.not : null,
+    turned: turn?.type === 'turn' ? !turn.not : p.tunisian ? false : null,
     carried,
     fastened,
     rest: onward.length > 0 && waits !== null ? fromJoin(waits, onward, p) : waits,

@@ -3,11 +3,43 @@
  * `turning` what it counts as and makes the sites. Nothing else is worked here.
  */
 import type { Span } from '../finding.ts';
-import type { CountsAs, Item } from '../notation/tree.ts';
+import type { CountsAs, Item, Work } from '../notation/tree.ts';
 import type { Carried } from './fabric.ts';
 import { NOWHERE, type Progress } from './progress.ts';
 import { type Site, spaceSite, turningChain, turningStitch } from './site.ts';
+import { makeIn } from './stitching.ts';
 import { decide, evidenceOf, standsFor } from './turning.ts';
+
+function firstWork(items: readonly Item[]): Work | null {
+  for (const item of items) {
+    if (item.type === 'work') return item;
+    if (item.type === 'repeat' || item.type === 'group') return firstWork(item.items);
+  }
+  return null;
+}
+
+/** Is the first work of the row a Tunisian stitch? */
+export const isTunisian = (items: readonly Item[]): boolean => firstWork(items)?.stitch.form === 'tunisian';
+
+/**
+ * The loop that is on the hook at the beginning of a Tunisian row: its first stitch, on the first of the row below.
+ * Answers the item to go on with: "skip first vertical bar" says the same.
+ */
+export function standLoop(p: Progress, items: readonly Item[], i: number): number {
+  const first = firstWork(items.slice(i));
+  const place = first?.places[0];
+  // Into a chain it is told from the hook; "in first st" leaves no room for it.
+  if (first === null || place === undefined || place.kind === 'from-hook' || place.kind === 'first') return i;
+  if (p.pos >= p.below.length) return i;
+  makeIn(p, { ...first, stitch: { ...first.stitch, together: 1 } }, place, p.pos, 1);
+  p.last = p.pos;
+  p.advance(p.pos);
+  p.madeAt = -2;
+  const skip = items[i];
+  const under = skip?.type === 'skip' ? skip.places[0] : undefined;
+  const one = under?.kind === 'first' || under?.kind === 'next';
+  return one && under.amount.kind === 'one' && under.amount.value === 1 ? i + 1 : i;
+}
 
 /**
  * Puts a turning chain of `n` chains where it stands. `items` are those after it, whose words are weighed;

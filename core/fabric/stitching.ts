@@ -176,7 +176,10 @@ export function standEdge(
   const said = place?.kind === 'from-hook' ? place.counts : null;
   p.firstUsed = k - 1;
   const counts = said ?? p.edgeSaid;
-  const edge = edgeChains(k, counts, base, p.round, p.env, p.figures, p.forced, extended, p.edgeJoined);
+  const plain = edgeChains(k, counts, base, p.round, p.env, p.figures, p.forced, extended, p.edgeJoined);
+  // "Shell in 6th ch from hook": what a group passes over beside the edge is the half of its own width.
+  const beside = !whole && counts === null && plain.counts && k - 1 - height(plain.base) <= FEW_BESIDE;
+  const edge = beside ? { ...plain, space: 0 } : plain;
   if (edge.odd && whole) {
     p.note('edge-chain-unclear', place ?? at, {
       chain: k,
@@ -199,6 +202,9 @@ export function standEdge(
   return k - 1;
 }
 
+/** Chains that a group may pass over beside the edge without a space there. */
+const FEW_BESIDE = 3;
+
 /** Records the edge that `n` chains of a foundation make, and whatever sites it has made. */
 export function standRecorded(p: Progress, n: number, edge: Decision): void {
   if (p.recording === null) return;
@@ -213,6 +219,15 @@ export function standRecorded(p: Progress, n: number, edge: Decision): void {
 export function fromHook(p: Progress, item: Work, per: number, k: number): boolean {
   if (!p.bare || p.made.length > 0 || p.pos > 0) return ownChain(p, item, per, k);
   const place = item.places[0]!;
+  if (item.stitch.form === 'tunisian' && k > 1 && k <= p.below.length) {
+    // The loop on the hook stands on the chain next to it.
+    if (!makeIn(p, item, place, k - 2, 1)) return false;
+    p.advance(k - 1);
+    p.last = k - 1;
+    p.firstUsed = k - 2;
+    p.madeAt = -2;
+    return makeIn(p, item, place, k - 1, per);
+  }
   const index = standEdge(
     p,
     k,

@@ -6,6 +6,7 @@ import { type Cursor, OPENING } from './cursor.ts';
 import { eatDash, readNoun, readTurningChain } from './nouns.ts';
 import { bracketValues, one, readAmount } from './numbers.ts';
 import type { Amount, Convention, CountPart, CountsAs, Noun, StatedCount } from './tree.ts';
+import { isTunisian } from './tunisian-words.ts';
 import { readStitch } from './words.ts';
 
 const INTRO = [
@@ -168,6 +169,13 @@ function readCountNoun(c: Cursor): Noun | null {
   // Filet: an open mesh is a space; how many stitches a block is, the words do not say.
   if (c.eatAny(['open mesh', 'open meshes', 'om', 'oms', 'open squares', 'open square', 'open blocks']))
     return { kind: 'space', chains: null, ...c.span(start) };
+  // Tunisian: a loop on the hook is a stitch of the row.
+  if (c.eatAny(['lps on the hook', 'lps on your hook', 'lps on hook', 'lps now on hook']))
+    return { kind: 'stitch', ...c.span(start) };
+  if (c.is('lps') && isTunisian(c)) {
+    c.at++;
+    return { kind: 'stitch', ...c.span(start) };
+  }
   if (c.eatAny(BLOCKS)) return { kind: 'between', ...c.span(start) };
   const gaps = c.isAny(['sps', 'sp', 'gaps', 'gap']);
   const noun = readNoun(c);

@@ -40,6 +40,7 @@ import { readExcept, readSkip } from './skips.ts';
 import { readSpelled } from './spelled.ts';
 import { suggestion, suggestionBehindNumber } from './suggestions.ts';
 import type { Amount, CountsAs, Item, Place, StitchForm, Work } from './tree.ts';
+import { readTunisian } from './tunisian.ts';
 import { readWhole } from './wholes.ts';
 import { readWork, readWorkTogether } from './work.ts';
 import { readColourBehind } from './yarn.ts';
@@ -215,7 +216,7 @@ export function readItem(c: Cursor, before: readonly Item[]): Item[] | null {
 }
 
 function readItemHere(c: Cursor, token: Token, before: readonly Item[]): Item[] | null {
-  const spelled = readSpelled(c) ?? readHeldBack(c);
+  const spelled = readTunisian(c) ?? readSpelled(c) ?? readHeldBack(c);
   if (spelled) return spelled;
   if (token.kind === 'sign' && isMark(c, c.at)) return readStarredCount(c, before) ? [] : readStar(c);
   if (token.kind === 'sign' && token.word in OPENING) {

@@ -92,7 +92,7 @@ const KIND_WORDS = [
   'gap',
   ...['heel', 'toe', 'sole', 'foot', 'gusset', 'thumb', 'ear', 'flap', 'hood', 'pocket', 'strap', 'collar'],
   ...['neckband', 'button band', 'band', 'panel', 'head', 'arm', 'leg', 'tail', 'wing', 'chart', 'main'],
-  ...['handle', 'waist', 'opening'],
+  ...['handle', 'waist', 'opening', 'bind off', 'cast off', 'binding off'],
 ];
 
 /** Words by which a row is called again later: "Rep Dec Row". */
@@ -657,7 +657,7 @@ function readTitled(c: Cursor): Head | null {
     const word = c.eatAny(ROWS);
     if (!word) {
       if (kind === 'foundation') c.eatAny(['ch', 'ring', 'chs']);
-      const edge = ['edge', 'edging', 'border', 'trim', 'hem', 'cuff', 'brim', 'ribbing'].includes(
+      const edge = ['edge', 'edging', 'border', 'trim', 'hem', 'cuff', 'brim', 'ribbing', 'off'].includes(
         c.tokens[c.at - 1]!.word,
       );
       // "beg ch-3" and "base of ch" are no labels: without "row", only a colon makes one.

@@ -35,7 +35,7 @@ const SECTIONS =
 
 /** Words that name pieces, not stitches, before a colon. */
 const PIECES =
-  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|\w*bands?|placket|lapel|button\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?)$/iu;
+  /^(?:back|front|left|right|sleeves?|body|yoke|collar|neck\w*|\w*bands?|placket|lapel|button\w*|border|edging|cuffs?|hat|brim|crown|strap|pocket|hood|panel|square|motif|top|bottom|base|sides?|head|arms?|legs?|ears?|tail|thumb|hand|foot|heel|toe|gusset|flap|handle|trim|ribbing|hem|main|first|second|round|row|rnd|next|begin\w*|start\w*|foundation|set|setup|with|using|repeat|rep|turn|change|fasten|work|join|ch|chain|corner|assembly|finishing|materials|gauge|tension|hook|yarn|notes?|sizes?|rs|ws|to|for|in|from|how|tip|variation|row\w*|part|step|section|piece|measurements?|level|difficulty|designed|terms|important|abbreviations?|instructions?|forward|return|retp|fwd|fwp|passes|pass)$/iu;
 
 /** "Join short ends with sl st to form a tube.", "Sew side seams.": how worked pieces are put together. */
 const MAKING_UP =
@@ -44,6 +44,13 @@ const MAKING_UP =
 /** "2nd row forms dc fabric.", "Rows 2 and 3 form the pattern.": what rows that are there come to. */
 const SAID_OF_ROWS =
   /^(?:the )?(?:(?:last|these|prev(?:ious)?) )?(?:\d{1,2} |two |three |four )?(?:\d{1,3}(?:st|nd|rd|th) (?:(?:and|to|&) \d{1,3}(?:st|nd|rd|th) )?)?(?:rows?|rnds?|rounds?)(?: \d{1,3}(?:(?: and | to | & |[-–])\d{1,3})?)? (?:forms?|sets?|establish(?:es)?|makes?) (?:the |a |one )?(?:\p{L}+ ){0,3}(?:fabric|patt(?:ern)?s?|repeat|rep)\b/iu;
+
+/** "Return: yo, pull through 1 loop, …", "Row 1 return pass: …": the way back of the Tunisian row above. */
+const RETURNS =
+  /^(?:(?:row|rnd|round) \d+[ ,:–-]*)?[(]?(?:return|ret|retp|rtp|closing pass|reverse pass)(?: pass)?[)]?\s*[:–.-]/iu;
+
+/** "Forward: …", "FwP: …": the way out, under a label of its own line. */
+const FORWARD = /^(?:forward|fwp|fwd)(?: pass)?\s*[:–-]/iu;
 
 /** The head of a line that names a side, with work behind it on the same line. */
 const SIDES =
@@ -438,6 +445,16 @@ export class Sorter {
   }
 
   private line(line: Range, next: Range | null): void {
+    if (this.open && RETURNS.test(this.words(line))) {
+      this.extend(line);
+      return;
+    }
+    if (FORWARD.test(this.words(line))) {
+      const last = this.parts.at(-1);
+      if (this.open && last?.kind === 'row' && this.isLabelOnly(last.range)) this.extend(line);
+      else this.rows(line, false);
+      return;
+    }
     const sign = this.leadSign(line);
     if (sign > 0) {
       const rest = { from: sign + 1, to: line.to };

@@ -5,6 +5,7 @@
 import type { Cursor } from './cursor.ts';
 import { readAmount } from './numbers.ts';
 import type { Amount, Noun, StitchForm } from './tree.ts';
+import { isTunisian } from './tunisian-words.ts';
 import { readStitch } from './words.ts';
 
 const ADJECTIVES = [
@@ -35,6 +36,15 @@ const ADJECTIVES = [
   'underarm',
 ];
 
+/** What a Tunisian stitch shows on its face. */
+const BARS = [
+  'front vertical bars',
+  'front vertical bar',
+  'vertical bars',
+  'vertical bar',
+  'vertical threads',
+  'vertical thread',
+];
 const LOOPS = ['lp', 'lps'];
 const SPACES = [
   'sp',
@@ -283,6 +293,8 @@ function readPlainNoun(c: Cursor, inner: boolean): Noun | null {
       eatWhose(c);
       return { kind: 'row-end', ...c.span(start) };
     }
+    if (c.eatAny(BARS) || (c.isAny(['bars', 'bar']) && isTunisian(c) && ++c.at > 0))
+      return { kind: 'stitch', ...c.span(start) };
     if (c.eatAny(['seams', 'seam'])) return { kind: 'seam', ...c.span(start) };
     const between = c.attempt(() => {
       if (inner || !c.eatAny(['sps between', 'sp between', 'gaps between', 'gap between'])) return null;

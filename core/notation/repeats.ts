@@ -255,6 +255,8 @@ export function readLast(c: Cursor, items: readonly Item[]): Ending {
         c.at++;
       }
       const start = c.at;
+      // Tunisian: the stitch at the edge, by its name.
+      if (c.is('end st')) return null;
       const read = (): Ending | null => {
         if (c.eatAny(['omit', 'leave off', 'leave out', 'eliminating', 'without'])) {
           c.eatAny(['the', 'final', 'last']);
@@ -471,7 +473,8 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
     const stop = readStop(c);
     const often = stop ? null : readTimes(c);
     if (!stop && !often) return null;
-    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'turn', 'join']))) return null;
+    const goesOn = ['and', 'then', 'turn', 'join', 'end with', 'ending with', 'finishing with'];
+    if (!(c.done || c.peek()!.kind === 'sign' || c.isAny(goesOn))) return null;
     let first = before.length;
     while (
       first > 0 &&

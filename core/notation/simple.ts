@@ -65,6 +65,10 @@ function readTurn(c: Cursor): Item[] | null {
 
 /** The closing stitch and place behind "join": "with sl st in first sc", "to top of beg ch-3". */
 function readJoinHow(c: Cursor): { stitch: StitchRef | null; place: Place | null } {
+  // "with an invisible join": the same, done with a needle.
+  c.attempt(() =>
+    c.pass('with', 'using', 'an', 'a').eatAny(['inv join', 'needle join', 'seamless join']) ? true : null,
+  );
   const stitch = c.attempt(() => {
     c.eatAny(['with', 'by', 'using', 'w']);
     c.eatAny(['working']);

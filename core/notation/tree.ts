@@ -27,6 +27,7 @@ export type StitchForm =
   | 'spike'
   | 'standing'
   | 'surface'
+  | 'tunisian' // a loop drawn up on the way out, and closed on the way back
   | 'inc' // two (or `parts`) in one
   | 'dec' // "dec", with no stitch named or with one: "sc dec"
   | 'cluster'

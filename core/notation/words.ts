@@ -259,6 +259,40 @@ function readSuffixes(c: Cursor, found: Found, raised: boolean): void {
   }
 }
 
+const TUNISIAN = [
+  'simple sts',
+  'simple st',
+  'simple',
+  'knit sts',
+  'knit st',
+  'knit',
+  'purl sts',
+  'purl st',
+  'purl',
+  'rev sts',
+  'rev st',
+  'rev',
+  'full sts',
+  'full st',
+  'full',
+  'ext sts',
+  'ext st',
+  'sts',
+  'st',
+];
+const TUNISIAN_SHORT = 'tss tks tps trs tfs tes ttw'.split(' ');
+
+/** "tss", "Tunisian knit stitch", "tks2tog". */
+function readTunisianName(c: Cursor, found: Found): boolean {
+  const short = TUNISIAN_SHORT.includes(c.word());
+  if (short) c.at++;
+  else if (!c.attempt(() => (c.eat('tunisian') ? c.eatAny(TUNISIAN) : null))) return false;
+  found.form = 'tunisian';
+  found.base = 't1';
+  readTogether(c, found);
+  return true;
+}
+
 /** Stitches with a name and no ladder word: inc, dec, shell, picot, crab st. */
 function readMade(c: Cursor, found: Found): boolean {
   if (c.eatAny(['crab st', 'crab'])) {
@@ -270,6 +304,7 @@ function readMade(c: Cursor, found: Found): boolean {
     found.form = 'crossed';
     return true;
   }
+  if (readTunisianName(c, found)) return true;
   if (c.eatAny(['waistcoat sts', 'waistcoat st', 'split sc', 'ksc'])) {
     // Between the legs of the stitch below, and so one into each.
     found.base = 't1';

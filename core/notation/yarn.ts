@@ -94,7 +94,10 @@ export function readColourPrefix(c: Cursor): Item[] | null {
     const letter = token !== undefined && /^(?:[A-Z]|MC|CC)$/u.test(token.text);
     if (letter) c.at++;
     const name = letter ? token.text : readShade(c);
-    return name !== null && c.eat(':') ? [{ type: 'colour', name, ...c.span(start) }] : null;
+    // "Rnd 1: MC, ch 4, …"
+    const first = [':', undefined].includes(c.tokens[start - 1]?.word);
+    const ends = c.eat(':') || (first && c.word() === ',');
+    return name !== null && ends ? [{ type: 'colour', name, ...c.span(start) }] : null;
   });
 }
 

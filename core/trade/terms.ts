@@ -124,6 +124,8 @@ function composition(prefix: string): Composition | null {
       return { name: (base) => `linked ${base}`, abbr: (base) => `L${base}` };
     case 'crs':
       return { name: (base) => `crossed ${base}`, abbr: (base) => `crossed ${base}` };
+    case 'tun':
+      return { name: () => 'Tunisian stitch', abbr: () => 'Tunisian st' };
     case 'rev':
       return { name: (base) => `reverse ${base}`, abbr: (base) => `rev ${base}` };
     case 'spike':

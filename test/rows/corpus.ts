@@ -58,6 +58,7 @@ import { textures } from './cases/textures.ts';
 import { toys } from './cases/toys.ts';
 import { trimmings } from './cases/trimmings.ts';
 import { tucks } from './cases/tucks.ts';
+import { tunisian } from './cases/tunisian.ts';
 import { typed } from './cases/typed.ts';
 import { undersides } from './cases/undersides.ts';
 import { unlabelled } from './cases/unlabelled.ts';
@@ -138,5 +139,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   houses,
   namings,
   byways,
+  tunisian,
   wrong,
 };

@@ -116,6 +116,39 @@ export const byways: readonly RowCase[] = [
     [30, 30, 30],
   ),
   us(
+    'a first group passes over half of its own width beside the edge',
+    // the edge, 7 groups of 4 and the last dc; the edge has no space
+    [
+      'Ch 33.',
+      'Row 1: (2 dc, ch 1, 2 dc) in 6th ch from hook, *sk 3 ch, (2 dc, ch 1, 2 dc) in next ch; rep from * to last 3 ch, sk 2 ch, dc in last ch, turn. (7 shells, 2 dc)',
+      'Row 2: Ch 3, (2 dc, ch 1, 2 dc) in each ch-1 sp across, dc in top of tch, turn.',
+    ],
+    [33, 30, 30],
+    { spaces: [0, 7, 7] },
+  ),
+  us(
+    'a colour alone at the head of a round',
+    [
+      'Rnd 1: MC, ch 4 (counts as dc + ch 1), [dc, ch 1] 11 times in ring, ss to 3rd of ch 4. (12 dc, 12 ch-1 sps)',
+    ],
+    [12],
+  ),
+  us(
+    'an invisible join',
+    [
+      'Ch 24, join with sl st to form ring.',
+      'Rnd 1: Ch 1, sc in each ch around, join with invisible join. (24)',
+    ],
+    [24, 24],
+  ),
+  us(
+    'a repeat that does not tell its beginning, with what ends it',
+    // ch 3, 9 pairs, 1 at the end
+    [...sc(20), 'Row 2: Ch 3, fpdc in next st, dc in next st, rep across ending with dc in last st. (20)'],
+    [21, 20, 20],
+    { findings: [{ row: 2, code: 'repeat-start-not-said' }] },
+  ),
+  us(
     'a loop stitch that nothing defines is named as such',
     [...sc(15), 'Row 2: Ch 1, turn, loop st in each st across. (15)'],
     [16, 15, 15],
