@@ -1,10 +1,22 @@
 /** Brings words into view that another part of the window asked for: the review, the outline. */
+import type { Node } from 'prosemirror-model';
 import { NodeSelection, TextSelection } from 'prosemirror-state';
 import type { EditorView } from 'prosemirror-view';
 import { useEffect } from 'react';
 import { placeOf } from '../desk/places.ts';
 import { useStudio, useStudioView } from '../shell/hooks.ts';
 import type { Target } from '../shell/studio.ts';
+
+/** Goes to the button that begins a part in which nothing stands yet: there is no place for the caret. */
+function beginsAt(editor: EditorView, node: Node, pos: number): boolean {
+  if (node.isTextblock || node.isAtom || node.childCount > 0) return false;
+  const dom = editor.nodeDOM(pos);
+  const button = dom instanceof Element ? dom.querySelector<HTMLButtonElement>(':scope > button') : null;
+  if (button === null || button.disabled) return false;
+  button.scrollIntoView({ block: 'center' });
+  button.focus();
+  return true;
+}
 
 /** Selects the words of a target, and scrolls to them; nothing when its node is gone. */
 export function goToTarget(editor: EditorView, target: Target): void {
@@ -14,6 +26,7 @@ export function goToTarget(editor: EditorView, target: Target): void {
   const isPiece = found.node.type.name === 'piece';
   const node = isPiece ? found.node.child(0) : found.node;
   const pos = isPiece ? found.pos + 1 : found.pos;
+  if (beginsAt(editor, node, pos)) return;
   if (node.isTextblock) {
     const end = pos + 1 + node.content.size;
     const at = (offset: number) => doc.resolve(Math.min(pos + 1 + offset, end));

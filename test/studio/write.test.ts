@@ -431,3 +431,19 @@ test('spelling is checked with the dictionaries of the page, and a box turns it 
   await box.check();
   await misspelt.first().waitFor();
 });
+
+test('a part in which nothing stands yet is gone to from the outline, and begun, by keys', async () => {
+  await page.close();
+  page = await exampleIn(studio, /Slackwater/);
+  await page.keyboard.press('F6');
+  await page.keyboard.press('Home');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await eventually(() => page.evaluate(() => document.activeElement?.textContent ?? null)).toBe(
+    'Add a special stitch',
+  );
+  await page.keyboard.press('Enter');
+  await page.locator('.special .words').waitFor();
+  await page.keyboard.type('5 dc in next st.');
+  await eventually(() => page.locator('.special .words').textContent()).toBe('5 dc in next st.');
+});
