@@ -9,7 +9,7 @@ import { gaugeOf } from '../study/gauge.ts';
 import type { PieceStudy, Study } from '../study/index.ts';
 import { toNumber } from '../trade/units.ts';
 import type { Grain, Ground, Lay } from './flat-rows.ts';
-import { type PieceShape, shapeOf } from './shape.ts';
+import { type PieceShape, risesFromOpening, shapeOf } from './shape.ts';
 
 /** Pieces that lie together: the first, and what is worked on from it. */
 export interface Assembly {
@@ -65,7 +65,8 @@ export function standingOf(
   const grain = grainOf(piece, study);
   if (grain === null) return null;
   const ground = under === null ? null : groundOn(under, piece, place, size);
-  const shape = shapeOf(piece, size, { grain, ground, upright: standsUpright(study.pattern) });
+  const rises = risesFromOpening(piece, study.pieces);
+  const shape = shapeOf(piece, size, { grain, ground, upright: standsUpright(study.pattern), rises });
   return shape === null ? null : { shape, ground };
 }
 

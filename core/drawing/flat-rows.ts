@@ -3,7 +3,7 @@
  * centimetres. A row stands where most of its stitches stand on those below, so that increases and decreases show on
  * the side where they are made; short rows raise their own part only. It knows no sheet and no words.
  */
-import type { Fabric } from '../fabric/index.ts';
+import type { Fabric, Opening } from '../fabric/index.ts';
 import { spanOf } from '../study/gauge.ts';
 import { type Origins, originsOf } from '../study/origins.ts';
 import type { WorkedRow } from '../study/worked.ts';
@@ -31,6 +31,8 @@ export interface LaidRow {
   readonly yLeft: number;
   readonly yRight: number;
   readonly round: boolean;
+  /** It leaves stitches waiting, and goes on without them: whatever it is wide, something else begins here. */
+  readonly parts?: true;
 }
 
 /** Rows of which each stands on the one before: a piece, or the part of one that is worked apart. */
@@ -75,6 +77,14 @@ export interface Grain {
 export const STEP = 3;
 
 const EPS = 1e-6;
+
+const stitchesOf = ({ sites }: Opening): number => sites.filter((site) => site.kind === 'stitch').length;
+
+/** An opening that few chains or none bridge: what it leaves waiting is no longer part of the tube. */
+export function isPassedOver(opening: Opening): boolean {
+  const stitches = stitchesOf(opening);
+  return stitches > 0 && opening.chains < stitches / 2;
+}
 
 /** A row below as far as it is needed: most rows stand straight on it, and nobody asks for its stitches. */
 interface Lying {
@@ -205,7 +215,8 @@ class Laying {
         this.#ground !== null,
       );
     }
-    this.#put(strand, { span, left, right, yLeft: y, yRight: y, round: true }, null);
+    const parts = row.openings.some(isPassedOver) ? { parts: true as const } : {};
+    this.#put(strand, { span, left, right, yLeft: y, yRight: y, round: true, ...parts }, null);
     const count = row.fabric.sites.length;
     this.#spots = {
       left,
@@ -220,10 +231,10 @@ class Laying {
     this.#corners.push({ at, middle, width, y });
     this.#rest = null;
     strand.top = LEVEL;
-    for (const { sites, chains } of row.openings) {
-      const size = sites.filter((site) => site.kind === 'stitch').length;
+    for (const opening of row.openings) {
+      const size = stitchesOf(opening);
       // An opening bridged by about as many chains is a hole in the side of the tube; where it lies round it is not known.
-      if (size === 0 || chains < size / 2) continue;
+      if (size === 0 || isPassedOver(opening)) continue;
       const wide = Math.min(size * this.#grain.stitch, width * 0.8);
       const to = right - (width - wide) / 4;
       this.#slits.push({ from: { x: to - wide, y: low }, to: { x: to, y: low }, stitches: size });

@@ -522,7 +522,7 @@ function sectionsOf(strand: Strand, grain: Grain): readonly Section[] {
   strand.rows.forEach((row, i) => {
     const before = strand.rows[i - 1];
     if (before === undefined) return;
-    const steps = isStep(lefts, i) || isStep(rights, i);
+    const steps = row.parts === true || isStep(lefts, i) || isStep(rights, i);
     // Short rows turn where they turn: what is passed over is worked later.
     const short = Math.abs(row.yLeft - row.yRight) > EPS || Math.abs(before.yLeft - before.yRight) > EPS;
     if (!steps || short) return;

@@ -11,7 +11,7 @@ import type { Length } from '../trade/units.ts';
 import { type Assembly, assembliesOf, grainOf } from './assembly.ts';
 import type { What } from './outline.ts';
 import { hindered, labelOf, missing, nameOf, rowNamed, titleOf } from './schematic-words.ts';
-import { type Hindrance, hindranceIn } from './shape.ts';
+import { type Hindrance, hindranceIn, risesFromOpening } from './shape.ts';
 import { type Sketch, sketchOf } from './sketch.ts';
 
 /** A length of a schematic in every size; null where a size has none. */
@@ -136,6 +136,7 @@ function schematicOf(assembly: Assembly, study: Study): Schematic | null {
   const key = [
     ...members,
     ...placesOf(assembly),
+    ...members.map((piece) => risesFromOpening(piece, study.pieces)),
     ...members.map((piece) => gaugeOf(piece, pattern, study.sheet)),
     pattern.sizes,
     pattern.about.garment,

@@ -9,7 +9,7 @@ import type { PieceStudy } from '../study/index.ts';
 import { originsOf } from '../study/origins.ts';
 import { type FollowedRows, followedRows } from '../study/taped.ts';
 import type { WorkedRow } from '../study/worked.ts';
-import { type Grain, type Ground, type Lay, layRows } from './flat-rows.ts';
+import { type Grain, type Ground, isPassedOver, type Lay, layRows } from './flat-rows.ts';
 
 export type PieceShape =
   | {
@@ -51,6 +51,8 @@ export interface ShapeOptions {
   readonly ground: Ground | null;
   /** Caps stand with the closed end below: bags and baskets, not hats. */
   readonly upright: boolean;
+  /** What it is worked on from rises, and it with that: a thumb, not a sleeve. */
+  readonly rises: boolean;
 }
 
 /** A row that keeps its piece from being drawn: it leaves no stitches, or goes on for nobody knows how many rows. */
@@ -72,6 +74,7 @@ export function hindranceIn(piece: PieceStudy, size: number, grain: Grain): Hind
 interface Known {
   readonly stitch: number;
   readonly upright: boolean;
+  readonly rises: boolean;
   readonly shape: PieceShape | null;
 }
 
@@ -83,15 +86,15 @@ const known = new WeakMap<FollowedRows, Known>();
  * than can be followed. What is arranged is asked for more than once, so the last is remembered.
  */
 export function shapeOf(piece: PieceStudy, size: number, options: ShapeOptions): PieceShape | null {
-  const { grain, ground, upright } = options;
+  const { grain, ground, upright, rises } = options;
   const followed = followedRows(piece, size, grain.row);
   if (followed === null) return null;
   if (ground !== null) return shapeFrom(followed, piece, size, options);
   const before = known.get(followed);
-  if (before !== undefined && before.stitch === grain.stitch && before.upright === upright)
-    return before.shape;
+  const isSame = before?.stitch === grain.stitch && before.upright === upright && before.rises === rises;
+  if (before !== undefined && isSame) return before.shape;
   const shape = shapeFrom(followed, piece, size, options);
-  known.set(followed, { stitch: grain.stitch, upright, shape });
+  known.set(followed, { stitch: grain.stitch, upright, rises, shape });
   return shape;
 }
 
@@ -99,7 +102,7 @@ function shapeFrom(
   { rows: all, made: rows, spans }: FollowedRows,
   piece: PieceStudy,
   size: number,
-  { grain, ground, upright }: ShapeOptions,
+  { grain, ground, upright, rises }: ShapeOptions,
 ): PieceShape | null {
   const chains = all.find((row) => row.foundation > 0)?.foundation ?? 0;
   if (rows.length === 0) return chains > 1 ? { form: 'cord', chains } : null;
@@ -135,7 +138,7 @@ function shapeFrom(
     if (chains <= 10 && liesHalfRound(rows, spans, grain)) return { form: 'half-circle', rows: rows.length };
   }
   const lay = layRows(all, grain, ground);
-  return lay === null ? null : { form: 'laid', lay, crown: 0, down: growsDown(piece, lay, rows) };
+  return lay === null ? null : { form: 'laid', lay, crown: 0, down: !rises && growsDown(piece, lay, rows) };
 }
 
 /** Begun in a ring, of yarn or of few chains. */
@@ -306,6 +309,23 @@ function growsDown(piece: PieceStudy, lay: Lay, worked: readonly WorkedRow[]): b
   const [begin, widest, end] = widthsOf(piece);
   const parts = round && end >= begin && piece.openings.some((openings) => openings.length > 0);
   return (parts ? widest : end) >= begin * YOKE && (round || keepsCorners(worked));
+}
+
+/**
+ * Whether a piece is worked on from an opening in the side of a tube that rises as it is worked: the thumb of a mitten.
+ * A tube with sleeves widens to its openings as a yoke does, or is worked on from one.
+ */
+export function risesFromOpening({ piece }: PieceStudy, pieces: readonly PieceStudy[]): boolean {
+  const { start } = piece;
+  const edge = start.kind === 'edges' ? start.edges.find(({ kind }) => kind === 'opening') : undefined;
+  const owner = edge && pieces.find((other) => other.piece.id === edge.piece);
+  if (owner === undefined) return false;
+  const openings = owner.openings.flatMap((all) => all[edge!.which - 1] ?? []);
+  if (openings.length === 0 || !openings.every(isPassedOver)) return false;
+  const on = owner.piece.start;
+  if (on.kind === 'edges' && on.edges.some(({ kind }) => kind === 'top')) return false;
+  const [begin, widest, end] = widthsOf(owner);
+  return end < begin || widest < begin * YOKE;
 }
 
 type Widths = readonly [begin: number, widest: number, end: number];

@@ -392,6 +392,39 @@ describe('a piece, worked out by hand', () => {
     expect([...new Set(levels)].sort((a, b) => a - b)).toEqual([0, 3, 9]);
   });
 
+  test('a mitten parts at its thumb in every size, and the thumb rises with the hand', () => {
+    // A gore of 10, 12 and 14 in 40, 46 and 56: across the tube the hole takes 2, 2½ and 3 stitches at each side.
+    const even = rnd('Ch 1, sc in each st around; join with sl st in first sc.');
+    const blocks = [
+      f('Ch 32 (36, 44), join with sl st in first ch to form a ring.'),
+      rnd('Ch 1, sc in each ch around; join with sl st in first sc.'),
+      rnd('Ch 1, 2 sc in each of next 8 (10, 12) sts, sc in each st around; join with sl st in first sc.'),
+      even,
+      rnd(
+        'Ch 1, sc in each of next 15 (17, 21) sts, ch 2, sk next 10 (12, 14) sts, sc in each st around; join with sl st in first sc.',
+      ),
+      rnd('Ch 1, sc in each sc and in each ch around; join with sl st in first sc.'),
+      even,
+      rnd('Ch 1, *sc2tog over next 2 sts; rep from * around; join with sl st in first st.'),
+    ];
+    const hand = alone(blocks, { sizes: smallPattern().sizes });
+    const opening = { piece: 'p', kind: 'opening', amount: null, which: 1 } as const;
+    const thumb = piece(
+      't',
+      'Thumb',
+      [rnd('Ch 1, sc in each st and ch around; join with sl st in first sc.'), even],
+      {
+        start: { kind: 'edges', edges: [opening], round: true },
+      },
+    );
+    const { drawings } = schematicsOf(study({ ...hand, pieces: [...hand.pieces, thumb] }));
+    expect(drawings).toHaveLength(2);
+    for (const { lengths } of drawings)
+      for (const { name, lengths: sizes } of lengths) expect(sizes, name).not.toContain(null);
+    const [own, other] = drawings.map(({ sketches }) => sketches.map((sketch) => sketch!.notes));
+    for (const notes of [...own!, ...other!]) expect(notes).not.toContain('down');
+  });
+
   test('a piece lies one way in all sizes', () => {
     // 20 more on 48, 60 and 72: 1.42, 1.33 and 1.28 times as many, and with 1.4 a tube would hang from its beginning.
     const blocks = [
