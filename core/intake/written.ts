@@ -282,7 +282,9 @@ function formOf({ label, items }: RowTree, before: RowForm): RowForm {
   // "R1" is a row or a round, which the work shows.
   if (label?.short === true && (before === 'round' || isInRing(items))) return 'round';
   if (label?.kind === 'round') return 'round';
-  if (label?.kind === 'foundation') return 'foundation';
+  // A set-up row comes before the numbered ones.
+  if (label?.kind === 'foundation' || (label?.kind === 'set-up' && label.numbers === null))
+    return 'foundation';
   if (label?.kind === 'row' || label?.kind === 'set-up' || label?.kind === 'numbered')
     return label.kind === 'numbered' && before === 'round' ? 'round' : 'row';
   if (label === null && items.some(({ type }) => type === 'chain' || type === 'ring')) {

@@ -20,6 +20,9 @@ export function sharedList(values: readonly (string | number | null)[]): string 
   return sizeList(values);
 }
 
+/** A title that says itself what it is of. */
+const NOUN = /\b(?:rows?|rnds?|rounds?|ch(?:ains?)?|ring|foundation)\b/iu;
+
 /** Whether a block is told in rows or in rounds; a repeat goes by the first row it repeats. */
 export function formOf(blocks: readonly Block[], block: Block): 'row' | 'round' | 'foundation' {
   if (block.type === 'row') return block.form;
@@ -51,7 +54,9 @@ export function blockLabel(
   const bare = beginning && !rows && worked.some((size) => size !== null && size.tally.stitches > 0);
   if (form === 'foundation' || bare) {
     const word = rows ? 'Foundation row' : 'Foundation';
-    return { text: title === '' ? word : title, side: null };
+    // "Set-up", of a row: "Set-up row".
+    const own = rows && !NOUN.test(title) ? `${title} row` : title;
+    return { text: title === '' ? word : own, side: null };
   }
   const noun = form === 'round' ? 'Rnd' : 'Row';
   const own = title.replace(/\s*\b(?:rows?|rnds?|rounds?)$/iu, '');

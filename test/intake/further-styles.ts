@@ -3,6 +3,8 @@
  * small pictures, tables of two units, steps, lists of the sizes. All are invented. Their counts were worked out by
  * hand from the words.
  */
+import { study } from '../../core/study/index.ts';
+import { blockLabel } from '../../core/study/labels.ts';
 import type { OldPattern } from './old-patterns.ts';
 
 const leaflet: OldPattern = {
@@ -657,6 +659,36 @@ Fasten off.
   ],
 };
 
+const inPassing: OldPattern = {
+  style: 'a set-up row before Row 1, and a stitch that the rows name in passing',
+  terms: 'us',
+  title: 'Teasel Scarf',
+  sizes: ['One size'],
+  text: `Teasel Scarf
+US terms
+
+Ch 32.
+Set-up row: Sc in 2nd ch from hook and in each ch across, turn. (31 sc)
+Row 1: Ch 1, sc in first st, *sk 2 sts, (3 dc, ch 1, 3 dc) in next st (shell made), sk 2 sts, sc in next st; rep from * across, turn. (5 shells, 6 sc)
+Row 2: Ch 3, *shell in ch-1 sp of next shell, ch 1, dc in next sc; rep from * across, turn. (5 shells)
+Rep Row 2 for a total of 20 rows.
+Fasten off.
+`,
+  // 5 * 6 and 6; then ch 3 and 5 * (6 and 1), the shells met again in each row
+  pieces: [{ name: 'Teasel Scarf', counts: [32, 31, 36, 36, 36] }],
+  also: (pattern) => {
+    const [piece] = study(pattern).pieces;
+    return [
+      pattern.specials.map(({ nameUs, text }) => [nameUs, text.text]),
+      piece!.blocks.map((block) => blockLabel(piece!, block)?.text ?? null).slice(0, 5),
+    ];
+  },
+  expected: [
+    [['shell', '(3 dc, ch 1, 3 dc) in next st']],
+    ['Foundation', 'Set-up row', 'Row 1', 'Row 2', 'Rows 3–20'],
+  ],
+};
+
 export const furtherStyles: readonly OldPattern[] = [
   leaflet,
   pictures,
@@ -668,4 +700,5 @@ export const furtherStyles: readonly OldPattern[] = [
   translated,
   listed,
   tabs,
+  inPassing,
 ];
