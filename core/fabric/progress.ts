@@ -135,6 +135,8 @@ export class Progress {
   stated: number | null = null;
   /** Height last named in the row, for words that name none ("inc"). */
   prevailing: BaseStitch = 't1';
+  /** Chains that the row began with; null where it has none of its own. */
+  stood: number | null = null;
   /** A Tunisian row: it goes out and back, so that the next begins where it began. */
   tunisian = false;
   /** The row works into the turning chain by that name: "last 3 dc" are those before it. */

@@ -127,5 +127,7 @@ function endsRow(item: Item): boolean {
 /** "3 ch, miss 1 dc": in some houses the stitch that the chain stands on. */
 function skipsBehindChain(items: readonly Item[]): boolean {
   const [chain, skip] = items.filter((item) => !BESIDES.has(item.type));
-  return chain?.type === 'chain' && skip?.type === 'skip' && isOneNext(skip);
+  // "Ch 4 (counts as dc, ch 1), sk next st": the space lies over the one skipped.
+  const spaced = chain?.type === 'chain' && chain.counts?.kind === 'stitch' && chain.counts.chains !== null;
+  return chain?.type === 'chain' && !spaced && skip?.type === 'skip' && isOneNext(skip);
 }

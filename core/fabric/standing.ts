@@ -53,6 +53,7 @@ export function stand(
   items: readonly Item[],
   span: Span,
 ): void {
+  p.stood = n;
   const shown = evidenceOf(items, p.env);
   // Words that name no height ("inc", "4 A") go on in that of the row below.
   const evidence = { ...shown, base: shown.base ?? p.prevailing };

@@ -273,7 +273,8 @@ function atAmong(p: Progress, made: readonly number[], { nth, of }: Among): numb
 /** "join in 5th ch of beg ch-3": the round's own beginning chain has so many chains and no more. */
 function checkOwnChain(p: Progress, place: Extract<Place, { kind: 'turning-chain' }>): void {
   const nth = place.nth === null ? null : p.amount(place.nth);
-  const own = p.made.find((site) => site.turning && site.kind !== 'space');
+  const stood = p.made.find((site) => site.turning && site.kind !== 'space');
+  const own = stood ?? (p.stood === null ? undefined : { chains: p.stood });
   // "Ch 4, 15 dc in 4th ch from hook; join in 4th ch of ch-4": counted from the chain that all of it went into.
   const ring = p.firstUsed > 0 ? 1 : 0;
   if (nth === null || own === undefined || own.chains === 0 || nth <= own.chains + ring) return;

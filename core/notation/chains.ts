@@ -237,6 +237,8 @@ export function readChain(c: Cursor): Chain | null {
       'sts',
       'st',
     ]);
+    c.eatAny(['at the end of this row', 'at end of this row', 'at the end of row', 'at end of row']);
+    c.attempt(() => (c.eatAny(['at the end', 'at end']) && !c.is('of') ? true : null));
     const counts = readChainCounts(c);
     return { type: 'chain', amount, counts, ...c.span(start) };
   });

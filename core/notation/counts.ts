@@ -139,8 +139,8 @@ function readWithTurning(c: Cursor): 'with' | 'without' | null {
     }
     c.attempt(() => {
       if (!c.eat('as')) return null;
-      c.eatAny(['a', '#', 'one', 'first']);
-      return readStitch(c) || c.eatAny(['sts', 'st']) ? true : null;
+      const one = c.eatAny(['a', '#', 'one', 'first']) !== null;
+      return readStitch(c) || c.eatAny(['sts', 'st']) || (one && c.done) ? true : null;
     });
     return ['counting', 'including', 'incl', 'includes'].includes(said) ? 'with' : 'without';
   });

@@ -470,7 +470,9 @@ export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | nu
     c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
     c.eatAny(FROM_BEGINNING);
     const at = c.at;
-    const stop = readStop(c);
+    // "…, 2 sc in next st; repeat.": as often as there is room for it.
+    const open = c.is('.') || c.done ? toTheEnd(c) : null;
+    const stop = readStop(c) ?? (multiplied || bare || before.length === 0 ? null : open);
     const often = stop ? null : readTimes(c);
     if (!stop && !often) return null;
     const goesOn = ['and', 'then', 'turn', 'join', 'end with', 'ending with', 'finishing with'];

@@ -666,6 +666,7 @@ const inPassing: OldPattern = {
   sizes: ['One size'],
   text: `Teasel Scarf
 US terms
+Hook: 5 mm
 
 Ch 32.
 Set-up row: Sc in 2nd ch from hook and in each ch across, turn. (31 sc)

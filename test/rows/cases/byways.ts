@@ -2,7 +2,7 @@
  * Written rows: what lies beside the plain row: borders whose corners are among their stitches, labels of parts, lace that
  * leaves the end of a row, chains before "first 4 sts". Must not repeat a passage of another case file.
  */
-import { sc, us } from '../swatch.ts';
+import { sc, uk, us } from '../swatch.ts';
 import type { RowCase } from '../types.ts';
 
 const square = [...sc(20), 'Rows 2-20: Ch 1, turn, sc across. (20 sc)'];
@@ -147,6 +147,54 @@ export const byways: readonly RowCase[] = [
     [...sc(20), 'Row 2: Ch 3, fpdc in next st, dc in next st, rep across ending with dc in last st. (20)'],
     [21, 20, 20],
     { findings: [{ row: 2, code: 'repeat-start-not-said' }] },
+  ),
+  us(
+    'a chain with a space leaves the stitch under that space, whose pairs then do not fit',
+    // 1 + 2 * 9 of 20
+    [
+      ...sc(20),
+      'Row 2: Ch 4 (counts as dc, ch 1), sk next st, dc in next st, *ch 1, sk next st, dc in next st; rep from * across.',
+    ],
+    [21, 20, null],
+    { findings: [{ row: 2, code: 'repeat-does-not-fit', saying: ['19', '21'] }] },
+  ),
+  us(
+    'a round that begins with one chain and joins to the third of three',
+    [
+      'Ch 24, join with sl st to form ring.',
+      'Rnd 1: Ch 1, sc in each ch around, join in 3rd ch of beg ch-3.',
+    ],
+    [24, 24],
+    { findings: [{ row: 1, code: 'place-does-not-exist', words: '3rd ch of beg ch-3' }] },
+  ),
+  us(
+    'a bare "repeat" goes on as long as there is room',
+    ['Rnd 1: 12 sc in magic ring. (12)', 'Rnd 2: sc in next 5 sts, 2 sc in next st; repeat. (14)'],
+    [12, 14],
+    { findings: [{ row: 1, code: 'repeat-start-not-said' }] },
+  ),
+  us(
+    'chains at the end of a row, for the next one',
+    [
+      ...sc(20),
+      'Row 2: Ch 1, sc in each st across; ch 6 at end of row, turn.',
+      'Row 3: Sc in 2nd ch from hook and in next 4 ch, sc in each sc across. (25)',
+    ],
+    [21, 20, 20, 25],
+  ),
+  us(
+    'rounds that say that they go on in a spiral',
+    ['Rnd 1: 12 sc in magic ring. (12)', 'Rnd 2: Working in a spiral, sc in each st around. (12)'],
+    [12, 12],
+  ),
+  uk(
+    'a count that says for how many the chain counts',
+    [
+      'Make 21ch.',
+      'Row 1: 1dc in 2nd ch from hook, 1dc in each ch to end, turn. (20 dc)',
+      'Row 2: 2 ch, 1 htr in 2nd dc, 1 htr in each dc to end. (20 htr, counting 2 ch as 1)',
+    ],
+    [21, 20, 20],
   ),
   us(
     'a loop stitch that nothing defines is named as such',
