@@ -411,6 +411,43 @@ function readSide(c: Cursor): 'RS' | 'WS' | null {
   return side;
 }
 
+/** Labels of "all sizes except S and M:", "every size but XL,", with the sign behind them; null when nothing is left out. */
+function readLeftOut(c: Cursor): readonly string[] | null {
+  return c.attempt(() => {
+    if (!c.eatAny(['all sizes', 'all the sizes', 'every size'])) return null;
+    if (!c.eatAny(['except for', 'except', 'excepting', 'excluding', 'apart from', 'other than', 'but']))
+      return null;
+    c.eatAny(['the', 'for']);
+    c.eatAny(['sizes', 'size']);
+    const known = c.labels.map((label) => label.toLowerCase());
+    const labels: string[] = [];
+    while (!c.done) {
+      const from = c.at;
+      let label = '';
+      while (!c.done && !ENDS_LABEL.has(c.word())) {
+        label += `${label !== '' && c.peek()!.gap ? ' ' : ''}${c.peek()!.text}`;
+        c.at++;
+      }
+      const isOne =
+        known.length > 0 ? known.includes(label.toLowerCase()) : /^\S{1,6}(?: \S{1,8})?$/u.test(label);
+      if (!isOne) {
+        // "All sizes except S, ch 1": what follows the comma is the row.
+        if (labels.length === 0) return null;
+        c.at = from;
+        break;
+      }
+      labels.push(label);
+      if (c.eatAny([', and', ',', 'and', '&', '/'])) continue;
+      c.eatAny(['only']);
+      c.eatAny([':', '-', '.']);
+      break;
+    }
+    return labels.length === 0 ? null : labels;
+  });
+}
+
+const ENDS_LABEL: ReadonlySet<string> = new Set([',', ':', '.', ';', '/', 'and', '&', 'only', ')', ']']);
+
 /** "Sizes M (L) only:", "S/M only", "All sizes:", "All other sizes:", "For size L only:". */
 export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
   return c.attempt(() => {
@@ -420,6 +457,8 @@ export function readSizeFilter(c: Cursor): SizeFilter | null | 'all' {
       c.eatAny(['only', ':', '-', '.', ',']);
       return { labels: [], except: true, ...c.span(start) };
     }
+    const left = readLeftOut(c);
+    if (left !== null) return { labels: left, except: true, ...c.span(start) };
     if (c.eatAny(['all sizes'])) {
       c.eatAny([':', '-', '.', ',']);
       return 'all';

@@ -428,6 +428,8 @@ export class Sorter {
 
   /** "Heel opening, Rnd 11: …", "Shape crown - Row 3: …": where the sign is between a heading and a row's label; or -1. */
   private leadSign(line: Range): number {
+    // "All sizes except S: Row 8: …" says for whom the row is.
+    if (readSizeFilter(this.cursor(line)) !== null) return -1;
     const end = Math.min(line.to - 1, line.from + 7);
     for (let i = line.from; i < end; i++) {
       const token = this.tokens[i]!;

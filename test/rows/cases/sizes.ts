@@ -6,6 +6,32 @@ import { lines, type RowCase } from '../types.ts';
 
 export const sizes: readonly RowCase[] = [
   {
+    name: 'rows for all sizes but some, in every place that may be said, and none for a stitch left out',
+    terms: 'us',
+    text: lines(
+      'Sizes: S (M, L)',
+      'Ch 11 (13, 15).',
+      'Row 1: Sc in 2nd ch from hook and in each ch across. (10 (12, 14) sc)',
+      'Row 2: All sizes except S: Ch 1, 2 sc in first st, sc in each st across.',
+      'Row 3 (all sizes but S): Ch 1, sc across.',
+      'All sizes except for S and M: Row 4: Ch 1, sc across.',
+      'Row 5: Every size but L, ch 1, sc across.',
+      'All sizes apart from size S:',
+      'Row 6: Ch 1, sc across.',
+      'All sizes: Row 7: Ch 1, sc in all but last st.',
+    ),
+    counts: [
+      [11, 13, 15],
+      [10, 12, 14],
+      [null, 13, 15],
+      [null, 13, 15],
+      [null, null, 15],
+      [10, 13, null],
+      [null, 13, 15],
+      [9, 12, 14],
+    ],
+  },
+  {
     name: 'each further size in brackets of its own, the last without',
     terms: 'us',
     text: lines(
