@@ -152,7 +152,9 @@ class Front {
     const isMasthead = (line: string) =>
       /\b(?:number|no\.?|issue|vol(?:ume)?\.?)\s*\d+(?!\d|[.:]?\s+\p{L}{3})/iu.test(line);
     const named = lines.findIndex((line) => /\p{L}/u.test(line) && !isMasthead(line));
-    const at = heading === null ? named : -1;
+    // "Reed Strap · Version 2" at the foot of every page is the title with more behind it.
+    const repeats = named >= 0 && (heading ?? '').toLowerCase().startsWith(lines[named]!.toLowerCase());
+    const at = heading === null || repeats ? named : -1;
     const first = (lines[at] ?? '').replace(/^[\s#*_=~]+|[\s#*_=~]+$/gu, '');
     const isTitle =
       at >= 0 && first.length <= LONGEST_TITLE && !/[.!?;,]$/u.test(first) && /\p{L}/u.test(first);

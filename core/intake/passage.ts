@@ -2,6 +2,7 @@
  * A passage that is to be pasted, as lines of plain text, whatever program it came from. What was left out on the
  * way (page numbers, running heads) is told, so that nothing goes missing in silence.
  */
+import { isLabelAlone, withLabelsBefore } from './label-lines.ts';
 import { plainLabels } from './plain-labels.ts';
 
 export interface Passage {
@@ -99,6 +100,41 @@ function numberedHeads(lines: readonly string[]): readonly number[] {
   );
 }
 
+/** Words that only rows have: the same end of a row may stand at the foot of many pages. */
+const WORKS =
+  /\b(?:s[cs]|sl st|h?dc|h?tr|dtr|ch|sts?|sps?|turn|rep|across|around|inc|dec|join|tog|row|rnd)\b/iu;
+
+/** How many lines a running head or foot has at most. */
+const HEAD_LINES = 4;
+
+/**
+ * Indexes of the lines that stand outermost on three pages or more, but for what is left out already: a running head or
+ * foot, line for line from the edge. Words of rows are none, however many pages begin or end with the same.
+ */
+function runningHeads(
+  lines: readonly string[],
+  pages: readonly (readonly number[])[],
+  known: ReadonlySet<number>,
+): ReadonlySet<number> {
+  const out = new Set(known);
+  if (pages.length < 3) return out;
+  for (let round = 0; round < HEAD_LINES; round++) {
+    const edges = new Map<string, number[]>();
+    for (const page of pages) {
+      const left = page.filter((at) => !out.has(at));
+      for (const at of new Set([left[0], left.at(-1)])) {
+        if (at === undefined || isLabelAlone(lines[at]!) || WORKS.test(lines[at]!)) continue;
+        const words = lines[at]!.trim().replace(/\d+/g, '#');
+        edges.set(words, [...(edges.get(words) ?? []), at]);
+      }
+    }
+    const running = [...edges.values()].filter((places) => places.length > 2).flat();
+    if (running.length === 0) break;
+    for (const at of running) out.add(at);
+  }
+  return out;
+}
+
 /** A line that plain text makes bold in whole or at its beginning, or a head. */
 const MARKED = /^[ ]*(?:[-*] )?(?:\*\*[^*\n]{1,80}\*\*|#{1,4} \S)/gmu;
 
@@ -135,25 +171,19 @@ export function passageOfText(raw: string): Passage {
   const pages = unmarked(plainCharacters(raw)).split('\f');
   const lines: string[] = [];
   const atBreak = new Set<number>();
-  const edges = new Map<string, number[]>();
+  /** Of each page, the indexes of its lines with words. */
+  const ofPages: number[][] = [];
   for (const page of pages) {
     const own = stopped(page.split('\n')).map(unadorned);
     const filled = own.flatMap((line, i) => (line.trim() === '' ? [] : [lines.length + i]));
-    if (pages.length > 1) {
-      for (const at of new Set([filled[0], filled.at(-1)])) {
-        if (at === undefined) continue;
-        atBreak.add(at);
-        const words = own[at - lines.length]!.trim().replace(/\d+/g, '#');
-        edges.set(words, [...(edges.get(words) ?? []), at]);
-      }
-    }
+    if (pages.length > 1) for (const at of [filled[0], filled.at(-1)]) if (at !== undefined) atBreak.add(at);
+    ofPages.push(filled);
     lines.push(...own);
   }
   const out = new Set(pageLines(lines, atBreak));
   // The same words with numbers that climb behind a wide gap are one as well, wherever pages break.
   for (const at of numberedHeads(lines)) out.add(at);
-  // The same words at the edge of three pages or more are a running head or foot.
-  for (const places of edges.values()) if (places.length > 2) for (const at of places) out.add(at);
+  for (const at of runningHeads(lines, ofPages, out)) out.add(at);
   // A row that went on over the page goes on in the next line: the gap goes with the number.
   const kept: string[] = [];
   lines.forEach((line, at) => {
@@ -162,7 +192,7 @@ export function passageOfText(raw: string): Passage {
     if (!besideNumber) kept.push(line);
   });
   return {
-    text: kept
+    text: withLabelsBefore(kept)
       .join('\n')
       .replace(/^\n+|\n+$/g, '')
       .replace(/\n{3,}/g, '\n\n'),

@@ -14,13 +14,19 @@ export function canBeChecked({ noun }: CountPart): boolean {
 /** An item that does no work: it ends the yarn, or only remarks. */
 export const endsWork = ({ type }: Item): boolean => type === 'fasten-off' || type === 'aside';
 
+/** What may be said of the end of a piece besides, and is no work of its rows. */
+const SAID_OF_END: ReadonlySet<Item['type']> = new Set(['unread', 'marker']);
+
 /**
  * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
  * count is at the row's end, and so that rows which are worked again do not end the yarn each time. Null where there
  * are none.
  */
 export function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): Span | null {
-  const count = row.counts.at(-1);
+  const ended = row.items.find(({ type }) => type === 'fasten-off');
+  const before = row.counts.filter(({ to }) => ended === undefined || to <= ended.from);
+  // "… (62 sc) Fasten off. Count 14 sts from each end and place a marker": numbers behind the end are no count of it.
+  const count = before.length > 0 ? before.at(-1) : row.counts.at(-1);
   if (count === undefined && isWorkedAgain) {
     const last = row.items.findLastIndex((item) => !endsWork(item));
     const first = row.items.slice(last + 1).find(({ type }) => type === 'fasten-off');
@@ -35,7 +41,7 @@ export function closingOf(row: RowTree, text: string, isWorkedAgain: boolean): S
   // "Cut yarn, thread it through the stitches": what is said of the end is no work, however it is said.
   const isEnded = behind[0]?.type === 'fasten-off';
   const isClosing =
-    behind.length > 0 && behind.every((item) => ends(item) || (isEnded && item.type === 'unread'));
+    behind.length > 0 && behind.every((item) => ends(item) || (isEnded && SAID_OF_END.has(item.type)));
   return isClosing && from < row.to ? { from, to: row.to } : null;
 }
 

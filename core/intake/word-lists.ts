@@ -155,7 +155,25 @@ export function paragraphsByPair(lines: readonly string[]): readonly string[] {
 
 /** Lines of definitions with a gap before each that names a stitch: "Block (bl): dc in next 3 sts". */
 export function apartByName(lines: readonly string[]): readonly string[] {
-  return lines.flatMap((line, i) =>
+  return withNamesBefore(lines).flatMap((line, i) =>
     i > 0 && /^\p{Lu}[^:=.,]{1,40}(?:\([^)]{1,16}\))?\s*[:=]\s/u.test(line) ? ['', line] : [line],
   );
+}
+
+/** "V-stitch (V-st)" on a line of its own before the words that define it, past one gap at most. */
+function withNamesBefore(lines: readonly string[]): readonly string[] {
+  const out: string[] = [];
+  for (let at = 0; at < lines.length; at++) {
+    const line = lines[at]!;
+    const next = lines[at + 1] === '' ? at + 2 : at + 1;
+    const words = lines[next] ?? '';
+    const isName = /^\p{L}[^:=.,;]{1,40}\([^()]{1,16}\):?$/u.test(line);
+    if (!isName || !/^[([\p{L}\d*]/u.test(words)) {
+      out.push(line);
+      continue;
+    }
+    out.push(`${line.replace(/:$/u, '')}: ${words}`);
+    at = next;
+  }
+  return out;
 }

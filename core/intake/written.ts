@@ -309,7 +309,8 @@ function blocksOf(
   const closing = closingOf(row, text, isMany);
   if (closing !== null) {
     const items = row.items.filter(({ to }) => to <= closing.from);
-    const own = blocksOf({ ...row, items, to: closing.from }, text, form, sizes, ranged);
+    const counts = row.counts.filter(({ to }) => to <= closing.from);
+    const own = blocksOf({ ...row, items, counts, to: closing.from }, text, form, sizes, ranged);
     const words = oneLine(text.slice(closing.from, row.to));
     return [...own, { kind: 'prose', text: words.charAt(0).toUpperCase() + words.slice(1) }];
   }

@@ -43,6 +43,12 @@ describe('plain text', () => {
       'Ch 24.\nRow 1: Sc.\nRow 2: Sc.',
       ['Marsh Vest', 'Marsh Vest', 'Marsh Vest'],
     ],
+    [
+      'a foot of several lines over three pages',
+      'Ch 24.\nMarsh Vest\n\nSizes S (M)\npage 1 of 3\fRow 1: Sc.\nMarsh Vest\nSizes S (M)\npage 2 of 3\fEnd.\nMarsh Vest\nSizes S (M)\npage 3 of 3',
+      'Ch 24.\nRow 1: Sc.\nEnd.',
+      [1, 2, 3].flatMap((page) => ['Marsh Vest', 'Sizes S (M)', `page ${page} of 3`]),
+    ],
   ])('leaves out %s, and tells', (_, text, expected, leftOut) => {
     expect(passageOfText(text)).toEqual({ text: expected, leftOut });
   });
@@ -50,6 +56,32 @@ describe('plain text', () => {
   test('keeps a number that is no page’s', () => {
     expect(passageOfText('Stitches in all:\n24\nRow 1: Sc.').text).toBe('Stitches in all:\n24\nRow 1: Sc.');
   });
+});
+
+test.each([
+  // As readers of PDFs give pages whose labels hang in the margin.
+  ['Row 1 (RS):\n\nSc in each ch\nacross, turn.', 'Row 1 (RS): Sc in each ch\nacross, turn.'],
+  ['Rows 4–9 (11, 13):\nRep Row 2.', 'Rows 4–9 (11, 13): Rep Row 2.'],
+  ['Foundation:\n\nCh 24.', 'Foundation: Ch 24.'],
+  ['Next 7 (8, 9) rnds:\n\nRep Rnd 8 (9, 10).', 'Next 7 (8, 9) rnds: Rep Rnd 8 (9, 10).'],
+  [
+    'Rnd 7:\n\nAll sizes except S: Ch 2, *dc in each of\n\nnext 5 sts; rep from * around.\nFasten off.',
+    'Rnd 7: All sizes except S: Ch 2, *dc in each of next 5 sts; rep from * around.\nFasten off.',
+  ],
+  ['Row 1:\n\nRow 2:\n\nSc across.', 'Row 1:\n\nRow 2: Sc across.'],
+  ['Row 1:\n\nSleeves:\nCh 24.', 'Row 1:\n\nSleeves:\nCh 24.'],
+  ['Row 9:', 'Row 9:'],
+])('the label of %j stands before its words', (text, expected) => {
+  expect(passageOfText(text)).toEqual({ text: expected, leftOut: [] });
+});
+
+test('labels and ends of rows are no running heads, though pages begin and end with them', () => {
+  const page = (n: number) => `Row ${n}:\n\nSc in each st across.`;
+  const { text, leftOut } = passageOfText([1, 2, 3, 4].map(page).join('\f'));
+  expect(leftOut).toEqual([]);
+  expect(text.split('\n').filter((line) => line !== '')).toEqual(
+    [1, 2, 3, 4].map((n) => `Row ${n}: Sc in each st across.`),
+  );
 });
 
 test.each([
