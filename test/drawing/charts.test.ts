@@ -25,6 +25,7 @@ import {
   US,
 } from './drawn.ts';
 import { readChart } from './read-chart.ts';
+import { crosses, lying, meet } from './scenes.ts';
 
 describe('charts of the examples', () => {
   for (const [name, pattern] of Object.entries(EXAMPLES)) {
@@ -252,6 +253,70 @@ describe('what a chart shows', () => {
       return Math.abs(x - number.x) < half && y < number.y && y > number.y - number.size * 0.7;
     });
     expect(isOn).toBe(false);
+  });
+
+  describe('numbers of rounds that can be read', () => {
+    const RING = 'Ch 4, join with sl st in first ch to form a ring.';
+    const FIRST =
+      'Ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * 2 more times; join with sl st in top of beg ch-3.';
+    const TO_CORNER =
+      'Sl st in next 2 dc and in next ch-2 sp, ch 3 (counts as dc), (2 dc, ch 2, 3 dc) in same sp, *ch 1, ';
+    test.each([
+      [
+        'a flower, whose last petal comes over where its rounds begin',
+        [
+          'Make a magic ring, ch 1, 12 sc in ring; join with sl st in first sc.',
+          'Ch 1, sc in first st, *ch 3, sk next st, sc in next st; rep from * to last st, ch 3, sk last st; join with sl st in first sc.',
+          'Ch 1, *(sc, hdc, 3 dc, hdc, sc) in next ch-3 sp; rep from * around; join with sl st in first sc.',
+        ],
+      ],
+      [
+        'a granny square, whose rounds travel to the next corner',
+        [
+          RING,
+          FIRST,
+          `${TO_CORNER}(3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1; join with sl st in top of beg ch-3.`,
+          `${TO_CORNER}3 dc in next ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1, 3 dc in next ch-1 sp, ch 1; join with sl st in top of beg ch-3.`,
+        ],
+      ],
+    ] as const)('%s', (_, rounds) => {
+      const { drawing } = drawn((work) => {
+        for (const round of rounds) work.round(round);
+      }, null);
+      const [sheet] = drawing.parts;
+      const all = lying(sheet!);
+      const numbers = all.filter(({ name, text }) => name?.startsWith('label ') && text !== undefined);
+      expect(numbers.map(({ text }) => text!.words)).toEqual(['1', '2', '3']);
+      for (const { text, box } of numbers) {
+        const met = all.filter(({ lines }) => lines.some((one) => crosses(one, box)));
+        expect(
+          met.map(({ name }) => name),
+          `round ${text!.words}`,
+        ).toEqual([]);
+        expect(numbers.filter((other) => other.text !== text && meet(other.box, box))).toEqual([]);
+        expect(box.left).toBeGreaterThanOrEqual(0);
+        expect(box.right).toBeLessThanOrEqual(sheet!.width);
+      }
+    });
+  });
+
+  test.each([
+    [
+      'in rows of both sides',
+      '*FPdc around next st, BPdc around next st; rep from * to last st, dc in last st',
+      true,
+    ],
+    ['in right-side rows alone', 'dc in each st across', false],
+  ])('front and back of posts are told as they are worked: %s', (_, wrongSide, isTold) => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 18.');
+      work.row('Dc in 4th ch from hook and in each ch across, turn.');
+      work.row(`Ch 2 (counts as dc), ${wrongSide}, turn.`);
+      work.row(
+        'Ch 2 (counts as dc), *FPdc around next st, BPdc around next st; rep from * to last st, dc in last st, turn.',
+      );
+    });
+    expect(drawing.key!.alt.includes('in a wrong-side row, front is the wrong side')).toBe(isTold);
   });
 
   test('a ring too large for the sheet lies opened out under its stitches, which stand upright on it', () => {

@@ -280,7 +280,23 @@ export function readingOf(graph: Graph, terms: Terms): readonly string[] {
         ? `Read ${outwards}, by turns ${leftAbout(terms)} and clockwise; each number stands where its round begins.`
         : `Read ${outwards} and ${leftAbout(terms)}; each number stands where its round begins.`
       : 'Read from the bottom upwards; each row begins at its number and goes the way of its arrow.';
-  return [way, ...(many ? ['Symbols that meet at the foot are worked in one place.'] : [])];
+  // Publishers differ here: some draw a wrong-side row as it looks from the right side.
+  const isSided = (node: Node): boolean =>
+    /^(?:fp|bp)\./u.test(node.site.stitch ?? '') ||
+    node.making?.loop === 'front' ||
+    node.making?.loop === 'back';
+  const sided =
+    graph.form === 'flat' &&
+    graph.rows.some((row) => row.side === 'WS' && !isPlainRound(row) && row.nodes.some(isSided));
+  return [
+    way,
+    ...(many ? ['Symbols that meet at the foot are worked in one place.'] : []),
+    ...(sided
+      ? [
+          'Front and back are as the row is worked: in a wrong-side row, front is the wrong side, which faces you.',
+        ]
+      : []),
+  ];
 }
 
 /** Draws the key in columns as wide as the sheet has room for. */

@@ -2,13 +2,15 @@
  * What stands about the stitches of a chart: row numbers where rows start, with the way they are worked, and the
  * bracket of the repeat. Draws no stitch.
  */
-import { group, type PathStep, path, type Role, type Shape, words } from '../scene.ts';
+import { group, type PathStep, path, type Role, type Scene, type Shape, words } from '../scene.ts';
 import { textWidth } from '../text-width.ts';
+import { clearSpots } from './clear-spots.ts';
 import { type ChartRow, isPlainRound, type Node } from './graph.ts';
 import type { Layout, Point } from './layout.ts';
 import type { SheetStyle } from './sheet.ts';
 import { type Extent, stateOfNode, type Window } from './window.ts';
 
+/** The number of a row worked flat, where it starts, with its side and the way it goes; null where none of it shows. */
 export function rowLabel(
   layout: Layout,
   row: ChartRow,
@@ -22,21 +24,11 @@ export function rowLabel(
   const start = layout.starts[index]!;
   const shownNodes = (nodes: readonly Node[]): boolean =>
     nodes.some((node) => stateOfNode(node, layout.places, window) !== 'out');
-  const isRound = layout.graph.form === 'rounds';
-  if (!shownNodes(isRound ? row.nodes.slice(0, 1) : row.nodes)) return null;
-  const flat = layout.graph.form === 'flat';
+  if (!shownNodes(row.nodes)) return null;
   const shown = row.number === null ? '' : String(row.number);
   const name = `label ${row.number ?? ''} ${row.side ?? ''}`;
   const role: Role = 'outline';
   const at = to(start.at);
-  const size = flat ? type : Math.max(Math.min(type, u * 0.85), smallest);
-  if (!flat) {
-    const text =
-      shown === ''
-        ? []
-        : [words(shown, at.x, at.y + size * 0.34, { size, anchor: 'middle', bold: true, role })];
-    return group(text, 0, 0, 0, name);
-  }
   // In a part that does not hold the row's start the number stands at the part's edge.
   const inward = { x: start.at.x + row.way * 1.4, y: start.at.y };
   const x =
@@ -62,6 +54,40 @@ export function rowLabel(
   }
   return group(shapes, 0, 0, 0, name);
 }
+
+/** The numbers of rounds that are not laid out flat, each as near to where its round begins as it can be read. */
+export function roundLabels(
+  layout: Layout,
+  style: SheetStyle,
+  to: (p: Point) => Point,
+  window: Window | null,
+  drawn: Pick<Scene, 'width' | 'height' | 'shapes'>,
+): readonly Shape[] {
+  const { unit: u, type, smallest } = style;
+  const size = Math.max(Math.min(type, u * 0.85), smallest);
+  const rounds = layout.graph.rows.flatMap((row, index) => {
+    const [first] = row.nodes;
+    const isShown = first === undefined || stateOfNode(first, layout.places, window) !== 'out';
+    return row.number === null || !isShown ? [] : [{ row, at: to(layout.starts[index]!.at) }];
+  });
+  const spots = clearSpots(
+    rounds.map(({ row, at }) => ({ words: String(row.number), at, size })),
+    drawn,
+    u,
+  );
+  return rounds.map(({ row }, i) => {
+    const { x, y } = spots[i]!;
+    const said = words(String(row.number), round(x), round(y + size * 0.34), {
+      size,
+      anchor: 'middle',
+      bold: true,
+      role: 'outline',
+    });
+    return group([said], 0, 0, 0, `label ${row.number} ${row.side ?? ''}`);
+  });
+}
+
+const round = (x: number): number => Math.round(x * 100) / 100;
 
 function arrowShape(at: Point, way: Point, u: number): Shape {
   const tail: Point = { x: at.x - way.x * 0.32 * u, y: at.y };

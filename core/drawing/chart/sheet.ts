@@ -13,6 +13,7 @@ import {
   bracketOf,
   type RoundRepeat,
   roundBracket,
+  roundLabels,
   roundReach,
   roundRepeat,
   rowLabel,
@@ -141,10 +142,12 @@ export function drawSheet(
   graph.rows.forEach((row, index) => {
     shapes.push(rowShapes(layout, row, index, style, to, window));
   });
-  graph.rows.forEach((row, index) => {
-    const label = rowLabel(layout, row, index, style, to, window, box);
-    if (label !== null) shapes.push(label);
-  });
+  if (graph.form === 'flat')
+    graph.rows.forEach((row, index) => {
+      const label = rowLabel(layout, row, index, style, to, window, box);
+      if (label !== null) shapes.push(label);
+    });
+  else shapes.push(...roundLabels(layout, style, to, window, { width, height, shapes: [...shapes] }));
   if (repeat !== null) shapes.push(bracket(repeat, box, style, to));
   if (around !== null) shapes.push(roundBracket(around, style, to));
   return { width, height, shapes };
