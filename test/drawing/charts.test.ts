@@ -255,6 +255,24 @@ describe('what a chart shows', () => {
     expect(isOn).toBe(false);
   });
 
+  test('rounds that begin a little after the ring are drawn with those that they stand on', () => {
+    const { of } = drawn((work) => {
+      work.round('Make a magic ring, ch 1, 6 sc in ring; join with sl st in first sc.');
+      work.round('Ch 1, 2 sc in each st around; join with sl st in first sc.');
+      work.round('Ch 1, *sc in next st, 2 sc in next st; rep from * around; join with sl st in first sc.');
+      for (let n = 0; n < 8; n++) work.round('Ch 1, sc in each st around; join with sl st in first sc.');
+    }, null);
+    const ids = of.pieces[0]!.blocks.map(({ block }) => block.id);
+    const plan = planChart(of, chartOf('piece', ids[2]!, ids[2]!));
+    expect(plan.rows.map(({ number }) => number)).toEqual([1, 2, 3]);
+    expect(drawChart(of, plan.chart, US).notes).toContain(
+      'The chart begins with the first round, on which those from Round 3 on stand.',
+    );
+    // Far from the ring they are drawn alone.
+    const far = planChart(of, chartOf('piece', ids[9]!, ids[9]!));
+    expect(far.rows.map(({ number }) => number)).toEqual([10]);
+  });
+
   describe('numbers of rounds that can be read', () => {
     const RING = 'Ch 4, join with sl st in first ch to form a ring.';
     const FIRST =
@@ -497,7 +515,8 @@ describe('what a chart shows', () => {
     const third = of.pattern.pieces[0]!.blocks[2]!;
     const plan = planChart(of, { ...chart, first: third.id });
     expect(plan.notes.map(({ kind }) => kind)).not.toContain('fewer');
-    expect(plan.rows.map(({ trace }) => trace.sites.length)).toEqual([36, 48]);
+    // With the rounds that they stand on.
+    expect(plan.rows.map(({ trace }) => trace.sites.length)).toEqual([12, 24, 36, 48]);
   });
 
   test('a piece that begins on another keeps its turning chain', () => {

@@ -25,6 +25,10 @@ export function noteInWords(note: ChartNote): string {
       return note.number === null
         ? `The chart ends before the ${what(note)} that is worked along the row-ends.`
         : `The chart ends before ${what(note)} ${note.number}, which is worked along the row-ends.`;
+    case 'from-ring':
+      return note.asked === null
+        ? 'The chart begins with the first round, on which the others stand.'
+        : `The chart begins with the first round, on which those from Round ${note.asked} on stand.`;
     case 'not-right':
       return note.number === null
         ? `A ${what(note)} does not come out as it is written; the chart shows it as far as it goes.`

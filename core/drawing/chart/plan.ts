@@ -33,6 +33,8 @@ export type ChartNote =
     }
   /** A row along the row-ends, which has no place in a chart of rows. */
   | { readonly kind: 'along-edge'; readonly number: number | null; readonly rounds: boolean }
+  /** Rounds that are drawn though the chart begins after them, because the others stand on them. */
+  | { readonly kind: 'from-ring'; readonly asked: number | null }
   /** A row whose words do not come out. */
   | { readonly kind: 'not-right'; readonly number: number | null; readonly rounds: boolean }
   /** One of several sizes. */
@@ -52,6 +54,8 @@ export interface ChartPlan {
 /** Rows that one chart draws at the most, and stitches that all of them have together. */
 const MOST_ROWS = 40;
 const MOST_SITES = 4000;
+/** Rounds that are drawn under those asked for at the most, so that all of them lie about their ring. */
+const MOST_UNDER = 6;
 /** A row of as many is drawn as it is. */
 const FEW = 26;
 /** Longest start that is tried for fewer stitches, and how much work all tries may take. */
@@ -79,6 +83,13 @@ export function planChart(study: Study, chart: Chart): ChartPlan {
   const notes: ChartNote[] = [];
   const full = traceRange(piece, size, from, to, notes);
   if (full === null) return nothing('not-in-size');
+  const under = roundsUnder(full, chart.first);
+  if (under !== null) {
+    const plan = planChart(study, { ...chart, first: under });
+    const asked = inSize(piece, size, chart.first)?.first ?? null;
+    if (plan.problem === null)
+      return { ...plan, chart, notes: [{ kind: 'from-ring', asked }, ...plan.notes] };
+  }
   const drawn = cutRows(piece, size, full, blocks[from]!.id, notes);
   if (drawn.length === 0) return nothing(full.rows.length === 0 ? 'not-in-size' : 'nothing-worked');
   const fewer = onFewer(study, piece, size, full, from, drawn, notes);
@@ -151,6 +162,20 @@ function repeatedNote(
 
 const inSize = (piece: PieceStudy, size: number, id: string) =>
   piece.blocks.find(({ block }) => block.id === id)?.sizes[size] ?? null;
+
+/**
+ * The block of the round in the ring, where a chart begins a few rounds after it: opened out in a line, rounds of a
+ * square or a flower would not be known again. Null where it begins there, or far from it.
+ */
+function roundsUnder({ rows, blocks }: Traced, first: string): string | null {
+  const from = blocks.findIndex(({ id }) => id === first);
+  const before = rows.filter(({ block, trace: t }) => block < from && t.sites.length > 0 && t.round);
+  const at = before.findIndex(({ trace: t }) => isAroundHole(t));
+  const own = rows.find(({ block }) => block === from);
+  if (at < 0 || own === undefined || !own.trace.round || before.length - at > MOST_UNDER) return null;
+  const follows = rows.filter(({ block }) => block >= before[at]!.block);
+  return follows.every(({ trace: t }) => t.round) ? blocks[before[at]!.block]!.id : null;
+}
 
 /** The rows to be drawn, with the numbers that the study gives them. */
 function cutRows(
