@@ -206,8 +206,11 @@ export function removeSize(state: EditorState, id: string): Transaction {
 export function newRule(kind: LineRule['kind'], pattern: Pattern): LineRule {
   const gauge = pattern.gauges[0]?.id ?? '';
   switch (kind) {
-    case 'body':
-      return { kind, measure: 'bust', bound: 'upper', overtyped: {} };
+    case 'body': {
+      // Measured as the other bodies of the pattern are; as a blank one is where there is none.
+      const other = pattern.lines.find((line) => line.kind === 'body');
+      return { kind, measure: 'bust', bound: other?.bound ?? 'middle', overtyped: {} };
+    }
     case 'typed':
     case 'ease':
       return { kind, values: { each: {} } };

@@ -147,6 +147,22 @@ describe('a planted change is told at its place', () => {
     expect(compared(after).map(told)).toEqual([expected]);
   });
 
+  test.each([
+    ['lists typed by hand are the same without its number', 'Mark 20 (22) sts.', []],
+    [
+      'but for a number that is another one',
+      'Mark 20 (23) sts.',
+      ['Notes | changed |  | Mark 20 (22) sts. → Mark 20 (23) sts. | M'],
+    ],
+  ] as const)('a size that is left out: %s', (_, note, more) => {
+    const before: Pattern = { ...base, notes: [written('Mark 20 (22, 24) sts.')] };
+    const after: Pattern = { ...before, sizes: before.sizes.slice(0, 2), notes: [written(note)] };
+    expect(compared(after, before).map(told)).toEqual([
+      'Sizes | removed | Size L | S, M, L → S, M. In every list of 3 numbers leave out the 3rd.',
+      ...more,
+    ]);
+  });
+
   test('a size that is left out, and a row that is changed in the others', () => {
     const fewer = inBack((blocks) => blocks.slice(0, 3));
     const after: Pattern = { ...fewer, sizes: fewer.sizes.slice(0, 2) };

@@ -56,6 +56,22 @@ it.each([
   await expect(text).toMatchFileSnapshot(`golden/edition-${terms}-${sizes}-${units}.txt`);
 });
 
+it.each([
+  ['Buttons', 1, '1 button'],
+  ['buttons, 15 mm across', 1, '1 button, 15 mm across'],
+  ['Stitch marker', 4, '4 stitch markers'],
+  ['Safety eyes: 6 mm', 2, '2 safety eyes: 6 mm'],
+  ['cushion pad 45 cm', 1, '1 cushion pad 45 cm'],
+  ['buttonhole elastic', 2, '2 buttonhole elastic'],
+] as const)('things are told in the number that is listed: %s, %i', (name, amount, expected) => {
+  const own = edited(() => ({
+    notions: [{ id: 'n', name, amount: { all: amount }, smallPart: false, cord: false, price: null }],
+  }));
+  const words = booklet(bookletOf(own, { terms: 'us', sizes: 'all' }).booklet).replaceAll('~', ' ');
+  expect(words).toContain(expected);
+  expect(words).not.toContain(`${expected}s`);
+});
+
 describe('terms', () => {
   it('gives the same US booklet whichever way the author writes', () => {
     expect(printed('uk', { terms: 'us', sizes: 'all' })).toBe(printed('us', { terms: 'us', sizes: 'all' }));

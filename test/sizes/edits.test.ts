@@ -10,6 +10,7 @@ import {
   addLine,
   addSizes,
   filled,
+  newRule,
   pasted,
   removeSize,
   setCells,
@@ -163,6 +164,17 @@ test('who names a line is told, each once', () => {
     'figure r-8',
     'figure finishing:0',
   ]);
+});
+
+test.each([
+  ['as a blank one where there is none', [], 'middle'],
+  ['as the others of the pattern', ['upper'], 'upper'],
+  ['as the first of several', ['lower', 'upper'], 'lower'],
+] as const)('a new body is measured %s', (_, bounds, expected) => {
+  const lines = bounds.map((bound, i) =>
+    line(`b${i}`, `body ${i}`, { kind: 'body', measure: 'bust', bound, overtyped: {} }),
+  );
+  expect(newRule('body', { ...smallPattern(), lines })).toMatchObject({ bound: expected });
 });
 
 describe('an amount in a cell', () => {

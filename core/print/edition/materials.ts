@@ -134,8 +134,18 @@ function notionWords(notion: Notion, reader: Reader): readonly (Run | string)[] 
   const listed = sharedList(
     amounts.map((amount) => (amount === null ? null : formatNumber(rational(amount)!))),
   );
-  return [numbers(listed), ` ${uncapitalised(name)}`];
+  const [first] = amounts;
+  const isOne = amounts.every((amount) => amount === first) && first === 1;
+  return [numbers(listed), ` ${counted(uncapitalised(name), isOne)}`];
 }
+
+/** Small things that are counted, by the last word of what they are called. */
+const COUNTED =
+  /^([^,;(]*?\b(?:button|marker|eye|needle|bead|toggle|snap|fastener|stud|pin|zip|zipper|ring|clasp|bell|pompom|magnet|buckle))(s?)(?![\p{L}-])/iu;
+
+/** "1 button", "4 stitch markers": the thing in the number that it is listed in, whichever its maker wrote. */
+const counted = (name: string, isOne: boolean): string =>
+  name.replace(COUNTED, (_, thing: string) => `${thing}${isOne ? '' : 's'}`);
 
 function amountFor(amount: PerSize<number>, reader: Reader, size: number): number | null {
   const value = 'all' in amount ? amount.all : (amount.each[reader.pattern.sizes[size]!.id] ?? null);
