@@ -675,3 +675,12 @@ describe('charts of what is not there', () => {
     );
   }, 60_000);
 });
+
+test('rounds of a tube, drawn one above the other, are called rounds', () => {
+  const { drawing } = drawn((work) => {
+    work.foundation('Ch 12, join with sl st in first ch to form a ring.');
+    for (let i = 0; i < 3; i++)
+      work.round('Ch 1, sc in each st around, join with sl st in first sc. (12 sc)');
+  });
+  expect(drawing.notes.join(' ')).toContain('each round begins at its number');
+});

@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../core/drawing/scene.ts';
-import { editionCharts } from '../../core/print/edition/charts.ts';
+import { chartsPart, editionCharts } from '../../core/print/edition/charts.ts';
 import { bookletOf } from '../../core/print/edition.ts';
 import { styleOf } from '../../core/print/style.ts';
 import { study } from '../../core/study/index.ts';
@@ -43,6 +43,24 @@ describe('charts in a booklet', () => {
     expect(said).toContain('The chart shows size M.');
     expect(said).toContain('Row 1 (WS)');
     expect(said).toContain('(hdc, ch 1, hdc) in one place');
+  });
+
+  test('a chart, or the last part of it, stands with its key', () => {
+    const { charts } = editionCharts(ofVest, { terms: 'us', sizes: 'all' }, styleOf('a4', 'standard'));
+    const [chart] = charts;
+    const [drawn, key] = chart!.figures;
+    for (const figures of [
+      [drawn!, key!],
+      [drawn!, drawn!, key!],
+      [drawn!, drawn!, drawn!, key!],
+    ]) {
+      const { blocks } = chartsPart([{ ...chart!, figures }])!;
+      const last = blocks.at(-1)!;
+      const inside = last.kind === 'together' && last.glance ? last.blocks.slice(-2) : [];
+      expect(inside.map((block) => block.kind === 'figure' && block.alt)).toEqual([drawn!.alt, key!.alt]);
+      const placed = blocks.flatMap((block) => (block.kind === 'together' ? block.blocks : [block]));
+      expect(placed.filter(({ kind }) => kind === 'figure')).toHaveLength(figures.length);
+    }
   });
 
   test('a booklet without charts has no part for them', () => {

@@ -7,6 +7,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { hasPictureTool, pagePictures } from '../../app/services/page-pictures.ts';
 import { packPattern } from '../../app/services/shop.ts';
 import type { Pattern } from '../../core/document/pattern.ts';
+import { atOneGlance, drawing, figure, heading, part, together } from '../../core/print/content.ts';
 import { bookletOf } from '../../core/print/edition.ts';
 import { listingNotes } from '../../core/print/shop/limits.ts';
 import { listingOf } from '../../core/print/shop/listing.ts';
@@ -56,6 +57,24 @@ function listing(terms: 'us' | 'uk'): string {
 }
 
 describe('the listing', () => {
+  test('tells charts and schematics apart, and a chart in parts with its key as one', () => {
+    const { booklet } = bookletOf(studied, { terms: 'us', sizes: 'all' });
+    const drawn = (name: string) => figure(drawing(name, 1, 100), 'What it shows.');
+    const shown = part('Drawings', [
+      together(heading(2, 'Back'), drawn('schematic back')),
+      drawn('schematic sleeve'),
+      atOneGlance(drawn('chart c-1 0'), drawn('chart c-1 1')),
+      atOneGlance(drawn('chart c-2 0')),
+      atOneGlance(drawn('chart c-2 1'), drawn('chart c-2 2')),
+    ]);
+    const words = listingOf(studied, {
+      terms: 'us',
+      files: [],
+      booklet: { ...booklet, parts: [...booklet.parts, shown] },
+    });
+    expect(words).toContain('2 schematics\n2 stitch charts\n');
+  });
+
   test.each([
     [
       'what it is',

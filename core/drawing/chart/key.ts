@@ -217,7 +217,7 @@ function entriesOf(graph: Graph, terms: Terms, letters: ReadonlyMap<string, stri
       { role: 'measure', stroke: unit / 14, dash: [unit / 9, unit / 7] },
     ),
   ]);
-  add(graph.baseKind === 'row', 0.4, 'the row before', (foot, { unit, stroke }) => [
+  add(graph.baseKind === 'row', 0.4, `the ${calledIn(graph)} before`, (foot, { unit, stroke }) => [
     path(
       [
         ['M', foot.x - 0.32 * unit, foot.y - 0.2 * unit],
@@ -228,6 +228,10 @@ function entriesOf(graph: Graph, terms: Terms, letters: ReadonlyMap<string, stri
   ]);
   return [...entries, ...tones(graph)];
 }
+
+/** What the chart's rows are called. */
+const calledIn = ({ rows }: Graph): 'round' | 'row' =>
+  rows.every(({ kind }) => kind === 'round') ? 'round' : 'row';
 
 /** How the two sorts of rows are told apart. */
 function tones(graph: Graph): Entry[] {
@@ -247,12 +251,9 @@ function tones(graph: Graph): Entry[] {
     ];
   if (graph.rows.length < 2) return [];
   const rounds = graph.rows.every((row) => row.side === null || isPlainRound(row));
-  const called = graph.rows.every(({ kind }) => kind === 'round') ? 'rounds' : 'rows';
+  const called = calledIn(graph);
   const says = rounds
-    ? [
-        `thicker lines: every other ${called.slice(0, -1)}, to tell them apart`,
-        `thinner lines: the ${called} between`,
-      ]
+    ? [`thicker lines: every other ${called}, to tell them apart`, `thinner lines: the ${called}s between`]
     : ['thicker lines: right-side rows (RS)', 'thinner lines: wrong-side rows (WS)'];
   return [
     { draw: sample(false), tall: 0.6, says: says[0]! },
@@ -279,7 +280,7 @@ export function readingOf(graph: Graph, terms: Terms): readonly string[] {
       ? graph.rows.some((row) => row.way === -1)
         ? `Read ${outwards}, by turns ${leftAbout(terms)} and clockwise; each number stands where its round begins.`
         : `Read ${outwards} and ${leftAbout(terms)}; each number stands where its round begins.`
-      : 'Read from the bottom upwards; each row begins at its number and goes the way of its arrow.';
+      : `Read from the bottom upwards; each ${calledIn(graph)} begins at its number and goes the way of its arrow.`;
   // Publishers differ here: some draw a wrong-side row as it looks from the right side.
   const isSided = (node: Node): boolean =>
     /^(?:fp|bp)\./u.test(node.site.stitch ?? '') ||

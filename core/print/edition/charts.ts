@@ -72,8 +72,11 @@ export function chartsPart(charts: readonly EditionChart[]): Part | null {
         figure(drawing(name, width / height, width), alt),
       );
       const said = notes.map((note) => paragraph(note));
-      const [first, ...rest] = placed;
-      return [atOneGlance(heading(2, title), ...said, ...(first === undefined ? [] : [first])), ...rest];
+      if (placed.length <= 2) return [atOneGlance(heading(2, title), ...said, ...placed)];
+      // The last part of a chart and its key are looked at together.
+      const [first, ...between] = placed.slice(0, -2);
+      const begin = atOneGlance(heading(2, title), ...said, ...(first === undefined ? [] : [first]));
+      return [begin, ...between, atOneGlance(...placed.slice(-2))];
     }),
   );
 }

@@ -5,7 +5,7 @@
  */
 import type { Study } from '../../study/index.ts';
 import type { Terms } from '../../trade/stitches.ts';
-import type { Block, Booklet, Words } from '../content.ts';
+import type { Block, Booklet, Image, Words } from '../content.ts';
 import { amountsOf, amountWords, yarnLabel } from '../edition/amounts.ts';
 import { dateWords } from '../edition/closing.ts';
 import { materialsPart } from '../edition/materials.ts';
@@ -140,9 +140,12 @@ function amounts(reader: Reader): readonly string[] {
 const some = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 function contents(reader: Reader, files: readonly ListedFile[], booklet: Booklet): readonly string[] {
-  const figures = booklet.parts.flatMap(({ blocks }) => blocks.flatMap(figuresIn));
-  const drawn = figures.filter((source) => source === 'drawing').length;
-  const shown = figures.length - drawn + (booklet.cover?.image == null ? 0 : 1);
+  const images = booklet.parts.flatMap(({ blocks }) => blocks.flatMap(imagesIn));
+  const drawn = images.flatMap(({ source, name }) => (source === 'drawing' ? [name] : []));
+  // A chart's parts and its key are one chart to a buyer: their names differ in their last number.
+  const charts = new Set(drawn.filter(isOfChart).map((name) => name.slice(0, name.lastIndexOf(' '))));
+  const schematics = drawn.filter((name) => !isOfChart(name)).length;
+  const shown = images.length - drawn.length + (booklet.cover?.image == null ? 0 : 1);
   const { about, sizes } = reader.pattern;
   const version = [
     about.version.trim() === '' ? '' : `Version ${about.version.trim()}`,
@@ -151,7 +154,8 @@ function contents(reader: Reader, files: readonly ListedFile[], booklet: Booklet
   return [
     'In the files',
     sizes.length > 1 ? `Written instructions for ${sizes.length} sizes` : 'Written instructions',
-    ...(drawn === 0 ? [] : [some(drawn, 'drawing', 'drawings')]),
+    ...(schematics === 0 ? [] : [some(schematics, 'schematic', 'schematics')]),
+    ...(charts.size === 0 ? [] : [some(charts.size, 'stitch chart', 'stitch charts')]),
     ...(shown === 0 ? [] : [some(shown, 'photograph', 'photographs')]),
     ...files.map(({ file, paper, edition, size, pages }) => {
       const whom = sizes.length < 2 ? '' : size === null ? ', all sizes' : `, size ${size}`;
@@ -161,8 +165,10 @@ function contents(reader: Reader, files: readonly ListedFile[], booklet: Booklet
   ];
 }
 
-function figuresIn(block: Block): readonly ('picture' | 'drawing')[] {
-  if (block.kind === 'figure') return [block.image.source];
-  if (block.kind === 'together') return block.blocks.flatMap(figuresIn);
-  return block.kind === 'with-next' ? figuresIn(block.block) : [];
+const isOfChart = (name: string): boolean => name.startsWith('chart ');
+
+function imagesIn(block: Block): readonly Image[] {
+  if (block.kind === 'figure') return [block.image];
+  if (block.kind === 'together') return block.blocks.flatMap(imagesIn);
+  return block.kind === 'with-next' ? imagesIn(block.block) : [];
 }
