@@ -75,6 +75,7 @@ function FolderDialog({ asker, asked }: { readonly asker: Asker; readonly asked:
   const [name, setName] = useState(kind === 'save' ? request.suggested : '');
   const [there, setThere] = useState<FileRef | null>(null);
   const list = useRef<HTMLUListElement>(null);
+  const useThis = useRef<HTMLButtonElement>(null);
   const keysHint = useId();
 
   async function enter(folder: FileRef): Promise<void> {
@@ -95,9 +96,11 @@ function FolderDialog({ asker, asked }: { readonly asker: Asker; readonly asked:
     });
   }, []);
 
-  // The list has other entries now: the focus goes to the first, unless a name is being typed.
+  // The list has other entries now: the focus goes to the first, unless a name is being typed. Where there is none to
+  // go into, the folder itself is what is asked for.
   useEffect(() => {
-    if (listing !== null && kind !== 'save') list.current?.querySelector('button')?.focus();
+    if (listing !== null && kind !== 'save')
+      (list.current?.querySelector('button') ?? useThis.current)?.focus();
   }, [listing, kind]);
 
   function choose(file: FileRef | null): void {
@@ -161,6 +164,7 @@ function FolderDialog({ asker, asked }: { readonly asker: Asker; readonly asked:
           </button>
           {kind === 'folder' && (
             <button
+              ref={useThis}
               type="button"
               className="chief"
               disabled={listing === null}
