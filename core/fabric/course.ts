@@ -99,6 +99,8 @@ export class Course {
   /** Rows worked, numbered or not, the foundation apart. */
   rows = 0;
   foundation = 0;
+  /** The rows before were worked to a length, so that nobody knows what number the next has. */
+  openEnded = false;
   private unworkedChain = false;
   readonly openings: Opening[] = [];
   /** What was settled so far, in order. */

@@ -128,6 +128,7 @@ function rowsAgain(
   // "Until there are 12 rows" counts the rows already made; a row range of its own says the same.
   const open = rest ?? (inAll === null ? null : rowsLeft(work, inAll));
   if (open === 0) return null;
+  if (times === null && open === null && (item.until !== null || item.asWished)) work.openEnded = true;
   const passes = times ?? (open === null ? 1 : Math.ceil(open / group.length));
   const rowsAtMost = times !== null || open === null ? passes * group.length : open;
   return work.again(group, passes, rowsAtMost, item, facts);
@@ -186,6 +187,7 @@ function even(
   const env = { ...work.env, only };
   const said = item.rows === null ? (rest ?? 1) : (amountOf(item.rows, env, written.figures) ?? 0);
   const n = item.inAll && rest === null ? rowsLeft(work, said) : said;
+  if (item.rows === null && rest === null && item.until !== null) work.openEnded = true;
   const last = work.history[work.history.length - 1];
   if (last === undefined || work.fabric === null || n <= 0) return null;
   const before = tally(work.fabric);

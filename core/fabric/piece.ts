@@ -116,7 +116,16 @@ export class PieceWork extends Course {
     this.counting = label.kind;
     // "Row 2 (2, 3):" where the numbers differ by size, one that a size leaves out is a row that it has not.
     const leavesOut = first > this.number + 1 && variesBySize(numbers);
-    if (!afresh && !again && !leavesOut && first !== this.number + 1 && (this.number > 0 || first < 1)) {
+    const { openEnded } = this;
+    this.openEnded = false;
+    if (
+      !afresh &&
+      !again &&
+      !leavesOut &&
+      !openEnded &&
+      first !== this.number + 1 &&
+      (this.number > 0 || first < 1)
+    ) {
       if (this.history.length > 0) {
         facts.push({
           code: 'row-number-out-of-order',

@@ -83,6 +83,18 @@ const FOR_EXAMPLE = [
   'i made',
   'i did',
   'i ch',
+  'i chained',
+  'i started with',
+  'i worked with',
+  'i have',
+  'i had',
+  'mine is',
+  'mine was',
+  'mine has',
+  'we chained',
+  'sample uses',
+  'the sample uses',
+  'sample is',
   'we used',
   'sample',
   'sample shown',
@@ -248,7 +260,7 @@ export function readChain(c: Cursor): Chain | null {
 export function readRingClose(c: Cursor): boolean {
   return (
     c.attempt(() => {
-      c.eatAny([',', ';', '.', 'and']);
+      c.eatAny([',', ';', '.', '-', 'and']);
       c.eatAny(['and', 'then']);
       if (
         !c.isAny([

@@ -111,6 +111,8 @@ const SEPARATORS = [
   '~',
   '♯',
   '_',
+  '!',
+  '?',
 ];
 
 /** All items to the end of the cursor. */

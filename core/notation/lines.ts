@@ -319,6 +319,9 @@ export class Sorter {
     const named = readNames(this.text, this.tokens, line);
     if (!named) return false;
     const { from, to } = named.body;
+    // "ch 30 - slip stitch to form a circle" is work.
+    const chained = this.tokens.slice(named.name.from, named.name.to);
+    if (chained.length > 1 && chained[0]!.word === 'ch' && chained[1]!.kind === 'number') return false;
     const body = this.tokens.slice(from, to);
     if (
       body.length > 7 ||
@@ -462,6 +465,14 @@ export class Sorter {
       const rest = { from: sign + 1, to: line.to };
       this.line({ from: line.from, to: sign }, rest);
       this.line(rest, next);
+      return;
+    }
+    const note = this.noteIn(line);
+    if (note > line.from) {
+      // "Ch 30. Note: for a wider scarf, add 4.": what stands before it is no note.
+      this.line({ from: line.from, to: note }, next);
+      const rest = { from: note, to: line.to };
+      if (!this.conventions(rest)) this.pass(rest);
       return;
     }
     const said = this.saidOfRows(line);
@@ -694,6 +705,20 @@ export class Sorter {
       if (end && [':', '.', '-', ')'].includes(end.word) && i + c.at < range.to) starts.push(i);
     }
     return starts;
+  }
+
+  /** Where a note begins behind the words of a row; -1 where none does. */
+  private noteIn(line: Range): number {
+    let depth = 0;
+    for (let i = line.from + 1; i + 1 < line.to; i++) {
+      const { word, text } = this.tokens[i]!;
+      if (word === '(' || word === '[' || word === '{') depth++;
+      if (word === ')' || word === ']' || word === '}') depth = Math.max(0, depth - 1);
+      if (depth > 0 || !/^notes?$/iu.test(text) || !/^N/u.test(text)) continue;
+      const ended = ['.', ')', ']', '!'].includes(this.tokens[i - 1]!.word);
+      if (ended && this.tokens[i + 1]!.word === ':') return i;
+    }
+    return -1;
   }
 
   /** Where the sentence "2nd row forms the fabric." ends that begins a line; its start where none does. */

@@ -194,9 +194,35 @@ export function readUntil(c: Cursor): Length | null {
       }
       if (!c.peek() || c.peek()!.kind === 'sign') return null;
       c.at++;
+      if (c.word() === '.' && c.tokens[c.at - 1]!.word === 'approx') c.at++;
     }
     return null;
   });
+}
+
+/** Words of a wish, not of a measure. */
+const AS_WISHED =
+  /\b(?:desired|wanted|required|preferred|needed|like|likes|want|wish|please|choose|prefer|desire|fits?|run out|long enough|wide enough|big enough|large enough|out of yarn|reached|reaches|comfortabl[ey]|happy|square|same length|as long|covers?|covered)\b/iu;
+
+/** "until your scarf is as long as you like, or about 60 inches": how far, which the maker's own wish decides. */
+function eatAsWished(c: Cursor): boolean {
+  const took = c.attempt(() => {
+    c.eat(',');
+    const start = c.at;
+    if (!c.eatAny(['until', 'to', 'for', 'as many times as', 'as often as', 'as many rows as', 'as long as']))
+      return null;
+    while (c.peek() && c.peek()!.kind === 'word' && c.at - start < 16) c.at++;
+    if (!AS_WISHED.test(c.words(c.span(start)))) return null;
+    c.attempt(() => {
+      c.eat(',');
+      if (!c.eatAny(['or', 'about', 'approximately', 'approx'])) return null;
+      c.eatAny(['about', 'approximately', 'approx', 'around', 'until', 'for']);
+      c.eatAny(['it measures', 'piece measures', 'it is']);
+      return readLength(c);
+    });
+    return c.done || c.peek()!.kind === 'sign' ? true : null;
+  });
+  return took !== null;
 }
 
 /** "until 5 sts remain", "until there are 22 dc": how many stitches there are then. */
@@ -424,12 +450,17 @@ function again(c: Cursor, start: number, rows: RowsRef, takesTimes: boolean, cha
   }
   const inAll = times || until ? null : reached;
   const left = times || until || inAll ? null : readUntilCount(c);
+  const wished = !times && !until && !inAll && !left && eatAsWished(c);
   eatForPattern(c);
   const between = readEvenBetween(c);
   const endingWith = readEndingWith(c);
   eatPerRow(c);
   const apart = every ?? between;
-  const spaced = { ...(apart ? { every: apart } : {}), ...(inAll ? { inAll } : {}) };
+  const spaced = {
+    ...(apart ? { every: apart } : {}),
+    ...(inAll ? { inAll } : {}),
+    ...(wished ? { asWished: true as const } : {}),
+  };
   const list: RowsAgain[] = [
     { type: 'rows-again', rows, times, ...spaced, until, left, endingWith, ...c.span(start) },
   ];

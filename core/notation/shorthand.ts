@@ -82,6 +82,8 @@ export function readBareNumber(c: Cursor, before: readonly Item[]): Item[] | nul
 /** "Rnds 5-9: 32": nothing but a number, so many stitches as they come. */
 function readNumberAlone(c: Cursor): Work | null {
   if (c.peek()!.kind !== 'number' || c.tokens[c.at - 1]?.word !== ':') return null;
+  // "Starting chain: 30": the label has said what is counted.
+  if (['ch', 'chs'].includes(c.tokens[c.at - 2]?.word ?? '')) return null;
   return c.attempt(() => {
     const start = c.at;
     const amount = readAmount(c, false);

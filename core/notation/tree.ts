@@ -412,6 +412,8 @@ export interface RowsAgain extends Span {
   readonly left: Amount | null;
   /** "until there are 22 rows", "for a total of 22 rows", "to Row 22": rows of the piece then. */
   readonly inAll?: Amount;
+  /** "until desired length": as often as the maker likes. */
+  readonly asWished?: true;
   /** "ending with Row 2" / "ending with a WS row". */
   readonly endingWith: Amount | 'RS' | 'WS' | null;
 }

@@ -168,6 +168,7 @@ export function readColour(c: Cursor): Item[] | null {
     }
     if (name === null) return null;
     c.eatAny(['color', 'yarn']);
+    eatHook(c);
     if (change === 'drop')
       c.attempt(() => {
         if (!c.eatAny(['to', 'at', 'behind', 'on'])) return null;
@@ -206,6 +207,20 @@ export function readColour(c: Cursor): Item[] | null {
       return true;
     });
     return [{ type: 'colour', name, ...c.span(start) }];
+  });
+}
+
+/** "with MC and a 5 mm hook", "with A, larger hook": the tool beside the yarn. */
+function eatHook(c: Cursor): void {
+  c.attempt(() => {
+    if (!c.eatAny([', and', 'and', ',', 'and with', 'on'])) return null;
+    for (let words = 0; words < 8 && c.peek() && (c.peek()!.kind !== 'sign' || c.word() === '/'); words++) {
+      if (c.eatAny(['hook', 'hooks'])) return true;
+      // "…, dc in 4th ch from hook" is work.
+      if (c.isAny(['in', 'from', 'ch', 'each', 'next'])) return null;
+      c.at++;
+    }
+    return null;
   });
 }
 

@@ -7,6 +7,7 @@ import { afterthoughts } from './cases/afterthoughts.ts';
 import { beforeSpaces } from './cases/beforeSpaces.ts';
 import { bundles } from './cases/bundles.ts';
 import { byways } from './cases/byways.ts';
+import { chatter } from './cases/chatter.ts';
 import { circles } from './cases/circles.ts';
 import { closings } from './cases/closings.ts';
 import { counts } from './cases/counts.ts';
@@ -140,5 +141,6 @@ export const corpus: Readonly<Record<string, readonly RowCase[]>> = {
   namings,
   byways,
   tunisian,
+  chatter,
   wrong,
 };
