@@ -12,6 +12,7 @@ import { bookletOf } from '../../core/print/edition.ts';
 import { listingNotes } from '../../core/print/shop/limits.ts';
 import { listingOf } from '../../core/print/shop/listing.ts';
 import { study } from '../../core/study/index.ts';
+import { hat } from '../../resources/examples/hat.ts';
 import { cm, smallPattern } from '../study/builder.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'shop-'));
@@ -105,6 +106,18 @@ describe('the listing', () => {
     expect(words).toMatch(/Tension: 16 sts and 9 rows/u);
     expect(words).not.toContain('US H-8');
     expect(words).toContain('grey day');
+  });
+
+  test('estimates are said to be such once', () => {
+    const hatStudy = study(hat);
+    const { booklet } = bookletOf(hatStudy, { terms: 'us', sizes: 'all' });
+    const words = listingOf(hatStudy, { terms: 'us', files: [], booklet });
+    expect(words).toMatch(/Newborn: \d+ m \/ \d+ yd \(\d+ g\), 1 ball; 3–6 months: /u);
+    // Once in the maker's own description, and once of the amounts.
+    expect(words.match(/estimates?/gu)).toHaveLength(2);
+    expect(words).toContain(
+      'Amounts of yarn are estimates, reckoned from the yarn that finished pieces took, with 15% to spare.',
+    );
   });
 
   test('holds nothing of the maker’s private records', () => {

@@ -130,5 +130,9 @@ function noteOf(
   const estimated = amounts.filter((amount) => amount.estimated).length;
   if (estimated === 0) return null;
   const which = estimated === amounts.length ? 'Amounts' : 'Amounts with a weight in grams';
-  return `${which} are estimates, reckoned from the yarn that finished pieces took${toSpare(reader)}. Yarn use differs from hand to hand.`;
+  return `${estimateNote(which, reader)} Yarn use differs from hand to hand.`;
 }
+
+/** That amounts are estimates, and what they rest on. */
+export const estimateNote = (which: string, reader: Reader): string =>
+  `${which} are estimates, reckoned from the yarn that finished pieces took${toSpare(reader)}.`;

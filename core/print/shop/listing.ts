@@ -6,7 +6,7 @@
 import type { Study } from '../../study/index.ts';
 import type { Terms } from '../../trade/stitches.ts';
 import type { Block, Booklet, Image, Words } from '../content.ts';
-import { amountsOf, amountWords, yarnLabel } from '../edition/amounts.ts';
+import { amountsOf, amountWords, estimateNote, yarnLabel } from '../edition/amounts.ts';
 import { dateWords } from '../edition/closing.ts';
 import { materialsPart } from '../edition/materials.ts';
 import { measurementHeading, measurementsFor, measurementWords } from '../edition/measurements.ts';
@@ -128,13 +128,20 @@ function materials(reader: Reader): readonly string[] {
 /** Yarn of every size in both units; of one size it stands with the yarn. */
 function amounts(reader: Reader): readonly string[] {
   if (reader.sizes.length < 2) return [];
-  return reader.pattern.yarns.flatMap((yarn) => {
-    const each = amountsOf(yarn, reader).flatMap((amount, i) => {
-      const words = amount === null ? null : amountWords(amount, reader);
+  const all = reader.pattern.yarns.map((yarn) => ({ yarn, amounts: amountsOf(yarn, reader) }));
+  // Where all of them are estimates it is said once, behind them.
+  const known = all.flatMap(({ amounts: own }) => own.filter((amount) => amount !== null));
+  const areEstimates = known.length > 0 && known.every(({ estimated }) => estimated);
+  const lines = all.flatMap(({ yarn, amounts: own }) => {
+    const each = own.flatMap((amount, i) => {
+      const words =
+        amount === null ? null : amountWords(areEstimates ? { ...amount, estimated: false } : amount, reader);
       return words === null ? [] : [`${reader.pattern.sizes[reader.sizes[i]!]!.label}: ${words}`];
     });
     return each.length === 0 ? [] : [`${yarnLabel(yarn)} for each size: ${each.join('; ')}`];
   });
+  const note = areEstimates && lines.length > 0 ? estimateNote('Amounts of yarn', reader) : null;
+  return [...lines, ...(note === null ? [] : [note])];
 }
 
 const some = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
