@@ -18,20 +18,32 @@ const PASSED_OVER = new Set(
 /** Text as the reader of the page sees it, marked: "\n" breaks a line, "\n\n" parts paragraphs. */
 class Writer {
   #text = '';
+  /** The number of an item was written, and none of its words yet. */
+  #isNumbered = false;
+
+  /** The number of an item, which a paragraph within the item goes on behind. */
+  number(n: number): void {
+    this.#text += `${n}. `;
+    this.#isNumbered = true;
+  }
 
   words(text: string, isPre: boolean): void {
     const plain = isPre ? text : text.replace(/[ \t\r\n\f]+/g, ' ');
+    if (this.#isNumbered && plain.trim() === '') return;
+    this.#isNumbered = false;
     this.#text += /\n$/.test(this.#text) && !isPre ? plain.replace(/^ /, '') : plain;
   }
 
   /** Begins a new line, unless one has just begun. */
   line(): void {
+    if (this.#isNumbered) return;
     this.#text = this.#text.replace(/ +$/, '');
     if (this.#text !== '' && !this.#text.endsWith('\n')) this.#text += '\n';
   }
 
   /** A break that the maker made. */
   break(): void {
+    this.#isNumbered = false;
     this.#text = `${this.#text.replace(/ +$/, '')}\n`;
   }
 
@@ -65,8 +77,7 @@ function write(node: Node, out: Writer, isPre: boolean): void {
     }
     const isBlock = BLOCKS.has(name);
     if (isBlock) out.line();
-    if (name === 'li' && element.parentElement?.localName === 'ol')
-      out.words(`${numberOf(element)}. `, false);
+    if (name === 'li' && element.parentElement?.localName === 'ol') out.number(numberOf(element));
     const style = element.getAttribute('data-style') ?? '';
     write(element, out, isPre || name === 'pre' || /white-space\s*:\s*pre(?!-line)/i.test(style));
     if (isBlock) out.line();

@@ -54,6 +54,10 @@ describe('pasted HTML', () => {
       '<meta charset="utf-8"><b style="font-weight:normal;" id="guid"><p dir="ltr" style="line-height:1.38"><span style="font-weight:700">Pocket (make 2)</span></p><p dir="ltr"><span>Ch 14.</span></p><ol><li dir="ltr"><p dir="ltr"><span>Sc in 2nd ch from hook and in each ch across, turn. (13 sc)</span></p></li><li><p><span>Ch 1, sc in each st across, turn. (12 sc)</span></p></li></ol></b>',
     ],
     [
+      'a free word processor',
+      '<html>\n<head>\n\t<meta name="generator" content="x"/>\n\t<style type="text/css">p.western { so-language: en-US }</style>\n</head>\n<body lang="en-US">\n<h3 class="western" align="left">Pocket (make 2)</h3>\n<p class="western" style="margin-bottom: 0in">Ch\n14.</p>\n<ol>\n\t<li><p class="western" align="left">Sc in\n\t2nd ch from hook and in each ch across, turn. (13\n\tsc)</p>\n\t<li><p class="western">Ch 1, sc in each\n\tst across, turn. (12 sc)</p>\n</ol>\n</body>\n</html>',
+    ],
+    [
       'lines with breaks',
       '<div>Pocket (make 2)<br>Ch 14.<br>Row 1: Sc in 2nd ch from hook and in each ch across, turn. (13 sc)<br>Row 2: Ch 1, sc in each st across, turn. (12 sc)</div>',
     ],
@@ -69,6 +73,8 @@ describe('pasted HTML', () => {
     const rows = await piece.locator('.row .words').allInnerTexts();
     expect(rows.slice(0, 2)).toEqual(['Ch 14.', 'Sc in 2nd ch from hook and in each ch across, turn.']);
     // The count that is wrong stays, and is found.
+    // A number of the list is the row's, and no paragraph.
+    expect(await piece.locator('.words', { hasText: /^\s*\d+[.)]?\s*$/ }).count()).toBe(0);
     expect(rows[2]).toMatch(/^Ch 1, sc in each st across, turn\. \(12( sc)?\)$/);
     await piece.locator('mark.error').waitFor();
     await page.getByRole('region', { name: 'What was pasted' }).getByText('1 typed count agrees').waitFor();
