@@ -10,6 +10,7 @@ import { type Picture, takePicture } from '../../core/document/media.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
 import { DOCX_LIMITS, type DocxPicture, type DocxWords, textOfDocx } from '../../core/intake/docx.ts';
+import { fileKind } from '../../core/intake/file-kind.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
 import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { readDocx } from '../services/docx.ts';
@@ -24,8 +25,9 @@ const ENDING = '.turnchain';
 /** The text of a file: plain, or out of a document with its pictures. */
 async function textAt(path: string, io: Io): Promise<DocxWords> {
   const bytes = await readBytes(path, io, DOCX_LIMITS.fileBytes);
-  const isArchive = Buffer.from(bytes.subarray(0, 4)).toString('latin1') === 'PK\u0003\u0004';
-  if (!isArchive) return { text: wordsOf(bytes), pictures: [], edges: [], remarks: [] };
+  const kind = fileKind(bytes);
+  if (kind.kind === 'refused') throw new Refused(kind.message);
+  if (kind.kind === 'text') return { text: wordsOf(bytes), pictures: [], edges: [], remarks: [] };
   const read = await textOfDocx(bytes, readDocx);
   if (!read.ok) throw new Refused(read.message);
   return read;

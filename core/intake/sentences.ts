@@ -77,6 +77,13 @@ export const intakeRefusals = {
   empty: 'There are no words to bring in.',
   tooLong: (most: number) =>
     `The text is longer than any pattern (more than ${most.toLocaleString('en-GB')} letters). Bring in one pattern at a time.`,
+  pdf: 'This is a PDF. Open it, select all of its text, copy it, and paste it here or into a text file.',
+  otherDocument:
+    'This document is of a kind that is not read. Open it in the word processor and save it as .docx, or copy its words.',
+  webPage:
+    'This is a web page. Open it in the browser, select the pattern, copy it, and paste it here or into a text file.',
+  picture: 'This is a picture, and words in a picture are not read. Type them, or copy them from a text.',
+  noText: 'This is no text: it is of a kind that is not read. Save the pattern as .docx or as plain text.',
   notDocx:
     'This is not a .docx document that can be read. Open it in the word processor and save it again as .docx.',
   docxTooLarge: 'The document unpacks to more than any pattern has, so it was not opened.',

@@ -8,6 +8,7 @@ import type { Picture } from '../../core/document/media.ts';
 import { bring } from '../../core/intake/bring.ts';
 import { CollectedPictures } from '../../core/intake/collected.ts';
 import { type DocxPicture, type DocxReader, type DocxText, textOfDocx } from '../../core/intake/docx.ts';
+import { fileKind } from '../../core/intake/file-kind.ts';
 import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { importPhotograph } from '../photos/importing.ts';
 import type { BringAsked, BringTold, Source } from './protocol.ts';
@@ -57,9 +58,9 @@ async function textOf(source: Source): Promise<DocxText> {
   const plain = (text: string): DocxText => ({ ok: true, text, pictures: [], edges: [], remarks: [] });
   if (source.kind === 'words') return plain(source.text);
   const { bytes } = source;
-  // "PK", 3, 4: an archive (ZIP application note, 4.3.7).
-  const isArchive = bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
-  return isArchive ? textOfDocx(bytes, readDocx) : plain(decoded(bytes));
+  const kind = fileKind(bytes);
+  if (kind.kind === 'refused') return { ok: false, message: kind.message };
+  return kind.kind === 'archive' ? textOfDocx(bytes, readDocx) : plain(decoded(bytes));
 }
 
 /** "old-pattern.docx" is called "old pattern". */
