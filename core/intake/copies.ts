@@ -9,6 +9,13 @@ export function copiesOf(heading: string): { readonly name: string; readonly mak
   const inside = /^(.*?)\s*\((?:make|work)\s+(\d{1,3})\s*(?:[,;]|\s[-–—])\s*([^()]+)\)$/iu.exec(heading);
   if (inside !== null && Number(inside[2]) > 0)
     return { name: `${inside[1]} (${inside[3]})`, make: Number(inside[2]) };
+  // "Ear (G, 2x)", "Ear (2x)"
+  const marked = /^(.*?)\s*\((?:([^()]*?)\s*,\s*)?(\d{1,2})\s?[x×]\)$/u.exec(heading);
+  if (marked !== null && Number(marked[3]) > 0)
+    return {
+      name: marked[2] === undefined ? marked[1]! : `${marked[1]} (${marked[2]})`,
+      make: Number(marked[3]),
+    };
   const found =
     /\s*[([,–-]?\s*\b(?:make|work)\s+(\d{1,3}|[a-z]{3,5})\b(?:\s+(?:alike|the same|of these|pieces?))?\s*[)\]]?\s*$/iu.exec(
       heading,

@@ -8,7 +8,7 @@ import type { Terms } from '../trade/stitches.ts';
 import type { DoubtShown } from './doubt.ts';
 import { gaugeIn } from './gauges.ts';
 import { hooksIn } from './hooks.ts';
-import { itemsOf, type Kind, kindOf, listedBySize, notionIn, yarnsIn } from './materials.ts';
+import { COLOUR_LINE, itemsOf, type Kind, kindOf, listedBySize, notionIn, yarnsIn } from './materials.ts';
 import { numbersIn } from './numbers.ts';
 import { paragraphsOf } from './paragraphs.ts';
 import type { PartName, Section } from './sections.ts';
@@ -337,9 +337,11 @@ class Front {
                 ? 'hook'
                 : 'notion';
         for (const item of itemsOf(listedBySize(own?.[2] ?? words, sizes))) {
-          const is = kindOf(item, kind);
+          const isColour = yarns.length > 0 && COLOUR_LINE.test(item);
+          const is = isColour ? 'yarn' : kindOf(item, kind);
           if (item.length > 190) this.#notes.push(item);
-          if (is === 'yarn') addYarns(yarns, yarnsIn(item, sizes, freshId, yarns.at(-1) ?? null));
+          const told = isColour ? item.replace(/\s[x×]\s?(\d{1,2})$/u, ', $1 balls') : item;
+          if (is === 'yarn') addYarns(yarns, yarnsIn(told, sizes, freshId, yarns.at(-1) ?? null));
           else if (is === 'notion') notions.push(notionIn(item, sizes, freshId));
           else
             for (const { hook, doubt } of hooksIn(item, freshId)) {

@@ -78,7 +78,7 @@ function hookApart(part: string): readonly string[] {
 /** "2 safety eyes, 6 mm, stuffing and a needle": what stands between commas, a measure with its thing. */
 function smallThings(part: string): readonly string[] {
   const things: string[] = [];
-  for (const thing of part.split(/\s*,\s*(?:and\s+)?|\s+and\s+(?=\S+(?:\s\S+)?$)/u)) {
+  for (const thing of part.split(/\s*,\s*(?![^([]*[)\]])(?:and\s+)?|\s+and\s+(?=\S+(?:\s\S+)?$)/u)) {
     const belongs = /^(?:or\b|\d[\d.½¼¾ x×–-]*\s?(?:mm|cm|in\b|inch|["”])|\d+$)/iu.test(thing);
     if (belongs && things.length > 0) things[things.length - 1] += `, ${thing}`;
     else things.push(thing);
@@ -130,6 +130,10 @@ function weightIn(item: string): number | null {
   return named?.[1] ?? null;
 }
 
+/** "White (W) x 2" under a yarn: one of its colours, with its letter. */
+export const COLOUR_LINE =
+  /^\p{Lu}[\p{L}’' -]{1,24}\s\((?:[A-Z]|MC|CC\d?)\)(?:[\s,:–-]*(?:[x×]\s?)?\d{1,2}(?:\s?(?:balls?|skeins?))?)?$/u;
+
 /** Yarns of an item: one, or one for each colour letter: "DK cotton, 1 ball in Slate (A) and 1 ball in Foam (B)". */
 export function yarnsIn(
   item: string,
@@ -139,8 +143,9 @@ export function yarnsIn(
 ): readonly Yarn[] {
   // "4 balls of Cream (D)" behind the other colours is of their yarn.
   const isColour =
-    /\((?:[A-H]|MC|CC\d?)\)|\bcolou?r\s[A-H]\b|\b(?:of|in)\s[A-H]\s\p{Lu}/u.test(item) &&
-    !/\d\s?g\b/u.test(item);
+    COLOUR_LINE.test(item) ||
+    (/\((?:[A-H]|MC|CC\d?)\)|\bcolou?r\s[A-H]\b|\b(?:of|in)\s[A-H]\s\p{Lu}/u.test(item) &&
+      !/\d\s?g\b/u.test(item));
   const like = isColour ? before : null;
   const letters = [...item.matchAll(/\((?:[A-H]|MC|CC\d?)\)/gu)];
   const ends =
@@ -216,7 +221,7 @@ function yarnIn(item: string, sizes: readonly Size[], freshId: () => string, lik
           : [null, 'm'];
   const said = length === null ? null : /^y/iu.test(unit) ? metresOfYards(length) : length;
   const colour =
-    /\b(?:[Cc]olou?r|[Ss]hade|[Yy]arn)\s([A-H])\b|\(([A-H]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(?:of|in)\s([A-H])\s(?=\p{Lu})|\b(MC|CC\d?)\b/u.exec(
+    /\b(?:[Cc]olou?r|[Ss]hade|[Yy]arn)\s([A-H])\b|\(([A-Z]|MC|CC\d?)\)|^([A-H]|MC|CC\d?)\s*[:=–-]\s|\b(?:of|in)\s([A-H])\s(?=\p{Lu})|\b(MC|CC\d?)\b/u.exec(
       item,
     );
   const ballMetres = said ?? like?.ballMetres ?? null;

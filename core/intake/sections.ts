@@ -43,11 +43,11 @@ export interface Section {
 const HEADS: readonly (readonly [PartName, RegExp])[] = [
   [
     'sizes',
-    /^(?:available |included |finished |approx(?:imate)?\.? |to fit |(?:child(?:ren)?|bab(?:y|ies)|kids?|wom[ae]n|m[ae]n|lad(?:y|ies)|adults?|teens?)(?:['’]?s)?['’]? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference|measures)$/u,
+    /^(?:available |included |finished |approx(?:imate)?\.? |to fit |(?:child(?:ren)?|bab(?:y|ies)|kids?|wom[ae]n|m[ae]n|lad(?:y|ies)|adults?|teens?)(?:['’]?s)?['’]? )?(?:sizes?|sizing|measurements?|dimensions)(?: included| available| guide| chart| information)?$|^(?:to fit|finished (?:sizes?|measurements?|block|square|motif|piece)|actual (?:size|measurements?)|sizes? and (?:finished )?measurements?)\b.{0,40}$|^(?:chest|bust|length|width|height|circumference|measures)$/u,
   ],
   [
     'materials',
-    /^(?:materials?|suppl(?:y|ies)|you will need|you['’]ll need|you need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?|details)(?: list| needed| required)?$/u,
+    /^(?:materials?(?: for (?:one|each|the|a) .{2,24})?|suppl(?:y|ies)|you will need|you['’]ll need|you need|what you(?:['’]ll| will)? need|requirements|materials? (?:and|&) (?:tools?|equipment|suppl(?:y|ies)|notions)|yarn (?:and|&) hooks?|yarns?,? hooks?(?:,? (?:and|&)? ?.*)?|tools?(?: (?:and|&) materials?)?|details)(?: list| needed| required)?$/u,
   ],
   ['yarn', /^(?:yarns?|wools?|threads?|colou?rs?|yarn requirements?)(?: used| needed| required)?$/u],
   ['hook', /^(?:crochet )?hooks?(?: sizes?| used| needed)?$/u],
@@ -202,7 +202,7 @@ function namesSizes(words: string): boolean {
 }
 
 const LABEL =
-  /^\W{0,4}(?:(?:for )?sizes?\b[^:]{1,40}:\s*)?(?:(?:[\p{L}-]+\s){0,2}(?:rows?|rnds?|rounds?)\s*(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|twenty)\b)|(?:foundation|base|set-?up|first|next)\s+(?:rows?|rnds?|rounds?|ch(?:ain)?)\b|(?:foundation|base|set[- ]?up)\s*:|r\s?\d+\s*[-–:.(]|\d{1,3}(?:st|nd|rd|th)\s(?:(?:and|to|-|–|&)\s\d{1,3}(?:st|nd|rd|th)\s)?(?:rows?|rnds?|rounds?)\b)/iu;
+  /^\W{0,4}(?:(?:for )?sizes?\b[^:]{1,40}:\s*)?(?:(?:[\p{L}-]+\s){0,2}(?:rows?|rnds?|rds?|rounds?)\s*(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|twenty)\b)|(?:foundation|base|set-?up|first|next)\s+(?:rows?|rnds?|rounds?|ch(?:ain)?)\b|(?:foundation|base|set[- ]?up)\s*:|r\s?\d+\s*[-–:.(]|\d{1,3}(?:st|nd|rd|th)\s(?:(?:and|to|-|–|&)\s\d{1,3}(?:st|nd|rd|th)\s)?(?:rows?|rnds?|rounds?)\b)/iu;
 const BEGINS =
   /^\W{0,4}(?:(?:with|using)\s(?:[^,.]{1,40}[,.]\s*|.{1,40}?\shooks?\s))?(?:(?:ch|chain|make|work|begin with|start with|commence with)\s+(?:an?\s|\d)|\d{1,3}\s?ch(?:ain)?s?\b|(?:ch|chain)-?\d|(?:magic|adjustable) (?:ring|circle|loop)|mr\b)/iu;
 
@@ -211,7 +211,7 @@ const BARE =
   /^\W{0,4}\d{1,3}(?:\s?[-–]\s?\d{1,3})?\s?[.):]\s+(?=.*(?:\b|\d)(?:sc|dc|hdc|htr|tr|dtr|ch|inc|dec|mr|magic ring|sl st|ss)\b)/iu;
 /** "Rounds 1–3 measure 6 cm": rows that something is said of. */
 const SAID_OF =
-  /^\W{0,4}(?:rows?|rnds?|rounds?)\s*\d+(?:\s*[-–]\s*\d+)?\s+(?:measures?|should|are|is|equals?|makes?|=)(?=\s)/iu;
+  /^\W{0,4}(?:rows?|rnds?|rds?|rounds?)\s*\d+(?:\s*[-–]\s*\d+)?\s+(?:measures?|should|are|is|equals?|makes?|=)(?=\s)/iu;
 
 /** Whether a line has the label of a row. */
 function isLabelled(line: string): boolean {

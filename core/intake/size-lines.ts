@@ -58,9 +58,12 @@ const BEHIND: readonly (readonly [RegExp, string])[] = [
 function namedBehind(words: string): readonly Measured[] | null {
   const parts = words.replace(/\.$/u, '').split(/\s*[;,]\s+(?:and\s+)?(?=\d)|\s+(?:and|by|x)\s+(?=\d)/iu);
   const found = parts.map((part): Measured | null => {
-    const one = measuredIn(part.replace(/^(?:about|approx(?:imately)?\.?)\s+/iu, ''));
-    const name = one === null ? null : BEHIND.find(([word]) => word.test(one.rest))?.[1];
-    return one === null || name == null || one.name !== '' ? null : { ...one, name, rest: '' };
+    const told = part.replace(/^(?:about|approx(?:imately)?\.?)\s+/iu, '');
+    const one = measuredIn(told);
+    if (one === null || one.name !== '') return null;
+    const behind = told.slice((one.other ?? one.list).to).trim();
+    const name = BEHIND.find(([word]) => word.test(behind))?.[1];
+    return name === undefined ? null : { ...one, name, rest: '' };
   });
   return found.length > 1 && found.every((one) => one !== null) ? found : null;
 }

@@ -7,5 +7,5 @@ export const squeezed = (words: string): string =>
     .replace(/([([])\s+/gu, '$1')
     .replace(/\s{2,}/gu, ' ')
     .replace(/,(?:\s*,)+/gu, ',')
-    .replace(/^[\s,.;:/=()–-]+(?<!\()|[\s,.;:/=(–-]+$/gu, '')
+    .replace(/^[\s,.;:/=()–—-]+(?<!\()|[\s,.;:/=(–—-]+$/gu, '')
     .trim();

@@ -47,7 +47,9 @@ export const isListOfAbbreviations = (line: string): boolean => {
 };
 
 /** Pairs in a line: one, or several behind one another. */
-function pairsIn(line: string): readonly Explained[] {
+function pairsIn(written: string): readonly Explained[] {
+  // "(US) ch: chain; sc: single crochet"
+  const line = written.replace(/^\((?:US|UK)(?:\s\p{L}+)?\)\s*/iu, '');
   const parted = partedPairs(line);
   if (parted.length > 0) return parted;
   const gapped = gappedPairs(line);

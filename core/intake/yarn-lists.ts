@@ -57,5 +57,15 @@ export function addYarns(yarns: Yarn[], more: readonly Yarn[]): void {
   if (isHead && isColour) {
     yarns.pop();
     yarns.push(...more.map((yarn) => ({ ...yarn, name: `${head.name}, ${yarn.name}`.slice(0, 200) })));
-  } else yarns.push(...more);
+    return;
+  }
+  // "Grey (G)" behind "Cuddle Cotton, White": a further colour of the same yarn.
+  const shared =
+    head?.key == null ? '' : (/^(.*\p{L}.*), \p{Lu}[\p{L}’' -]{1,24}$/u.exec(head.name)?.[1] ?? '');
+  const isBare = first !== undefined && first.key !== null && /^\p{Lu}[\p{L}’' -]{1,24}$/u.test(first.name);
+  yarns.push(
+    ...(isBare && shared !== ''
+      ? more.map((yarn) => ({ ...yarn, name: `${shared}, ${yarn.name}`.slice(0, 200) }))
+      : more),
+  );
 }

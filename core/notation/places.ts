@@ -476,6 +476,9 @@ function readEvenly(c: Cursor): Bare | null {
   return c.attempt(() => {
     const even = c.attempt(() => (c.eat('even') && (c.done || c.peek()!.kind === 'sign') ? true : null));
     if (even === null && !c.eatAny(['evenly spaced', 'evenly'])) return null;
+    // "evenly up front edge"
+    const named = c.isAny(['up', 'down']) ? readNamedEdge(c) : null;
+    if (named) return named;
     // "evenly across row ends" names what is worked along; "evenly across" only how far.
     const edge = c.attempt(() => {
       if (!c.eatAny(['across', 'along', 'around', 'over', 'in', 'up', 'down'])) return null;

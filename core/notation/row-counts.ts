@@ -163,7 +163,21 @@ function countMayEnd(c: Cursor): boolean {
   return (
     !c.peek(ahead) ||
     c.isAny(
-      ['turn', 'fasten', 'do not', 'join', 'finish', 'cut', 'break', '(', 'place', 'now', 'change', 'rep'],
+      [
+        'turn',
+        'fasten',
+        'do not',
+        'join',
+        'finish',
+        'cut',
+        'break',
+        'weave',
+        '(',
+        'place',
+        'now',
+        'change',
+        'rep',
+      ],
       ahead,
     )
   );

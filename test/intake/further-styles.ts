@@ -690,6 +690,195 @@ Fasten off.
   ],
 };
 
+const nested: OldPattern = {
+  style: 'lists in the brackets of counts, buttons for each size under the hook',
+  terms: 'uk',
+  title: "Heron's Nest Cardigan",
+  told: ['yarn-not-fastened-off'],
+  sizes: ['2', '4', '6', '8'],
+  text: `Heron's Nest Cardigan
+Sizes: 2 [4, 6, 8] yrs
+Finished chest: 60 [64, 69, 74] cm
+
+Yarn: Marsh DK (50g = 120m), 5 [6, 7, 8] balls Sea Green
+Hook: 4mm
+5 [5, 6, 6] buttons, 12 mm
+
+Tension: 18 tr x 10 rows = 10cm
+
+UK terms
+
+BACK
+Ch 56 [60, 65, 69].
+Row 1: Tr in 4th ch from hook and each ch to end. [54 [58, 63, 67] tr]
+Row 2: Ch 3, tr in each tr to end. Turn.
+Rows 3-14 [16, 18, 20]: as row 2.
+
+Armholes:
+Next row: Sl st over 4 sts, ch 3, tr to last 4 sts, turn. [47 [51, 56, 60] tr]
+Next row: Ch 3, tr2tog, tr to last 3 sts, tr2tog, tr in last st. [45 [49, 54, 58] tr]
+Work 8 [9, 10, 11] rows straight.
+Fasten off.
+
+LEFT FRONT
+Ch 29 [31, 33, 35].
+Row 1: Tr in 4th ch from hook and each ch to end. [27 [29, 31, 33] tr]
+Rows 2-14 [16, 18, 20]: Ch 3, tr in each tr to end. Turn.
+
+BUTTON BAND
+With RS facing, join yarn to lower edge of left front.
+Row 1: Work 40 [44, 48, 52] dc evenly up front edge, turn.
+Row 2: Ch 1, dc in each dc. Turn. [40 [44, 48, 52] dc]
+Buttonhole row: Ch 1, dc in first 2 dc, *ch 2, miss 2 dc, dc in next 6 dc; rep from * 3 more times, dc to end.
+Fasten off.
+
+FINISHING
+Sew shoulder and side seams. Sew on buttons.
+`,
+  // 2 fewer than chains; 3 and 4 stay at the armholes, then 2 go; 8 of the band are left behind 4 gaps.
+  pieces: [
+    {
+      name: 'BACK and Armholes',
+      counts: [
+        [56, 60, 65, 69],
+        [54, 58, 63, 67],
+        [54, 58, 63, 67],
+        [54, 58, 63, 67],
+        [47, 51, 56, 60],
+        [45, 49, 54, 58],
+        [45, 49, 54, 58],
+      ],
+    },
+    {
+      name: 'LEFT FRONT',
+      counts: [
+        [29, 31, 33, 35],
+        [27, 29, 31, 33],
+        [27, 29, 31, 33],
+        [27, 29, 31, 33],
+      ],
+    },
+    {
+      name: 'BUTTON BAND',
+      counts: [
+        [40, 44, 48, 52],
+        [40, 44, 48, 52],
+        [32, 36, 40, 44],
+      ],
+    },
+  ],
+  also: ({ notions, hooks }) => [
+    notions.map(({ name, amount }) => [name, amount]),
+    hooks.map(({ mm, purpose }) => [mm, purpose]),
+  ],
+  expected: [
+    [['buttons, 12 mm', { each: { 'size-1': 5, 'size-2': 5, 'size-3': 6, 'size-4': 6 } }]],
+    [[4, '']],
+  ],
+};
+
+const dashed: OldPattern = {
+  style: 'small letters, counts behind a long dash, the ends woven in behind the last',
+  terms: 'us',
+  title: 'COPPER BEECH COWL',
+  sizes: ['One size'],
+  text: `COPPER BEECH COWL
+Pattern no. 27
+
+A squishy cowl in one skein.
+
+What you'll need
+1 skein Thicket Bulky, 100 g, 100 m, 100% wool
+8 mm hook
+darning needle
+
+Finished size 60 cm around, 25 cm high
+
+Stitch count multiple: any multiple of 3
+
+Instructions (US)
+Foundation: fhdc 60, join to first st with sl st.
+Round 1: ch 2 (doesn't count as a stitch), hdc in same stitch and in each stitch around, join. — 60 hdc
+Round 2: ch 2, *fpdc around next st, hdc in next 2 sts* around, join. — 60 sts
+Round 3: ch 2, *fpdc around fpdc, hdc in next 2 hdc* around, join. — 60 sts
+Repeat round 3 until 12 rounds are done.
+Last round: ch 1, sc in each st around, join, fasten off. — 60 sc
+Weave in ends.
+`,
+  // Nothing changes the 60.
+  pieces: [{ name: 'COPPER BEECH COWL', counts: [60, 60, 60, 60, 60, 60] }],
+  also: ({ lines, pieces }) => [
+    lines.map(({ name }) => name),
+    pieces[0]!.blocks.map((block) => (block.type === 'prose' ? block.text.text : '')).at(-1),
+  ],
+  expected: [['circumference', 'height'], 'Weave in ends.'],
+};
+
+const shortRounds: OldPattern = {
+  style: 'rounds as Rd, letters of colours under their yarn, copies as 2x',
+  terms: 'us',
+  title: 'Little Lamb Lovey',
+  told: ['abbreviation-not-explained'],
+  sizes: ['One size'],
+  text: `Little Lamb Lovey
+Materials
+Cuddle Cotton — 50 g/ 125 m
+  - White (W) x 2
+  - Grey (G) x 1
+Hook 3 mm
+Eyes 8 mm (2)
+
+Stitches: mc, sc, inc, dec, sl (US terms)
+
+Notes
+Rounds are worked in spirals. Fasten off every piece.
+
+Head (G)
+Rd 1: 6 sc in mc
+Rd 2: 6 inc (12)
+Rd 3: (1 sc, 1 inc) x 6 (18)
+Rd 4: (2 sc, 1 inc) x 6 (24)
+Rd 5-9: 24 sc
+Rd 10: (2 sc, 1 dec) x 6 (18)
+Insert the eyes between rd 7 and 8.
+Rd 11: (1 sc, 1 dec) x 6 (12)
+Rd 12: 6 dec (6)
+Close.
+
+Ear (G, 2x)
+Rd 1: 6 sc in mc (6)
+Rd 2: 6 inc (12)
+Rd 3-6: 12 sc (12)
+Fold flat: 6 sc through both layers (6)
+
+Blanket (W)
+Ch 3
+Row 1: 2 dc in 3rd ch from hook, turn (3)
+Row 2: ch 2, 2 dc in first st, 1 dc in next st, 2 dc in last st, turn (5)
+
+Assembly
+Sew the ears to the head, and the head to the middle of the blanket.
+`,
+  pieces: [
+    { name: 'Head (G)', counts: [6, 12, 18, 24, 24, 24, 18, 12, 6] },
+    { name: 'Ear (G)', make: 2, counts: [6, 12, 12, 12, 6] },
+    { name: 'Blanket (W)', counts: [3, 3, 5] },
+  ],
+  also: ({ yarns, notions, abbreviations }) => [
+    yarns.map(({ key, name, metres }) => [key, name, metres['size-1']]),
+    notions.map(({ name, amount }) => [name, amount]),
+    Object.keys(abbreviations),
+  ],
+  expected: [
+    [
+      ['W', 'Cuddle Cotton, White', 250],
+      ['G', 'Cuddle Cotton, Grey', 125],
+    ],
+    [['Eyes 8 mm', { all: 2 }]],
+    [],
+  ],
+};
+
 export const furtherStyles: readonly OldPattern[] = [
   leaflet,
   pictures,
@@ -702,4 +891,7 @@ export const furtherStyles: readonly OldPattern[] = [
   listed,
   tabs,
   inPassing,
+  nested,
+  dashed,
+  shortRounds,
 ];

@@ -524,10 +524,7 @@ const bold: OldPattern = {
   style: 'bold labels, a table between bars, counts in square brackets behind the row',
   terms: 'uk',
   title: 'The Lowmoor Cardigan',
-  // The front edge.
-  told: ['word-not-read'],
   sizes: ['2 yrs', '4 yrs', '6 yrs', '8 yrs'],
-  open: 1,
   text: `The Lowmoor Cardigan
 
 Child sizes: 2 yrs (4 yrs, 6 yrs, 8 yrs)

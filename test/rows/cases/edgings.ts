@@ -314,4 +314,27 @@ export const edgings: readonly RowCase[] = [
     findings: [{ row: 2, code: 'stated-count-wrong', words: '(5 V-sts, 2 hdc)', saying: ['5', '4'] }],
     source: 'common practice, no source',
   },
+  {
+    name: 'a count behind a dash before the ends are woven in',
+    terms: 'us',
+    text: lines(
+      'Rnd 1: Fhdc 60, join with sl st in first st. (60)',
+      'Rnd 2: Ch 1, sc in each st around, join, fasten off. — 60 sc Weave in ends.',
+    ),
+    counts: [60, 60],
+    source: 'common practice, no source',
+  },
+  {
+    name: 'a band evenly up an edge by its name',
+    terms: 'uk',
+    text: lines(
+      'Make 28 ch.',
+      'Row 1: 1 tr in 4th ch from hook, 1 tr in each ch to end, turn. (26 tr)',
+      'Row 2: 1 ch, work 40 dc evenly up front edge, turn. (40 dc)',
+      'Buttonhole row: 1 ch, 1 dc in first 2 dc, *2 ch, miss 2 dc, 1 dc in next 6 dc; rep from * 3 more times, 1 dc in each dc to end. (32 dc)',
+    ),
+    // 2, four times 6, and 6 of the 40 are left behind four gaps of 2.
+    counts: [28, 26, 40, 32],
+    source: 'common practice, no source',
+  },
 ];
