@@ -5,6 +5,7 @@
  */
 import type { Fact, Span } from '../finding.ts';
 import type { BaseStitch, Terms } from '../trade/stitches.ts';
+import { articleBefore } from './articles.ts';
 import {
   judgeBare,
   judgeCapitals,
@@ -96,8 +97,15 @@ export function translate(text: string, from: Terms, to: Terms, options: Transla
       const span = { from: source.tokens[at]!.from, to: source.tokens[at + length - 1]!.to };
       const original = text.slice(span.from, span.to);
       if (match.replacement !== original) {
-        if (match.verdict === 'term') spans.push({ ...span, original, replacement: match.replacement });
-        else {
+        if (match.verdict === 'term') {
+          const article = articleBefore(source, at, match.replacement);
+          spans.push({
+            from: article?.from ?? span.from,
+            to: span.to,
+            original: (article?.original ?? '') + original,
+            replacement: (article?.replacement ?? '') + match.replacement,
+          });
+        } else {
           const data = { words: original, readings: [match.replacement, original] };
           doubts.push({ code: 'term-in-doubt', ...span, data });
         }

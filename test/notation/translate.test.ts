@@ -51,6 +51,24 @@ describe('how many a decrease takes away is the same word in both terms (common 
   });
 });
 
+describe('the article before a term (common practice, no source)', () => {
+  it.each([
+    ['us', 'A worsted wool with a firm twist', 'An aran wool with a firm twist'],
+    ['us', 'use a worsted weight yarn', 'use an aran weight yarn'],
+    ['uk', 'use an aran weight yarn', 'use a worsted weight yarn'],
+    ['us', 'Work an sc in the corner.', 'Work a dc in the corner.'],
+    ['us', 'Work a sc in the corner.', 'Work a dc in the corner.'],
+    ['us', 'An hdc closes it.', 'An htr closes it.'],
+    ['uk', 'Work a dc in the corner.', 'Work a sc in the corner.'],
+    ['us', 'a single crochet', 'a double crochet'],
+    // Yarns by their letters are no articles.
+    ['us', 'Yarn A worsted weight, yarn B worsted weight', 'Yarn A aran weight, yarn B aran weight'],
+    ['us', 'with A, sc in next st', 'with A, dc in next st'],
+  ] as const)('%s: %s', (from, words, expected) => {
+    expect(text(from, words)).toBe(expected);
+  });
+});
+
 describe('forms of writing (common practice, no source)', () => {
   it.each([
     // capitals
