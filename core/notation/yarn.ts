@@ -225,7 +225,7 @@ function eatHook(c: Cursor): void {
 }
 
 const EDGES: ReadonlySet<string> = new Set(
-  'the a any of right left hand lower upper top bottom front back center outer inner first last side neck edge seam body piece'.split(
+  'the a any one either of right left hand lower upper top bottom front back center outer inner first last long short straight diagonal curved end start beg side neck edge seam body piece'.split(
     ' ',
   ),
 );
@@ -239,7 +239,8 @@ function eatEdge(c: Cursor): void {
       if (c.eatAny(['corner', 'edge', 'side', 'seam', 'neck', 'shoulder', 'underarm', 'hem', 'cuff'])) {
         named = true;
         if (!['corner', 'edge', 'seam', 'of', 'side'].includes(c.word())) return true;
-      } else if (EDGES.has(c.word())) c.at++;
+      } else if (c.eatAny(['right - hand', 'left - hand'])) continue;
+      else if (EDGES.has(c.word())) c.at++;
       else break;
     }
     // "at lower corner of right front": the piece's own name may come last.

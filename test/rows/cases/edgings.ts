@@ -337,4 +337,25 @@ export const edgings: readonly RowCase[] = [
     counts: [28, 26, 40, 32],
     source: 'common practice, no source',
   },
+  ...[
+    'at the right corner of the long edge',
+    'at right-hand corner',
+    'at the right-hand end of the top edge',
+    'at one end of the long edge',
+    'at the beginning of the straight edge',
+    'to the left-hand corner of the short side',
+  ].map(
+    (where): RowCase => ({
+      name: `an edging joined ${where}`,
+      terms: 'us',
+      text: lines(
+        'Ch 10.',
+        'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (9 sc)',
+        'Row 2: Ch 1, sc in each st across. Fasten off. (9 sc)',
+        `Row 3: With RS facing, join yarn with sl st ${where}, ch 1, 2 sc in each row-end across, turn. (4 sc)`,
+      ),
+      counts: [10, 9, 9, 4],
+      source: 'common practice, no source',
+    }),
+  ),
 ];
