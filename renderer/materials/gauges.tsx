@@ -88,7 +88,7 @@ function GaugeFields({ gauge, index }: { readonly gauge: Gauge; readonly index: 
       <div className="fields">
         <WordsField
           label={words.pattern}
-          hint={words.patternHint}
+          hint={words.patternHint(terms)}
           value={gauge.pattern}
           onGive={(pattern) => set({ pattern })}
         />

@@ -11,6 +11,7 @@ import { useReader } from '../shell/reader.ts';
 import { materialsWords } from '../words/materials.ts';
 import { setItem } from './edits.ts';
 import { ItemList } from './list.tsx';
+import { specialFields } from './special-fields.ts';
 import { WordsField } from './words-field.tsx';
 
 /** Longest meaning that a document holds. */
@@ -100,6 +101,7 @@ export function Specials() {
   const studio = useStudio();
   const specials = useDeskView((view) => view.pattern.specials);
   const { terms, say } = useReader();
+  const fields = specialFields(useDeskView((view) => view.pattern.terms)).flat();
   const words = materialsWords.special;
   return (
     <ItemList
@@ -118,7 +120,7 @@ export function Specials() {
       {(special, index) => (
         <>
           <div className="fields">
-            {(['nameUs', 'abbrUs', 'nameUk', 'abbrUk'] as const).map((name) => (
+            {fields.map((name) => (
               <DraftField
                 key={name}
                 label={words[name]}

@@ -56,7 +56,7 @@ export const materialsWords = {
       pattern.trim() === '' ? (terms === 'uk' ? 'Tension' : 'Gauge') : pattern,
     none: 'None yet. Count a swatch after blocking: stitches across a width, rows up a height.',
     pattern: 'Pattern stitch',
-    patternHint: 'half double crochet, mesh …',
+    patternHint: (terms: Terms) => (terms === 'uk' ? 'half treble, mesh …' : 'half double crochet, mesh …'),
     stitches: 'Stitches',
     width: 'over a width of',
     rows: 'Rows',

@@ -63,6 +63,17 @@ test('what is typed after a hook is added is its size', async () => {
   expect(await section('Hooks').getByLabel('Millimetres').last().inputValue()).toBe('3.5');
 });
 
+test('a pattern in UK terms asks in its own terms, and for its own names first', async () => {
+  await section('Special stitches').getByRole('button', { name: 'Add a special stitch' }).focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('ripple');
+  await page.keyboard.press('Tab');
+  expect(await section('Special stitches').getByLabel('Name in UK terms').inputValue()).toBe('ripple');
+  await section('Tension').getByRole('button', { name: 'Add a tension' }).click();
+  const pattern = section('Tension').getByLabel('Pattern stitch').last();
+  expect(await pattern.getAttribute('placeholder')).toMatch(/^half treble/);
+});
+
 test('a cord on a hat for babies is warned of; what cannot be read is not taken', async () => {
   await section('Notions').getByRole('button', { name: 'Add a notion' }).click();
   await page.keyboard.type('chin tie');

@@ -3,6 +3,7 @@
 import type { AttributesOf } from '../../../core/document/attributes.ts';
 import { level, levels } from '../../../core/trade/levels.ts';
 import { setAttributes, setPart } from '../../desk/edits.ts';
+import { type SpecialField, specialFields } from '../../materials/special-fields.ts';
 import { ChoiceField, DraftField } from '../../parts/fields.tsx';
 import { useDesk, useDeskView } from '../../shell/hooks.ts';
 import { formWords } from '../../words/forms.ts';
@@ -10,10 +11,11 @@ import { Form } from './form.tsx';
 
 export function SpecialForm({ id, onClose }: { readonly id: string; readonly onClose: () => void }) {
   const desk = useDesk();
+  const terms = useDeskView((view) => view.pattern.terms);
   const special = useDeskView((view) => view.pattern.specials).find((other) => other.id === id);
   if (special === undefined) return null;
   const words = formWords.special;
-  const field = (name: 'nameUs' | 'abbrUs' | 'nameUk' | 'abbrUk') => (
+  const field = (name: SpecialField) => (
     <DraftField
       label={words[name]}
       value={special[name]}
@@ -25,14 +27,12 @@ export function SpecialForm({ id, onClose }: { readonly id: string; readonly onC
   );
   return (
     <Form title={words.title} onClose={onClose} node={id}>
-      <div className="form-line">
-        {field('nameUs')}
-        {field('abbrUs')}
-      </div>
-      <div className="form-line">
-        {field('nameUk')}
-        {field('abbrUk')}
-      </div>
+      {specialFields(terms).map(([name, short]) => (
+        <div key={name} className="form-line">
+          {field(name)}
+          {field(short)}
+        </div>
+      ))}
     </Form>
   );
 }
