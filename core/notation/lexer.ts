@@ -182,7 +182,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   '”': '"',
 };
 /** Signs that houses print where others have an asterisk. */
-const STARS = /^[∗＊★☆✶✱✲✻✽⋆✦✧]$/u;
+const STARS = /^[∗⁎＊★☆✶✱✲✻✽⋆✦✧]$/u;
 const RUNS = new Set(['*', '†', '‡', '#', '^', '~', '+', '§', '.', '…']);
 
 function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {

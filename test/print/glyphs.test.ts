@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readRow } from '../../core/notation/index.ts';
 import { bold, paragraph, part, plain, row, table } from '../../core/print/content.ts';
 import { FACES, FONT_FILES, typefacesOf } from '../../core/print/fonts.ts';
 import { cleanText, findUnprintable, spell } from '../../core/print/glyphs.ts';
@@ -117,12 +118,25 @@ describe('characters the fonts lack', () => {
     ['✕', '×'],
     ['１', '1'],
     ['♥', ''],
+    ['♡', '♥'],
+    ['★', '*'],
+    ['☆', '**'],
   ])('%s is spelled %j', (character, expected) => {
     const instead =
       faces.faceFor('serif', character.codePointAt(0)!) === null
         ? spell(character, 'serif', faces)
         : expected;
     expect(instead).toBe(expected);
+  });
+
+  test.each([...'∗⁎＊★☆✶✱✲✻✽⋆✦✧'])('%s, which marks a repeat, is never left out', (star) => {
+    // The reader follows it: the sentence that points at it needs it.
+    const [read] = readRow(`${star}sc in next st, 2 sc in next st; rep from ${star} around`, {
+      terms: 'us',
+    }).items;
+    expect(read?.type).toBe('repeat');
+    const isDrawn = faces.faceFor('serif', star.codePointAt(0)!) !== null;
+    expect(isDrawn ? star : spell(star, 'serif', faces)).not.toBe('');
   });
 
   test('never reach the page as a box: every glyph drawn is a glyph of the font', async () => {
