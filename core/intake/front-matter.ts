@@ -237,7 +237,7 @@ class Front {
         if (ranges !== null) {
           const whole = head === '' || isPlain ? words : `${head}: ${words}`;
           const called = (name: string) =>
-            /^(?:from|to)$/u.test(name) && head !== '' ? `${head} ${name}` : name;
+            /^(?:from|up to)$/u.test(name) && head !== '' ? `${head} ${name}` : name;
           measured.push(
             ...ranges.map((found) => ({ found: { ...found, name: called(found.name) }, words: whole })),
           );

@@ -111,7 +111,7 @@ const RANGE = /(\d{1,3}(?:\.\d)?[½¼¾]?)\s?[–-]\s?(\d{1,3}(?:\.\d)?[½¼¾]?
 export function rangesIn(words: string): readonly Measured[] | null {
   const found = words.match(RANGE) ?? [];
   if (found.length < 2 || /\d/u.test(words.replace(RANGE, ''))) return null;
-  const ends = [' from', ' to'].map((end, i) => {
+  const ends = [' from', ' up to'].map((end, i) => {
     const one = measuredIn(words.replace(RANGE, (_, from: string, to: string) => (i === 0 ? from : to)));
     return one === null || one.list.values.length < 2 || one.rest !== ''
       ? null

@@ -381,9 +381,13 @@ test('a measurement that fits no line keeps its name in the notes', () => {
 });
 
 test.each([
-  ['To fit head: 54-56 (58-60) cm', ['body head from', 'body head to'], [54, 58, 56, 60]],
-  ['To Fit Bust: 28–30 (32–34) in / 71–76 (81–86) cm', ['body bust from', 'body bust to'], [28, 32, 30, 34]],
-  ['Width 40–42 (44–46) cm', ['width from', 'width to'], [40, 44, 42, 46]],
+  ['To fit head: 54-56 (58-60) cm', ['body head from', 'body head up to'], [54, 58, 56, 60]],
+  [
+    'To Fit Bust: 28–30 (32–34) in / 71–76 (81–86) cm',
+    ['body bust from', 'body bust up to'],
+    [28, 32, 30, 34],
+  ],
+  ['Width 40–42 (44–46) cm', ['width from', 'width up to'], [40, 44, 42, 46]],
 ])('ranges are two lines, from and to: %s', (words, names, numbers) => {
   const { pattern } = brought(`Hat\n\nSizes: S (L)\n\n${words}\n\n${PANEL}`, 'us');
   expect(pattern.lines.map(({ name }) => name)).toEqual(names);

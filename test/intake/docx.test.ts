@@ -207,7 +207,7 @@ describe('documents that are tables for the most part', () => {
     ]);
     expect(pattern.lines.map(({ name }) => name)).toEqual([
       'body bust from',
-      'body bust to',
+      'body bust up to',
       'finished bust',
       'back and front repeated rows',
     ]);

@@ -341,7 +341,7 @@ Weave in ends. Block to measurements.
     notions.map(({ name, amount }) => [name, amount]),
   ],
   expected: [
-    ['body bust from', 'body bust to', 'finished bust', 'finished length', 'yoke repeated rows'],
+    ['body bust from', 'body bust up to', 'finished bust', 'finished length', 'yoke repeated rows'],
     ['Harrier Worsted: Heather', 200, [1000, 1000, 1200, 1400, 1400]],
     [[5, 'or size needed to obtain gauge']],
     [

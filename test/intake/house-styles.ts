@@ -1027,7 +1027,7 @@ Join raglan seams. With right side facing, work 1 round dc evenly round neck edg
     notions.map(({ name, amount }) => [name, amount]),
     hooks.map(({ mm }) => mm),
   ],
-  expected: [['body bust from', 'body bust to', 'actual size'], [['small buttons', { all: 3 }]], [4]],
+  expected: [['body bust from', 'body bust up to', 'actual size'], [['small buttons', { all: 3 }]], [4]],
 };
 
 const commas: OldPattern = {

@@ -56,6 +56,29 @@ it.each([
   await expect(text).toMatchFileSnapshot(`golden/edition-${terms}-${sizes}-${units}.txt`);
 });
 
+it('tells both ends of what each size is for on the cover', () => {
+  const own = edited(({ sizes }) => ({
+    lines: (['from', 'up to'] as const).map((end, i) => ({
+      id: `body-${i}`,
+      name: `bust ${end}`,
+      printed: `To fit bust ${end}`,
+      note: null,
+      kind: 'body' as const,
+      measure: 'bust',
+      bound: 'middle' as const,
+      overtyped: Object.fromEntries(
+        sizes.map(({ id }, n) => [id, { value: 80 + 10 * n + 5 * i, unit: 'cm' as const }]),
+      ),
+    })),
+  }));
+  const { cover } = bookletOf(own, { terms: 'us', sizes: 'all', units: 'metric' }).booklet;
+  const told = (cover?.glance ?? []).map(({ label, value }) => `${wordsText(label)}: ${wordsText(value)}`);
+  expect(told.filter((words) => words.startsWith('To fit'))).toEqual([
+    expect.stringMatching(/^To fit bust from: 80 \(90, /u),
+    expect.stringMatching(/^To fit bust up to: 85 \(95, /u),
+  ]);
+});
+
 it.each([
   ['Buttons', 1, '1 button'],
   ['buttons, 15 mm across', 1, '1 button, 15 mm across'],

@@ -50,11 +50,22 @@ function glanceOf(reader: Reader): readonly Entry[] {
   const finished = measurements.find(
     (one) => one.of === 'piece' && one.values.some((v) => v !== null && 'length' in v),
   );
-  for (const one of [body, finished]) {
+  // "To fit bust from" and "up to": both ends of what each size is for.
+  const measureOf = (line: string) => {
+    const own = pattern.lines.find(({ id }) => id === line);
+    return own?.kind === 'body' ? own.measure : null;
+  };
+  const bodies =
+    body === undefined
+      ? []
+      : measurements
+          .filter((one) => one.of === 'body' && measureOf(one.line) === measureOf(body.line))
+          .slice(0, 2);
+  for (const one of [...bodies, finished]) {
     if (one === undefined) continue;
     const named = reader.say(one.heading, one.line);
     add(
-      one === body && !/\bfit\b/iu.test(named) ? `To fit ${uncapitalised(named)}` : capitalised(named),
+      one.of === 'body' && !/\bfit\b/iu.test(named) ? `To fit ${uncapitalised(named)}` : capitalised(named),
       measurementWords(one, reader),
     );
   }
