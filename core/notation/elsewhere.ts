@@ -80,6 +80,25 @@ function withSpot(c: Cursor, end: number): number {
   return at;
 }
 
+/**
+ * "sl st in ch-3 sp of previous block, ch 3, 3 dc in same sp": a block that is hung on to one below it goes on in the
+ * same space, after a chain that is as tall as its stitches. A motif that takes hold of another chains one or two.
+ */
+function isHungOn(c: Cursor): boolean {
+  if (!['block', 'tile'].includes(c.tokens[c.at - 1]?.word ?? '')) return false;
+  let at = [',', 'and'].includes(c.word()) ? 1 : 0;
+  if (!c.isAny(['ch #'], at) || (c.peek(at + 1)?.value ?? 0) < 3) return false;
+  for (at += 2; at < 14 && c.peek(at); at++)
+    if (c.isAny(['in same', 'in the same', 'in that'], at)) return true;
+  return false;
+}
+
+/** "… to last block, sl st in ch-3 sp of last block": the one that the row itself has come to. */
+function isLastMet({ tokens }: Cursor, start: number): boolean {
+  const [last, block, comma] = [3, 2, 1].map((back) => tokens[start - back]?.word ?? '');
+  return last === 'last' && comma === ',' && ['block', 'tile'].includes(block!);
+}
+
 /** "sl st in corresponding ch-3 sp of first square", "join with sl st to prev motif", or null. */
 export function readElsewhere(c: Cursor): Item[] | null {
   return c.attempt(() => {
@@ -99,6 +118,7 @@ export function readElsewhere(c: Cursor): Item[] | null {
     const length = placeLength(c);
     if (length === 0) return null;
     c.at += length;
+    if (isHungOn(c) || isLastMet(c, start)) return null;
     return [{ type: 'aside', ...c.span(start) }];
   });
 }

@@ -145,6 +145,11 @@ export function readTail(c: Cursor, draft: Draft): void {
         draft.opening = opening;
         return true;
       }
+      if (c.attempt(() => (c.eat('of') && eatWhich(c) && c.eatAny(BLOCKS) ? true : null))) {
+        // "of tile below": every block that is met lies below.
+        c.eatAny(['below', 'in row below', 'from row below']);
+        return true;
+      }
       // "skip 2 ch of turning ch": the chains ahead are that one's anyway.
       if (['ch', 'chs'].includes(c.tokens[c.at - 1]?.word ?? '') && ofTurningChain(c)) return true;
       if (
@@ -290,7 +295,6 @@ export function readTail(c: Cursor, draft: Draft): void {
         if (row.kind === 'one') draft.row = row.value;
         return true;
       }
-      if (c.attempt(() => (c.eat('of') && eatWhich(c) && c.eatAny(BLOCKS) ? true : null))) return true;
       if (c.word() === 'below') {
         c.at++;
         c.eat('it');

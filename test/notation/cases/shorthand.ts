@@ -143,7 +143,7 @@ Row 2: Ch 1, sc in each st across, work 10 fsc at end of row, turn. (50 sc)
 Next 4 rows: Ch 1, sc2tog, sc in each st across, turn.
   next: ch 1; 1 t1^2 @ ~next 1 st; 1 t1 @ each st across; turn
 Row 2: Ch 6, dc in 4th ch from hook, dc in next 2 chs, (sl st, ch 3, 3 dc) in ch-3 sp of previous block, turn.
-  row 2: ch 6; 1 t3 @ hook 4; 1 t3 @ next 2 ch; (1 slip @ ~next 1 st; ch 3; 3 t3 @ ~next 1 st) @ next 1 ch3-sp; aside; turn
+  row 2: ch 6; 1 t3 @ hook 4; 1 t3 @ next 2 ch; (1 slip @ ~next 1 st; ch 3; 3 t3 @ ~next 1 st) @ next 1 ch3-sp; turn
 Rnd 2: inc (12)
   round 2: 1 inc @ each st end {12}
 Rnd 2: Sl st across to first ch-2 sp, ch 3, 2 dc in same sp

@@ -265,6 +265,33 @@ export const shells: readonly RowCase[] = [
     source: 'common practice, no source: corner-to-corner in blocks of a chain and three stitches',
   },
   {
+    name: 'corner to corner: tiles hung on to those below, stitch by stitch',
+    terms: 'us',
+    text: lines(
+      'Row 1: Ch 6, dc in 4th ch from hook and in next 2 chs. (1 tile)',
+      'Row 2: Ch 6, turn, dc in 4th ch from hook and in next 2 chs, sl st in ch-3 sp of tile below, ch 3, 3 dc in same sp. (2 tiles)',
+      'Row 3: Ch 6, turn, dc in 4th ch from hook and in next 2 chs, *sl st in ch-3 sp of next tile, ch 3, 3 dc in same sp; rep from * to end. (3 tiles)',
+      'Row 4: Turn, sl st in first 3 dc and in ch-3 sp, ch 3 (counts as dc), 3 dc in same sp, *sl st in next ch-3 sp, ch 3, 3 dc in same sp; rep from * to last tile, sl st in ch-3 sp of last tile. (2 tiles)',
+    ),
+    // 4; 4 + 4; 4 + 2 * 4; 4 + 4 + 1
+    counts: [4, 8, 12, 9],
+    spaces: [0, 1, 2, 1],
+    source: 'common practice, no source: corner-to-corner in blocks of a chain and three stitches',
+  },
+  ...['prev block', 'previous tile', 'the first tile', 'last block'].map(
+    (which): RowCase => ({
+      name: `corner to corner: hung on to the space of ${which}, and no other piece`,
+      terms: 'us',
+      text: lines(
+        'Ch 6.',
+        'Row 1: Dc in 4th ch from hook, dc in next 2 chs, turn.',
+        `Row 2: Ch 6, dc in 4th ch from hook and in next 2 chs, sl st in ch-3 sp of ${which}, ch 3, 3 dc in same sp, turn.`,
+      ),
+      counts: [6, 4, 8],
+      spaces: [0, 0, 1],
+    }),
+  ),
+  {
     name: 'between the two stitches of a V that has no chain and no name of its own in the row below',
     terms: 'us',
     text: lines(
