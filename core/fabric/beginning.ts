@@ -211,8 +211,10 @@ export function travels(items: readonly Item[], i: number): boolean {
   if (item.type !== 'work' || item.stitch.base !== 'slip' || item.stitch.form !== 'plain') return false;
   // "Sl st across first 6 sts, sc in each st": the first stitches are bound off, whatever follows.
   const place = item.places[0];
+  // Nobody binds off in back loops: those are stitches of a ribbing.
   const boundOff =
     place?.kind === 'first' &&
+    place.loop === null &&
     (place.amount.kind !== 'one' || place.amount.value > 1) &&
     items.slice(i + 1).some((next) => next.type === 'work' && next.stitch.base !== 'slip');
   if (boundOff) return true;

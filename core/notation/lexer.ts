@@ -71,6 +71,7 @@ const SAME: Readonly<Record<string, string>> = {
   ea: 'each',
   continue: 'cont',
   alternate: 'alt',
+  opp: 'opposite',
   pattern: 'patt',
   pat: 'patt',
   into: 'in',

@@ -421,7 +421,10 @@ export class Sorter {
   /** "Heel: Row 1: …", "Neckband: With A, ch 7": the name of a part, with its first row behind it. */
   private pieceBefore(line: Range, colon: number): string | null {
     if (colon === line.from) return null;
-    const words = this.words({ from: line.from, to: colon });
+    const words = this.words({ from: line.from, to: colon }).replace(
+      /\s*[([](?:make|work) \p{L}*\d*[)\]]$/iu,
+      '',
+    );
     if (this.names.has(normaliseName(words))) return null;
     if (!/^\p{Lu}[\p{L} ]*$/u.test(words)) return null;
     if (!PIECES.test(words.split(' ').at(-1)!) && !PURPOSES.test(words)) return null;

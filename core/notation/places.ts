@@ -472,6 +472,23 @@ function readNamedEdge(c: Cursor): Bare | null {
   });
 }
 
+/** "around top of cuff", "around neck opening", "along lower edge of body": which part of the piece that is. */
+function eatOpening(c: Cursor): void {
+  c.attempt(() => {
+    c.eatAny(['the', 'entire', 'whole', 'each', 'outer', 'inner']);
+    let parts = 0;
+    while (parts < 4 && c.eatAny(OPENINGS)) parts++;
+    if (parts === 0) return null;
+    eatWhose(c);
+    return c.done || c.peek()!.kind === 'sign' || c.isAny(['and', 'then', 'with', 'working']) ? true : null;
+  });
+}
+
+const OPENINGS =
+  'top bottom upper lower outer inner front back neck neckline armhole armholes opening edge edges hem brim cuff rim leg thumb wrist ankle blanket piece shawl square'.split(
+    ' ',
+  );
+
 function readEvenly(c: Cursor): Bare | null {
   return c.attempt(() => {
     const even = c.attempt(() => (c.eat('even') && (c.done || c.peek()!.kind === 'sign') ? true : null));
@@ -493,6 +510,7 @@ function readEvenly(c: Cursor): Bare | null {
     c.eatAny(['the', 'each', 'entire', 'next']);
     const nouns = readNouns(c);
     c.eatAny(['of piece', 'of work', 'of the piece', 'of blanket']);
+    if (nouns === null) eatOpening(c);
     const stop = stopFirst ?? readStop(c);
     return {
       kind: 'evenly',

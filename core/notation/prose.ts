@@ -288,7 +288,7 @@ const PART_ROW =
 const LONGEST_REMARK = 200;
 
 const OTHER_SIDE =
-  /\b(?:other|opposite|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite) side\b|\brotate\b/iu;
+  /\b(?:other|opposite|opp|under|bottom|second|free|unused|remaining|rem)\W?\s?(?:side|edge|loops?|lps?)\b.*\b(?:ch|chain|foundation|base)\b|\b(?:other|opposite|opp) side\b|\brotate\b/iu;
 
 /** "along foundation chain", "in base of Row 1": that edge by its own name. */
 const FOUNDATION_EDGE =

@@ -236,7 +236,23 @@ function eatEdge(c: Cursor): void {
     if (!c.eatAny(['at', 'in', 'to', 'on'])) return null;
     let named = false;
     for (let words = 0; words < 7 && c.peek()?.kind === 'word'; words++) {
-      if (c.eatAny(['corner', 'edge', 'side', 'seam', 'neck', 'shoulder', 'underarm', 'hem', 'cuff'])) {
+      if (
+        c.eatAny([
+          'center back',
+          'center front',
+          'back of neck',
+          'back neck',
+          'corner',
+          'edge',
+          'side',
+          'seam',
+          'neck',
+          'shoulder',
+          'underarm',
+          'hem',
+          'cuff',
+        ])
+      ) {
         named = true;
         if (!['corner', 'edge', 'seam', 'of', 'side'].includes(c.word())) return true;
       } else if (c.eatAny(['right - hand', 'left - hand'])) continue;
@@ -249,7 +265,7 @@ function eatEdge(c: Cursor): void {
 }
 
 const FOUNDATION =
-  /\b(?:foundation|base|starting|beginning|beg) (?:chain|ch|edge|row)\b|\b(?:other|opposite) side\b/iu;
+  /\b(?:foundation|base|starting|beginning|beg) (?:chain|ch|edge|row)\b|\b(?:other|opposite|opp) side\b/iu;
 
 /** "join new yarn with sl st in any sc", "attach B in same sp", "rejoin yarn to next st". */
 export function readAttach(c: Cursor): Item[] | null {

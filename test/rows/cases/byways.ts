@@ -28,6 +28,46 @@ export const byways: readonly RowCase[] = [
     [100, 99, 99, 402],
   ),
   us(
+    'a sleeve told with its number on the line of its first row',
+    // 6 chains and 20 skipped stitches of each armhole
+    [
+      'Ch 100, join.',
+      'Rnd 1: Ch 1, sc in each ch around, join. (100 sc)',
+      'Rnd 2: Ch 1, sc in first 15 sts, ch 6, skip next 20 sts (armhole), sc in next 30 sts, ch 6, skip next 20 sts (armhole), sc in last 15 sts, join. (60 sc, 12 ch)',
+      'Rnd 3: Ch 1, sc in each st and ch around, join. (72 sc)',
+      'Sleeve (make 2): Join yarn at underarm, ch 1, sc in each of 6 chs and in each of 20 skipped sts around, join. (26 sc)',
+    ],
+    [100, 100, 60, 72, 26],
+  ),
+  us(
+    'stitches worked evenly around an opening that is named',
+    [
+      'Ch 40, join.',
+      'Rnd 1: Ch 1, sc in each ch around, join. (40)',
+      'Neckband: Join yarn at center back, ch 1, work 60 sc evenly around neck opening, join. (60 sc)',
+      'Rnd 2: Ch 1, 48 sc evenly around top of cuff. (48)',
+    ],
+    [40, 40, 60, 48],
+  ),
+  us(
+    'slip stitches in back loops are stitches, at the beginning too',
+    [
+      'Ch 21.',
+      'Row 1: Sl st in 2nd ch from hook and in next 4 ch, hdc in next 15 ch, turn. (20 sts)',
+      'Row 2: Ch 1, hdc blo in first 15 sts, sl st blo in last 5 sts, turn. (20 sts)',
+      'Row 3: Ch 1, sl st blo in first 5 sts, hdc blo in last 15 sts, turn. (20 sts)',
+    ],
+    [21, 20, 20, 20],
+  ),
+  us(
+    'the opposite side in short',
+    [
+      'Ch 10.',
+      'Rnd 1: 2 hdc in 3rd ch from hook, hdc in next 6 ch, 6 hdc in last ch; working along opp side of ch, hdc in next 6 ch, 3 hdc in last ch, join to top of ch-2. (24 hdc)',
+    ],
+    [10, 24],
+  ),
+  us(
     'a part told on the line of its first row, behind a count without a full stop',
     [
       'Ch 31.',
