@@ -265,7 +265,10 @@ export function travel(p: Progress, item: Work): void {
   p.madeAt = -2;
   if (p.round && p.last >= 0) {
     rotate(p, p.last);
-    p.last = NOWHERE;
+    // A gap is no place that a chain could use up: the stitch behind it is still to be worked.
+    p.startsInGap = place?.kind === 'between';
+    if (p.startsInGap) p.gap = 0;
+    p.last = p.startsInGap ? 0 : NOWHERE;
   }
   p.intoSpace = false;
 }

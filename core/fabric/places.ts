@@ -325,7 +325,7 @@ export function takeFirst(p: Progress, noun: Noun, nth: number, span: Span): num
 
 /** In a round there is a gap between the last stitch and the first. */
 function wrapsGap(p: Progress): boolean {
-  if (!p.round || p.gap >= p.below.length || p.below.length < 2) return false;
+  if (!p.round || p.startsInGap || p.gap >= p.below.length || p.below.length < 2) return false;
   // A space there is the gap, and was come to already.
   if (p.below.at(-1)?.kind === 'space' || p.below[0]?.kind === 'space') return false;
   p.pos = p.below.length;
@@ -435,6 +435,16 @@ export function takeGap(p: Progress, named: Noun, span: Span): number | null {
   p.inner = 0;
   p.intoSpace = true;
   return second;
+}
+
+/** "sp before next dc": the gap before the stitch that is next, be it of one group with the one before. */
+export function takeGapBefore(p: Progress, noun: Noun, span: Span): number | null {
+  p.uncover();
+  if (noun.kind === 'between' || noun.kind === 'space') return takeGap(p, noun, span);
+  const next = p.seek([noun]);
+  if (next < 0) return wrapsGap(p) ? 0 : missing(p, span, noun, 1, 0);
+  if (!passOver(p, p.pos, next, noun, span)) return null;
+  return enterGap(p, next);
 }
 
 /** A site inside the next unit: its centre, its n-th of a kind. The rest of the unit is passed. */

@@ -135,6 +135,8 @@ export class Progress {
   stated: number | null = null;
   /** Height last named in the row, for words that name none ("inc"). */
   prevailing: BaseStitch = 't1';
+  /** The round begins in the gap between its last stitch and its first. */
+  startsInGap = false;
   /** Chains that the row began with; null where it has none of its own. */
   stood: number | null = null;
   /** A Tunisian row: it goes out and back, so that the next begins where it began. */

@@ -10,6 +10,7 @@ import {
   take,
   takeFirst,
   takeGap,
+  takeGapBefore,
   takeInUnit,
   takeLast,
   takeMarked,
@@ -165,6 +166,7 @@ export function reachEach(
     case 'marked':
       return only(takeMarked(p, place));
     case 'between': {
+      if (place.before) return only(takeGapBefore(p, place.noun, place));
       const n = Math.max(1, (p.amount(place.amount) ?? 1) - (place.noun.kind === 'between' ? 0 : 1));
       for (let k = 0; k < n; k++) {
         const index = takeGap(p, place.noun, place);

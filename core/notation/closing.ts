@@ -140,6 +140,16 @@ export function asJoin(c: Cursor, work: Work, start: number, round: boolean, cha
     return { type: 'join', not: false, stitch: work.stitch, place: top, ...c.span(start) };
   }
   if (work.stitch.base !== 'slip') return null;
+  // "…; rep from * to end, ss.": with neither number nor place it closes the round.
+  if (
+    c.nesting < 2 &&
+    round &&
+    bare &&
+    place.amount.from === place.amount.to &&
+    work.amount.from === work.amount.to &&
+    atRowEnd(c)
+  )
+    return { type: 'join', not: false, stitch: work.stitch, place: null, ...c.span(start) };
   // "ss to 3rd ch" at the end of a round: of its own beginning chain.
   const nth = round && atRowEnd(c) ? chainNumber(place) : undefined;
   if (nth !== undefined) {

@@ -400,6 +400,12 @@ function readStitches(c: Cursor, before: readonly Item[]): Item[] | null {
     if (place.kind === 'from-hook' && work.stitch.base === 'slip' && working) {
       return [onOwnChain(work, place, place.nth)];
     }
+    // "*sc in next 3 sts, ch 3, sl st in last sc; rep …", "… sl st in last sc (picot)": closed on it, too.
+    const closesOn =
+      place.kind === 'last' && place.noun.kind === 'named' && one(c).kind === place.amount.kind;
+    const named = c.isAny(['(picot', '( picot', 'to form picot', 'for picot', 'to make picot']);
+    if (work.stitch.base === 'slip' && working && closesOn && (c.depth > 0 || named))
+      return [onOwnChain(work, place, null)];
     // "ch 3, sl st in sc just made": closed on the stitch it stands on.
     if (work.stitch.base === 'slip' && working && JUST_MADE.test(c.words(c.span(start))))
       return [onOwnChain(work, place, null)];

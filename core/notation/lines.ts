@@ -552,7 +552,11 @@ export class Sorter {
         MAKING_UP.test(this.words(line)) &&
         !/\b(?:next|each|every)\b/iu.test(this.words(line))
       ) {
-        this.pass(line);
+        // "Join short ends with sl st. Working round top edge: …": what follows may be a row.
+        let end = line.from;
+        while (end < line.to && this.tokens[end]!.word !== '.') end++;
+        this.pass({ from: line.from, to: Math.min(end + 1, line.to) });
+        if (end + 1 < line.to) this.line({ from: end + 1, to: line.to }, next);
         return;
       }
       if (this.open && !this.startsProse(line, previous) && !this.startsAnew(line, previous)) {

@@ -589,22 +589,31 @@ export function readBetween(c: Cursor): Bare | null {
     const next = c.eatAny(['next', 'foll', 'the', 'same']);
     if (!each && !next) c.eatAny(['any', 'a', 'an', 'any one']);
     const several = each || next ? c.attempt(() => readAmount(c, false)) : null;
-    if (
-      !c.eatAny([
-        'sp between',
-        'sps between',
-        'gap between',
-        'gaps between',
-        'between',
-        'in between',
-        'sp before',
-        'gap before',
-        'sp after',
-      ])
-    ) {
-      return null;
-    }
+    const how = c.eatAny([
+      'sp between',
+      'sps between',
+      'gap between',
+      'gaps between',
+      'between',
+      'in between',
+      'sp before',
+      'gap before',
+      'sp after',
+    ]);
+    if (how === null) return null;
     c.eatAny(['the', 'each of the', 'any']);
+    // "between 3ch and next tr": the chain that the row below began with, and its neighbour.
+    const chain = c.attempt(() => {
+      if (
+        !readTurningChain(c) &&
+        !(c.eat('ch') ? readAmount(c.pass('-'), false) : readAmount(c, false) && c.eat('ch'))
+      )
+        return null;
+      if (!c.eatAny(['and', '&'])) return null;
+      c.eatAny(['the next', 'the first', 'next', 'first', 'the']);
+      return readNoun(c);
+    });
+    if (chain !== null && !each) return { kind: 'between', amount: one(c), noun: anyStitch(c) };
     // "between 1st and 2nd tr"
     const nth = c.attempt(() => (readOrdinal(c)?.kind === 'one' && c.isAny(['and', '&']) ? 'first' : null));
     const which = nth ?? c.eatAny(['next', 'foll', 'each', 'last', 'first']);
@@ -637,7 +646,8 @@ export function readBetween(c: Cursor): Bare | null {
     // "between next 2 dc" names the two neighbours of one gap; "next 3 sps between" names three gaps.
     const stop = amount || several ? null : readStop(c);
     if (stop) return { kind: 'across', nouns: [{ ...noun, kind: 'between' } as Noun], every: 1, stop };
-    return { kind: 'between', amount: several ?? one(c), noun };
+    const before = how.endsWith('before') && which === 'next' && !several ? ({ before: true } as const) : {};
+    return { kind: 'between', amount: several ?? one(c), noun, ...before };
   });
 }
 

@@ -164,7 +164,8 @@ export type Place = Span &
       }
     | { readonly kind: 'marked' }
     /** "between next 2 dc", "sp between groups": the gap, not a stitch. */
-    | { readonly kind: 'between'; readonly amount: Amount; readonly noun: Noun }
+    /** `before`: "sp before next dc", the gap that the hook is at. */
+    | { readonly kind: 'between'; readonly amount: Amount; readonly noun: Noun; readonly before?: true }
     /** Inside a unit met next: "3rd dc of next shell" (nth, of dc), "centre of next shell" (nth null),
      *  "ch-2 sp of next V-st", "first st of …". `ordinal` -1 counts from its end (last). */
     | {

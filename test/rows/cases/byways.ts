@@ -59,6 +59,38 @@ export const byways: readonly RowCase[] = [
     ],
     [21, 20, 20, 20],
   ),
+  uk(
+    'gaps before the stitch that is next, whatever group it is of',
+    // 12 pairs, then 3 in each of 12 gaps that are two apart
+    [
+      'Round 1: 4ch, 11tr in 4th ch from hook, ss in top of 4ch. (12tr)',
+      'Round 2: 3ch, 1tr in same place, 2tr in each tr to end, ss in top of 3ch. (24tr)',
+      'Round 3: ss in sp between 3ch and next tr, 3ch, 2tr in same sp, miss 2 sts, *3tr in sp before next tr, miss 2 sts; rep from * to end, ss. (36tr)',
+    ],
+    [12, 24, 36],
+  ),
+  uk(
+    'a round behind the making up of its piece, on one line',
+    // 60 round the edge of 60 rows; then 6 * 9
+    [
+      'Make 13 ch.',
+      'Row 1: 1 htr in 2nd ch from hook, 1 htr in each ch to end, turn. (12 htr)',
+      'Row 2: 1 ch (does not count as st), 1 htr into back loop only of each htr to end, turn.',
+      'Rep row 2 until 60 rows have been worked.',
+      'Join short ends with dc. Working round top edge: Rnd 1: 1 ch, 60 dc evenly round, ss to first dc. (60 dc)',
+      'Rnd 2: 1 ch, (8 dc, dc2tog) 6 times, ss. (54 dc)',
+    ],
+    [13, 12, 12, 12, 60, 54],
+  ),
+  uk(
+    'picots closed on the last stitch, in a repeat',
+    [
+      'Make 31 ch.',
+      'Row 1: dc into 2nd ch from hook and each ch to end. (30dc)',
+      'Edging: *1dc in next 3 dc, 3ch, ss in last dc (picot); rep from * to end. Fasten off. (30dc, 10 picots)',
+    ],
+    [31, 30, 30],
+  ),
   us(
     'the opposite side in short',
     [
