@@ -6,7 +6,7 @@ import { FIGURE, type Pattern } from '../document/pattern.ts';
 import { type Env, PLAIN_ENV, worksTurningChain } from '../fabric/index.ts';
 import type { Item, RowTree } from '../notation/tree.ts';
 import type { PieceStudy, Study } from '../study/index.ts';
-import { chainsThatWork, seriesOf } from '../study/multiple.ts';
+import { chainsThatWork, seriesOf, type WorkingChain, worksOn } from '../study/multiple.ts';
 import { conventionsIn } from '../study/rows.ts';
 
 export interface PieceMultiple {
@@ -78,15 +78,31 @@ export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultipl
   return multiple;
 }
 
+/** The counts that are stated go with the pattern's own numbers. */
+const uncounted = (rows: readonly RowTree[]): readonly RowTree[] =>
+  rows.map((row): RowTree => ({ ...row, counts: [] }));
+
+const envOf = (rows: readonly RowTree[], readings: Known['readings']): Env => ({
+  ...PLAIN_ENV,
+  names: readings.definitions,
+  conventions: [...conventionsIn(rows), ...readings.conventions],
+  turningChainWorked: rows.some((row) => worksTurningChain(row.items)),
+});
+
+/**
+ * What the first rows of a piece make on a foundation of `n` chains: null where they do not come out on it, and
+ * undefined where the piece does not begin with a chain or its own rows are wrong.
+ */
+export function madeOn({ readings }: Study, piece: PieceStudy, n: number): WorkingChain | null | undefined {
+  const rows = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
+  if (rows.length < 2) return undefined;
+  const all = uncounted(rows);
+  return worksOn(all, n, envOf(all, readings));
+}
+
 function tried(rows: readonly RowTree[], readings: Known['readings']): PieceMultiple | null {
-  // The counts that are stated go with the pattern's own numbers.
-  const all = rows.map((row): RowTree => ({ ...row, counts: [] }));
-  const env: Env = {
-    ...PLAIN_ENV,
-    names: readings.definitions,
-    conventions: [...conventionsIn(all), ...readings.conventions],
-    turningChainWorked: all.some((row) => worksTurningChain(row.items)),
-  };
+  const all = uncounted(rows);
+  const env = envOf(all, readings);
   let made: PieceMultiple | null = null;
   // A later row may be for one number of stitches alone; those before it still have their multiple.
   for (let n = all.length; n > 1 && made === null; n = Math.floor(n / 2)) {

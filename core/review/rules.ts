@@ -77,6 +77,7 @@ import { specialNotUsed } from './rules/special-not-used.ts';
 import { spellingOfOtherMarket } from './rules/spelling-of-other-market.ts';
 import { spiralNotSaid } from './rules/spiral-not-said.ts';
 import { sumInWordsOff } from './rules/sum-in-words-off.ts';
+import { swatchInWordsOff } from './rules/swatch-in-words-off.ts';
 import { termInDoubt } from './rules/term-in-doubt.ts';
 import { termsSaidOtherwise } from './rules/terms-said-otherwise.ts';
 import { testerMeasuredOff } from './rules/tester-measured-off.ts';
@@ -165,6 +166,7 @@ export const RULES: readonly Rule[] = [
   rowInWordsNotThere,
   countInWordsOff,
   multipleInWordsOff,
+  swatchInWordsOff,
   sumInWordsOff,
   endsInWordsOff,
   growthInWordsOff,

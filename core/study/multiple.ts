@@ -57,10 +57,16 @@ export function withChain(rows: readonly RowTree[], n: number): readonly RowTree
 export interface WorkingChain {
   readonly n: number;
   /** One entry a row that is worked. */
-  readonly rows: readonly { readonly stitches: number; readonly chains: number }[];
+  readonly rows: readonly {
+    readonly stitches: number;
+    readonly chains: number;
+    /** Shells, V-stitches and the like by their names. */
+    readonly units: ReadonlyMap<string, number>;
+  }[];
 }
 
-function worksOn(rows: readonly RowTree[], n: number, env: Env): WorkingChain | null {
+/** What rows make on a foundation of `n` chains; null where they do not come out on it. */
+export function worksOn(rows: readonly RowTree[], n: number, env: Env): WorkingChain | null {
   const changed = withChain(rows, n);
   if (changed === null) return null;
   const work = new PieceWork(null, env);
@@ -70,7 +76,11 @@ function worksOn(rows: readonly RowTree[], n: number, env: Env): WorkingChain | 
   const worked = results.filter((result) => result.times > 0);
   return {
     n,
-    rows: worked.map(({ tally }) => ({ stitches: tally?.stitches ?? 0, chains: tally?.chains ?? 0 })),
+    rows: worked.map(({ tally }) => ({
+      stitches: tally?.stitches ?? 0,
+      chains: tally?.chains ?? 0,
+      units: tally?.units ?? new Map(),
+    })),
   };
 }
 

@@ -1134,6 +1134,18 @@ export const editing: readonly Planted[] = [
     node: 'notes:0',
     words: 'XX',
   },
+  {
+    name: 'a swatch on a chain that its repeat does not work on',
+    // The V-stitches of the vest stand on 3 times a number and 3 chains.
+    plant: () => ({
+      ...vest,
+      notes: [written('For the gauge swatch ch 25 and work in the pattern.'), ...vest.notes],
+    }),
+    code: 'swatch-in-words-off',
+    node: 'notes:0',
+    words: 'ch 25',
+    saying: ['no chain that the rows of "Panels" come out on', 'ch 24 or ch 27 would do'],
+  },
 ];
 
 /** What looks like a fault of these kinds and is none. */
@@ -1545,5 +1557,18 @@ export const sound: readonly {
       ...pattern,
       pieces: pattern.pieces.map((own, i) => (i === 0 ? { ...own, name: `${own.name} (4 mm hook)` } : own)),
     })),
+  },
+  {
+    name: 'swatches on chains that work, of another stitch, and a chain of something else',
+    plant: () => ({
+      ...vest,
+      notes: [
+        written('For the gauge swatch ch 30 and work in the pattern (29 sts, 9 V-sts).'),
+        written('For a gauge swatch of the rib, ch 25 and work in hdc.'),
+        written('Check your gauge. Ch 1 is never counted in the pattern.'),
+        ...vest.notes,
+      ],
+    }),
+    except: ['caution-printed'],
   },
 ];
