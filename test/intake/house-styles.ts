@@ -570,7 +570,7 @@ Fasten off.
 2. Sew on 5 (5, 6, 6) buttons.
 3. Weave in ends.
 `,
-  // The 2 chains passed over are no stitch, which only the counts tell on the fronts. The front edge is not followed.
+  // The 2 chains passed over are no stitch, which only the counts tell on the fronts.
   pieces: [
     {
       name: 'Back',
