@@ -85,6 +85,8 @@ export function judgeBare(source: TermText, at: number, row: boolean): Verdict {
   const treble = token.word.startsWith('treble');
   const touches = next !== undefined && /^[ \t\u00a0\n-]*$/.test(gapAfter(source, at));
   if (sharesCrochet(source, at)) return 'term';
+  // A text of this word alone is the name of a stitch: what a gauge was counted in, what an abbreviation means.
+  if (source.tokens.length === 1 && (treble || /^doubles?$/.test(token.word))) return 'term';
   if (touches && THINGS.has(next.word) && next.word !== 'stitch') return 'word';
   if (touches && OBJECTS.has(next.word) && !goesOn(source, at)) return 'word';
   const lead = before !== undefined && /^[ \t\u00a0-]*$/.test(gapAfter(source, at - 1));

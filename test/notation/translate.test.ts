@@ -51,6 +51,22 @@ describe('how many a decrease takes away is the same word in both terms (common 
   });
 });
 
+describe('a stitch that is all a text says (common practice, no source)', () => {
+  it.each([
+    ['uk', 'treble', 'double crochet'],
+    ['uk', 'Trebles', 'Double crochets'],
+    ['us', 'treble', 'double treble'],
+    ['uk', 'double', 'single crochet'],
+  ] as const)('%s: %s', (from, words, expected) => {
+    expect(text(from, words)).toBe(expected);
+    expect(doubts(from, words)).toEqual([]);
+  });
+
+  it.each(['single', 'triple', 'treble clef'])('while “%s” stays', (words) => {
+    expect(text('uk', words)).toBe(words);
+  });
+});
+
 describe('the article before a term (common practice, no source)', () => {
   it.each([
     ['us', 'A worsted wool with a firm twist', 'An aran wool with a firm twist'],

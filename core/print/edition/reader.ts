@@ -103,7 +103,7 @@ export function readerOf(
     say: (text, node, kind = 'prose') => {
       const told = translate(text, pattern.terms, terms, { kind: kind === 'row' ? 'row' : 'mixed', own });
       for (const doubt of told.doubts) report(node, doubt);
-      return told.spans.length === 0 ? told.text : told.text.replace(AN_BEFORE_CONSONANT, '$1');
+      return told.text;
     },
     report,
   };
@@ -112,9 +112,6 @@ export function readerOf(
 
 /** UK readers know both abbreviations of the slip stitch, US readers one (common practice). */
 const SLIP = { us: 'sl st', uk: 'ss' };
-
-/** "an sc" becomes "a dc": the article that the converted word no longer takes. */
-const AN_BEFORE_CONSONANT = /\b([Aa])n(?= (?:dc|dtr|tr|trtr|double|treble)(?![\p{L}]))/gu;
 
 /** Special stitches by name and by abbreviation; where one market has no name of its own, the other's holds. */
 function ownNames(pattern: Pattern): readonly { us: string; uk: string }[] {
