@@ -335,6 +335,13 @@ describe('pieces that start from others', () => {
       1,
       'Start from these edges, in this order: 5 (6, 7, 7) sts along the last round of Yoke, 1 st at the seam and 2 row-ends along the side edge of Yoke: 8 (9, 10, 10) in all.',
     ],
+    [
+      [edge('row-ends', '3'), edge('row-ends', '3')],
+      false,
+      1,
+      'Worked on 6 row-ends along both side edges of Yoke.',
+    ],
+    [[edge('top', '4'), edge('top', '4')], false, 1, 'Worked on 8 sts along the last round of Yoke.'],
     // What is made twice has its other edges on the other side.
     [
       [edge('top', '12'), edge('seam')],

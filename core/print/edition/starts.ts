@@ -11,6 +11,8 @@ import type { Reader } from './reader.ts';
 /** One stretch of edge as it is told; neighbouring stretches of the same sort are told together. */
 interface Stretch {
   readonly where: string;
+  /** Where two such stretches are together, when that is not the same. */
+  readonly both?: string;
   readonly values: readonly (number | null)[];
   readonly noun: (many: boolean) => string;
 }
@@ -70,6 +72,7 @@ function stretchOf(edge: Edge, many: boolean, reader: Reader): Stretch {
     case 'row-ends':
       return {
         where: ` along the side edge of ${name}`,
+        both: ` along both side edges of ${name}`,
         values,
         noun: (many) => (many ? 'row-ends' : 'row-end'),
       };
@@ -115,17 +118,18 @@ function amountIn(edge: Edge, reader: Reader, size: number): number | null {
 
 function merged(stretches: readonly Stretch[]): readonly Stretch[] {
   const out: Stretch[] = [];
+  let before: Stretch | undefined;
   for (const stretch of stretches) {
     const last = out.at(-1);
-    if (last?.where !== stretch.where) {
-      out.push(stretch);
-      continue;
+    if (last === undefined || before?.where !== stretch.where) out.push(stretch);
+    else {
+      const values = last.values.map((value, i) => {
+        const more = stretch.values[i] ?? null;
+        return value === null || more === null ? null : value + more;
+      });
+      out[out.length - 1] = { ...last, where: stretch.both ?? stretch.where, values };
     }
-    const values = last.values.map((value, i) => {
-      const more = stretch.values[i] ?? null;
-      return value === null || more === null ? null : value + more;
-    });
-    out[out.length - 1] = { ...last, values };
+    before = stretch;
   }
   return out;
 }
