@@ -16,6 +16,7 @@ import { Dialogs } from './dialogs.tsx';
 import { DeskContext, StudioContext, useStudio, useStudioView } from './hooks.ts';
 import { useLaterParts } from './later.ts';
 import { NoticeLine } from './notice.tsx';
+import { ScrollBack } from './scroll-back.tsx';
 import { Strips } from './strips.tsx';
 import type { Place, Studio } from './studio.ts';
 import { giveTyped, hasOwnUndo, isModalOpen } from './typed.ts';
@@ -121,7 +122,12 @@ function Settled() {
 
 /** A place. One that is still being loaded shows nothing until it is there. */
 function InFront({ place }: { readonly place: Place }) {
-  return place === 'write' ? <WritePlace /> : <LaterPlace key={place} place={place} />;
+  return (
+    <>
+      <ScrollBack key={`left ${place}`} place={place} />
+      {place === 'write' ? <WritePlace /> : <LaterPlace key={place} place={place} />}
+    </>
+  );
 }
 
 function LaterPlace({ place }: { readonly place: Exclude<Place, 'write'> }) {

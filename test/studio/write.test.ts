@@ -447,3 +447,19 @@ test('a part in which nothing stands yet is gone to from the outline, and begun,
   await page.keyboard.type('5 dc in next st.');
   await eventually(() => page.locator('.special .words').textContent()).toBe('5 dc in next st.');
 });
+
+test('in a narrow window a place begins at its top, and is come back to where it was left', async () => {
+  await page.setViewportSize({ width: 640, height: 450 });
+  const down = () => page.locator('main').evaluate((main) => main.scrollTop);
+  await page.keyboard.press('Control+3');
+  await page.locator('.materials').waitFor();
+  await page.locator('main').evaluate((main) => {
+    main.scrollTop = 900;
+  });
+  await page.keyboard.press('Control+5');
+  await page.locator('.review-summary').waitFor();
+  expect(await down()).toBe(0);
+  await page.keyboard.press('Control+3');
+  await page.locator('.materials').waitFor();
+  expect(await down()).toBe(900);
+});
