@@ -8,6 +8,7 @@ import { EXAMPLES } from '../../app/command/examples.ts';
 import { Writer } from '../../core/document/writer.ts';
 import { type ChartDrawing, drawChart } from '../../core/drawing/chart/chart.ts';
 import { planChart } from '../../core/drawing/chart/plan.ts';
+import type { Shape } from '../../core/drawing/scene.ts';
 import { textWidth } from '../../core/drawing/text-width.ts';
 import { fabric, tally } from '../../core/fabric/index.ts';
 import { study } from '../../core/study/index.ts';
@@ -435,6 +436,28 @@ describe('what a chart shows', () => {
     });
     const plan = planChart(of, chart);
     expect(plan.notes).toContainEqual({ kind: 'fewer', full: 144, drawn: 46, chains: true });
+  });
+
+  test.each([
+    ['in next st', 1],
+    ['in next st 1 row below', 1],
+    ['in next st 2 rows below', 2],
+  ])('a spike %s reaches past the row below, its cross in its own row', (into, rows) => {
+    const { drawing } = drawn((work) => {
+      work.foundation('Ch 13.');
+      work.row('Sc in 2nd ch from hook and in each ch across, turn. (12 sc)');
+      for (let i = 0; i < 2; i++) work.row('Ch 1, sc in each st across, turn. (12 sc)');
+      work.row(`Ch 1, *sc in next 2 sts, spike sc ${into}; rep from * across, turn. (12 sts)`);
+    });
+    const row = rowGroup(drawing, 3);
+    const [plain, spikes] = ['t1', 'spike.t1'].map((id) => named(row, `stitch ${id}`));
+    expect(spikes).toHaveLength(4);
+    const usual = lengthOf(plain![0]!);
+    for (const spike of spikes!) expect(lengthOf(spike)).toBeGreaterThan((rows + 0.9) * usual);
+    // The cross of each lies level with those of the plain stitches, above the row that its tail goes past.
+    const crossOf = (shape: Shape): number =>
+      middleOf(named(isGroup(shape) ? shape.shapes : [], 'cross')[0]!).y;
+    for (const spike of spikes!) expect(crossOf(spike)).toBeCloseTo(crossOf(plain![0]!), 0);
   });
 
   test.each([

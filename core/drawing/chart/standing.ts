@@ -10,10 +10,15 @@ export function isRaised(node: Node): boolean {
   return node.site.stitch !== null && /^[fb]p\./.test(node.site.stitch);
 }
 
+/** How many rows past its foot it reaches. A spike that is told without a row goes into the one below, as in the key. */
+function depthOf(node: Node): number {
+  return (node.making?.below ?? 0) || (node.site.stitch?.startsWith('spike.') ? 1 : 0);
+}
+
 /** What a stitch really stands on: a spike goes past its foot into the rows below. */
 export function underOf(node: Node, foot: Node): Node {
   let under = foot;
-  for (let k = node.making?.below ?? 0; k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
+  for (let k = depthOf(node); k > 0 && under.feet[0] !== undefined; k--) under = under.feet[0];
   return under;
 }
 
@@ -28,7 +33,7 @@ export function risen(
 ): Placed {
   const all = feet.length === 0 ? [base] : feet;
   const isOne = all.length === 1;
-  const isStraight = !isOne || isRaised(node) || (node.making?.below ?? 0) > 0;
+  const isStraight = !isOne || isRaised(node) || depthOf(node) > 0;
   const lean = isOne ? dot(minus(base, all[0]!), right) : 0;
   const top = plus(base, out, isStraight ? height : reach(height, lean));
   return { node, top, feet: all, up: isOne ? unit(minus(top, all[0]!), out) : out, arc: null };

@@ -87,7 +87,11 @@ function marks(id: string, at: (t: number) => Point, way: Point, long: number, i
   const u = ink.unit;
   const base = baseOf(id);
   const across = side(way);
-  if (base === 't1') return [group([bar(at(0.5), across, 0.29 * u, ink)], 0, 0, 0, 'cross')];
+  if (base === 't1') {
+    // On a spike the cross stays in the stitch's own row, clear of those that its tail goes past.
+    const t = id.startsWith('spike.') ? Math.max(0.5, 1 - (0.35 * u) / long) : 0.5;
+    return [group([bar(at(t), across, 0.29 * u, ink)], 0, 0, 0, 'cross')];
+  }
   const n = slashesOf(id);
   const gap = Math.min(0.3 * u, (long * 0.5) / Math.max(1, n));
   const slant = norm(add(across, way, 0.55), across);
