@@ -147,6 +147,12 @@ describe('deleting what is selected', () => {
   each(remove, [
     ['over two rows joins them', ['row Ch $01.', 'row Dc$1 turn.'], ['row Ch $0 turn.']],
     ['takes the rows between', ['row A$0.', 'repeat', 'row B.', 'row C$1.'], ['row A$0.']],
+    ['over the two rows of a shaping leaves both', ['shaping A$0B. / C$1D.'], ['shaping A$0 / D.']],
+    [
+      'of all words of a shaping leaves its rows',
+      ['row A.', 'shaping $0B. / C.$1'],
+      ['row A.', 'shaping $0 / '],
+    ],
     ['over a shaping takes it', ['row A$0.', 'shaping B. / C.', 'row D$1.'], ['row A$0.']],
     ['of a whole piece leaves one empty row', ['row $0A.', 'row B.$1'], ['row $0']],
     ['with a shaping at its end keeps the first row', ['row A$0.', 'shaping B. / C$1.'], ['row A$0']],

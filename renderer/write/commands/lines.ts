@@ -221,6 +221,12 @@ const deleteNode: Command = (state, dispatch) => {
 };
 
 function withoutItems(transaction: Transaction, first: At, last: At, from: number, to: number): Transaction {
+  // Of a shaping whose two rows are both in it the words go: the rows, and the line that plans them, stay.
+  if (first.node === last.node && first.node.type.name === 'shaping') {
+    const [$from, $to] = [transaction.doc.resolve(from), transaction.doc.resolve(to)];
+    transaction.delete($to.start(), to).delete(from, $from.end());
+    return transaction.setSelection(TextSelection.create(transaction.doc, from)).scrollIntoView();
+  }
   const head = first.node.isTextblock ? first.node.content.cut(0, from - first.pos - 1) : Fragment.empty;
   const tail = last.node.isTextblock ? last.node.content.cut(to - last.pos - 1) : Fragment.empty;
   const kept = first.node.isTextblock ? first.node : last.node.isTextblock ? last.node : null;
