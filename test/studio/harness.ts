@@ -46,6 +46,9 @@ export async function builtStudio(): Promise<string> {
       fs.rmdirSync(lock);
     }
   }
+  // A lock that a killed build left behind, or that was copied with the folder: nothing is tried on an old page.
+  if (!isFresh())
+    throw new Error(`The studio's page is older than its sources and was not built: remove ${lock}.`);
   return built;
 }
 
