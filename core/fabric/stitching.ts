@@ -161,6 +161,8 @@ export function standEdge(
   at: Span,
   whole: boolean,
   extended = false,
+  /** A group with a chain-space of its own, so that rows after it speak of those spaces. */
+  spaced = false,
 ): number | null {
   if (k < 1 || k > p.below.length) {
     p.problem('place-does-not-exist', at, {
@@ -178,7 +180,7 @@ export function standEdge(
   const counts = said ?? p.edgeSaid;
   const plain = edgeChains(k, counts, base, p.round, p.env, p.figures, p.forced, extended, p.edgeJoined);
   // "Shell in 6th ch from hook": what a group passes over beside the edge is the half of its own width.
-  const beside = !whole && counts === null && plain.counts && k - 1 - height(plain.base) <= FEW_BESIDE;
+  const beside = spaced && counts === null && plain.counts && k - 1 - height(plain.base) <= FEW_BESIDE;
   const edge = beside ? { ...plain, space: 0 } : plain;
   if (edge.odd && whole) {
     p.note('edge-chain-unclear', place ?? at, {

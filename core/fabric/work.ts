@@ -427,7 +427,9 @@ function group(p: Progress, item: Group): boolean {
   if (k !== null && p.bare && p.made.length === 0 && p.pos === 0) {
     // A short stitch beside tall ones in the first place does not make the skipped chains an edge stitch.
     const first = item.items.find((inner) => inner.type === 'work');
-    const index = standEdge(p, k, first?.type === 'work' ? first.stitch.base : null, place, item, false);
+    const base = first?.type === 'work' ? first.stitch.base : null;
+    const spaced = item.items.some((inner) => inner.type === 'chain');
+    const index = standEdge(p, k, base, place, item, false, false, spaced);
     return index === null ? p.trials === 0 : groupIn(p, item, index);
   }
   return reachEach(p, place, 1, (index) => groupIn(p, item, index));

@@ -66,7 +66,9 @@ export function readColoured(c: Cursor, before: readonly Item[]): Item[] | null 
       c.eatAny(['in', 'with']);
       name = readColourName(c);
     } else {
-      name = held(c, () => readColourName(c));
+      // "(A) x 6", and "A x 6" with nothing around the letter.
+      const bare = c.peek()!.kind === 'word' && c.word(1) === 'x';
+      name = held(c, () => readColourName(c)) ?? (bare ? readColourName(c) : null);
       amount = name === null ? null : readOften(c);
     }
     if (name === null || amount === null || amount.kind !== 'one' || amount.value < 1 || !ends(c))

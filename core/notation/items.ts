@@ -259,7 +259,7 @@ function readKnown(c: Cursor, before: readonly Item[]): Item[] | null {
     readTimesBefore(c) ??
     readExcept(c, before) ??
     readAlternately(c, before) ??
-    (c.peek()!.kind === 'number' ? readColoured(c, before) : null) ??
+    (c.peek()!.kind === 'number' || c.word(1) === 'x' ? readColoured(c, before) : null) ??
     readBareNumber(c, before) ??
     readOpenCount(c, before) ??
     readRepBracket(c, before) ??

@@ -7,6 +7,7 @@ import { readTurningChain } from './nouns.ts';
 import { readAmount } from './numbers.ts';
 import { readAtOpening } from './openings.ts';
 import type { Into, WhichOpening } from './tree.ts';
+import { readStitch } from './words.ts';
 
 export interface Draft {
   loop: Into['loop'];
@@ -257,6 +258,8 @@ export function readTail(c: Cursor, draft: Draft): void {
       }
       if (c.eatAny(['in row below', 'in the row below', 'on row below', 'directly below', 'row below'])) {
         draft.below = Math.max(draft.below, 1);
+        // "in row below the sc row": which row that is, once more.
+        c.attempt(() => (c.pass('the', 'last') && readStitch(c) && c.eatAny(['row', 'rnd']) ? true : null));
         return true;
       }
       if (

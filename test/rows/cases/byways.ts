@@ -199,6 +199,16 @@ export const byways: readonly RowCase[] = [
     { spaces: [0, 7, 7] },
   ),
   us(
+    'a first group of stitches alone leaves a space beside the edge, which a granny works into',
+    // the edge, 6 groups of 3, the last dc; then 3 in the first space, in each of 5 between groups, and in the last
+    [
+      'Ch 24.',
+      'Row 1: 3 dc in 6th ch from hook, *skip 2 ch, 3 dc in next ch; repeat from * to last 3 ch, skip 2 ch, 1 dc in last ch. Turn. (20 dc)',
+      'Row 2: Ch 3, 2 dc in first space, 3 dc in each space between groups, 3 dc in turning ch space.',
+    ],
+    [24, 20, 21],
+  ),
+  us(
     'a colour alone at the head of a round',
     [
       'Rnd 1: MC, ch 4 (counts as dc + ch 1), [dc, ch 1] 11 times in ring, ss to 3rd of ch 4. (12 dc, 12 ch-1 sps)',

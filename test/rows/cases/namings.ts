@@ -167,8 +167,9 @@ export const namings: readonly RowCase[] = [
       'Row 4: Ch 1, (A) x 6, (B) x 12, (A) x 6, turn.',
       'Row 5: Ch 1, 6A 12B 6A, turn.',
       'Row 6: Ch 1, 5 white, 14 dark red, 5 white.',
+      'Row 7: Ch 1, turn, A x 6, B x 12, A x 6.',
     ],
-    [25, 24, 24, 24, 24, 24, 24],
+    [25, 24, 24, 24, 24, 24, 24, 24],
   ),
   us(
     'one stitch too many in the last colour',
