@@ -13,6 +13,7 @@ import { DOCX_LIMITS, type DocxPicture, type DocxWords, textOfDocx } from '../..
 import { fileKind } from '../../core/intake/file-kind.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
 import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
+import { intakeRefusals } from '../../core/intake/sentences.ts';
 import { readDocx } from '../services/docx.ts';
 import { savePattern } from '../services/files.ts';
 import { FINDINGS, type Io, isThere, Refused, RIGHT, readBytes, wordsOf } from './io.ts';
@@ -27,6 +28,7 @@ async function textAt(path: string, io: Io): Promise<DocxWords> {
   const bytes = await readBytes(path, io, DOCX_LIMITS.fileBytes);
   const kind = fileKind(bytes);
   if (kind.kind === 'refused') throw new Refused(kind.message);
+  if (kind.kind === 'pdf') throw new Refused(intakeRefusals.pdf);
   if (kind.kind === 'text') return { text: wordsOf(bytes), pictures: [], edges: [], remarks: [] };
   const read = await textOfDocx(bytes, readDocx);
   if (!read.ok) throw new Refused(read.message);

@@ -6,7 +6,7 @@ import { strFromU8 } from 'fflate';
 import { intakeRefusals } from './sentences.ts';
 
 export type FileKind =
-  | { readonly kind: 'text' | 'archive' }
+  | { readonly kind: 'text' | 'archive' | 'pdf' }
   | { readonly kind: 'refused'; readonly message: string };
 
 const refused = (message: string): FileKind => ({ kind: 'refused', message });
@@ -22,7 +22,7 @@ const KINDS: readonly (readonly [(begin: string) => boolean, FileKind])[] = [
   // ZIP application note, 4.3.7
   [begins('PK\u0003\u0004'), { kind: 'archive' }],
   // ISO 32000-2, 7.5.2; readers take it anywhere in the first 1024 bytes.
-  [(begin) => /%PDF-\d/u.test(begin.slice(0, 1024)), refused(intakeRefusals.pdf)],
+  [(begin) => /%PDF-\d/u.test(begin.slice(0, 1024)), { kind: 'pdf' }],
   // Rich Text Format 1.9.1; compound files, [MS-CFB] 2.2
   [
     begins('{\\rtf', '\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1'),

@@ -17,6 +17,10 @@ export const endsWork = ({ type }: Item): boolean => type === 'fasten-off' || ty
 /** What may be said of the end of a piece besides, and is no work of its rows. */
 const SAID_OF_END: ReadonlySet<Item['type']> = new Set(['unread', 'marker']);
 
+/** "Fasten off. The last row is a WS row. For a longer vest …": whatever is said behind the end, nothing is worked. */
+export const endsOnly = ([first, ...others]: readonly Item[]): boolean =>
+  first?.type === 'fasten-off' && others.every((item) => endsWork(item) || SAID_OF_END.has(item.type));
+
 /**
  * Words behind a row's count that do no work ("Fasten off, leaving a long tail."): they stand apart, so that the
  * count is at the row's end, and so that rows which are worked again do not end the yarn each time. Null where there

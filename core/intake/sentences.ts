@@ -77,7 +77,8 @@ export const intakeRefusals = {
   empty: 'There are no words to bring in.',
   tooLong: (most: number) =>
     `The text is longer than any pattern (more than ${most.toLocaleString('en-GB')} letters). Bring in one pattern at a time.`,
-  pdf: 'This is a PDF. Open it, select all of its text, copy it, and paste it here or into a text file.',
+  pdf: 'This is a PDF, which the studio brings in (npm start). Or open it, select all of its text, copy it, and save it as a text file.',
+  scan: 'This PDF has no words in it, only pictures of its pages, and words in a picture are not read.',
   otherDocument:
     'This document is of a kind that is not read. Open it in the word processor and save it as .docx, or copy its words.',
   webPage:

@@ -162,11 +162,12 @@ export function apartByName(lines: readonly string[]): readonly string[] {
   );
 }
 
-/** "V-stitch (V-st)" on a line of its own before the words that define it, past one gap at most. */
+/** "V-stitch (V-st)" on a line of its own, or in a column of its own, before the words that define it. */
 function withNamesBefore(lines: readonly string[]): readonly string[] {
   const out: string[] = [];
   for (let at = 0; at < lines.length; at++) {
-    const line = lines[at]!;
+    // Set in two columns, with a gap between them.
+    const line = lines[at]!.replace(/^(\p{L}[^:=.,;]{1,40}\([^()]{1,16}\))\s{2,}(?=\S)/u, '$1: ');
     const next = lines[at + 1] === '' ? at + 2 : at + 1;
     const words = lines[next] ?? '';
     const isName = /^\p{L}[^:=.,;]{1,40}\([^()]{1,16}\):?$/u.test(line);

@@ -11,7 +11,7 @@ import type { Terms } from '../trade/stitches.ts';
 import { copiesOf } from './copies.ts';
 import { withEveryOther } from './every-other.ts';
 import { goingOn } from './going-on.ts';
-import { canBeChecked, closingOf, countOf, endsWork } from './row-ends.ts';
+import { canBeChecked, closingOf, countOf, endsOnly, endsWork } from './row-ends.ts';
 import { calledIn, isNext, plainNumber, type Range, rangeOf, titleOf } from './row-labels.ts';
 import { sizesOf } from './row-sizes.ts';
 
@@ -316,7 +316,7 @@ function blocksOf(
   }
   const again = repeatOf(row, told, sizes, form, whole, text);
   if (again !== null) return [again];
-  if (row.label === null && row.items.length > 0 && row.items.every(endsWork))
+  if (row.label === null && row.items.length > 0 && (row.items.every(endsWork) || endsOnly(row.items)))
     return [{ kind: 'prose', text: whole }];
   // Rows that repeat others in a way that no block has are not to be worked once for each of them.
   const range = told?.rows !== 1 && row.items.some(({ type }) => type === 'rows-again') ? null : told;

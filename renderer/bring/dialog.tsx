@@ -2,7 +2,9 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Picture } from '../../core/document/media.ts';
 import type { Brought } from '../../core/intake/bring.ts';
+import { fileKind } from '../../core/intake/file-kind.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
+import { intakeRefusals } from '../../core/intake/sentences.ts';
 import type { Terms } from '../../core/trade/stitches.ts';
 import { Modal } from '../parts/modal.tsx';
 import { useStudio } from '../shell/hooks.ts';
@@ -16,6 +18,21 @@ type State =
   | { readonly kind: 'choosing'; readonly fault: string | null }
   | { readonly kind: 'reading' }
   | { readonly kind: 'read'; readonly brought: Brought; readonly media: readonly Picture[] };
+
+/** Why a PDF gives no words. */
+class UnreadPdf extends Error {}
+
+/** What is read: of a PDF its words, which only the page can take out of it. Rejects with the reason. */
+async function inWords(source: Source): Promise<Source> {
+  if (source.kind === 'words' || fileKind(source.bytes).kind !== 'pdf') return source;
+  const text = await import('./pdf-text.ts')
+    .then(({ textOfPdf }) => textOfPdf(source.bytes))
+    .catch(() => {
+      throw new UnreadPdf(bringWords.pdfUnread);
+    });
+  if (text.trim() === '') throw new UnreadPdf(intakeRefusals.scan);
+  return { kind: 'words', text, name: source.name };
+}
 
 export function BringIn() {
   const studio = useStudio();
@@ -33,14 +50,16 @@ export function BringIn() {
   const holds = pasted.trim() !== '' || isTouched;
   useEffect(() => studio.holdWords(() => holds), [studio, holds]);
 
-  const read = async (from: Source, chosen: Terms | null) => {
+  const read = async (given: Source, chosen: Terms | null) => {
     work.current?.abort();
     const control = new AbortController();
     work.current = control;
-    setSource(from);
     setTerms(chosen);
     setState({ kind: 'reading' });
     try {
+      const from = await inWords(given);
+      if (control.signal.aborted) return;
+      setSource(from);
       const told = await readOldPattern(
         { source: from, terms: chosen, date: studio.today() },
         control.signal,
@@ -50,15 +69,17 @@ export function BringIn() {
       setTaken(new Set());
       setState({ kind: 'read', brought: told.brought, media: told.media });
       studio.say(bringWords.rows(told.brought.rows.followed, told.brought.rows.written));
-    } catch {
-      // Stopped, because something else is read or the dialog is gone.
+    } catch (error) {
+      // Stopped, because something else is read or the dialog is gone; or it is a PDF that cannot be read.
+      if (!control.signal.aborted && error instanceof UnreadPdf)
+        setState({ kind: 'choosing', fault: error.message });
     }
   };
 
   const choose = () => {
     const input = document.createElement('input');
     input.type = 'file';
-    input.accept = '.txt,.md,.text,.docx,text/plain';
+    input.accept = '.txt,.md,.text,.docx,.pdf,text/plain,application/pdf';
     input.addEventListener('change', () => {
       const file = input.files?.[0];
       if (file === undefined) return;
@@ -124,7 +145,7 @@ export function BringIn() {
           <button
             type="button"
             disabled={pasted.trim() === ''}
-            onClick={() => void read({ kind: 'words', text: pasted }, null)}
+            onClick={() => void read({ kind: 'words', text: pasted, name: null }, null)}
           >
             {bringWords.read}
           </button>

@@ -5,7 +5,8 @@ import type { Terms } from '../../core/trade/stitches.ts';
 
 /** Where the words come from. */
 export type Source =
-  | { readonly kind: 'words'; readonly text: string }
+  /** `name`: of the file that they were taken from; null for words that were pasted. */
+  | { readonly kind: 'words'; readonly text: string; readonly name: string | null }
   /** A file of words or of a word processor. */
   | { readonly kind: 'file'; readonly name: string; readonly bytes: Uint8Array };
 

@@ -10,6 +10,7 @@ import { CollectedPictures } from '../../core/intake/collected.ts';
 import { type DocxPicture, type DocxReader, type DocxText, textOfDocx } from '../../core/intake/docx.ts';
 import { fileKind } from '../../core/intake/file-kind.ts';
 import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
+import { intakeRefusals } from '../../core/intake/sentences.ts';
 import { importPhotograph } from '../photos/importing.ts';
 import type { BringAsked, BringTold, Source } from './protocol.ts';
 
@@ -60,12 +61,14 @@ async function textOf(source: Source): Promise<DocxText> {
   const { bytes } = source;
   const kind = fileKind(bytes);
   if (kind.kind === 'refused') return { ok: false, message: kind.message };
+  // The page has the words of a PDF before it asks.
+  if (kind.kind === 'pdf') return { ok: false, message: intakeRefusals.scan };
   return kind.kind === 'archive' ? textOfDocx(bytes, readDocx) : plain(decoded(bytes));
 }
 
 /** "old-pattern.docx" is called "old pattern". */
 const titleFrom = (source: Source): string =>
-  source.kind === 'words'
+  source.name === null
     ? ''
     : source.name
         .replace(/\.[^.]*$/u, '')

@@ -4,7 +4,7 @@ const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ?
 
 export const bringWords = {
   title: 'Bring in a pattern',
-  lead: 'Choose a document of your word processor (.docx) or a text file (.txt, .md), or paste the words. Rows, sizes and materials are recognised, and pictures come along; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
+  lead: 'Choose a document of your word processor (.docx), a PDF or a text file (.txt, .md), or paste the words. Rows, sizes and materials are recognised, and the pictures of a document come along; what is uncertain stays as words and is marked. Nothing is dropped, and your file stays as it is.',
   chooseFile: 'Choose a file…',
   paste: 'Or paste the whole pattern here',
   read: 'Read it',
@@ -12,6 +12,8 @@ export const bringWords = {
   again: 'Another pattern',
   make: 'Make the pattern',
   tooLong: 'Reading it took too long and was given up. Bring in one pattern at a time, as plain text.',
+  pdfUnread:
+    'This PDF could not be read: it is damaged or locked. Copy its text in another program and paste it here.',
   failed: 'It could not be read. Save it as plain text and bring that in.',
   summary: 'What was understood',
   name: 'Title',

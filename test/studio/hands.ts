@@ -69,6 +69,10 @@ export async function atOnce(page: Page, strokes: readonly Stroke[]): Promise<vo
   await client.detach();
 }
 
+/** Waits until the page has drawn what came of the last keys. */
+export const drawn = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+
 /** The caret behind the last word of a text: the End key goes only to the end of the line that is clicked. */
 export async function caretAtEnd(words: Locator): Promise<void> {
   await words.click();

@@ -5,8 +5,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { EXAMPLES } from '../../app/command/examples.ts';
 import { openPattern } from '../../app/services/files.ts';
+import { bookletOf } from '../../core/print/edition.ts';
+import { layOut } from '../../core/print/layout.ts';
+import { writePages } from '../../core/print/pen.ts';
+import { study } from '../../core/study/index.ts';
+import { valuesOf } from '../../resources/examples/build.ts';
 import { docx, heading, p, table } from '../intake/documents.ts';
+import { resources } from '../print/tools.ts';
+import { drawn } from './hands.ts';
 import { openStudio, type Studio } from './harness.ts';
 
 const axe = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -141,6 +149,38 @@ test('the pictures of a document come along, and are saved with the pattern', as
   expect(opened.media.size).toBe(3);
 }, 120_000);
 
+test('a PDF that was printed: its rows come back with their counts', async () => {
+  const of = study(EXAMPLES['boxy-vest']!);
+  const { booklet } = bookletOf(of, { terms: 'us', sizes: 'all' });
+  const pages = layOut(booklet, { paper: 'a4', edition: 'standard' }, resources);
+  const buffer = Buffer.from(await writePages(pages, booklet, resources));
+  page = await studio.window();
+  await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
+  const choose = async (name: string, bytes: Buffer) => {
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      dialog().getByRole('button', { name: 'Choose a file…' }).click(),
+    ]);
+    await chooser.setFiles({ name, mimeType: 'application/pdf', buffer: bytes });
+  };
+  await choose('damaged.pdf', buffer.subarray(0, 2000));
+  await dialog().getByRole('alert').getByText('damaged or locked').waitFor();
+  await choose('vest.pdf', buffer);
+  await dialog()
+    .getByText(/rows are followed/u)
+    .waitFor();
+  expect(await dialog().getByRole('textbox', { name: 'Title' }).inputValue()).toBe('Saltings Vest');
+  await dialog().getByRole('button', { name: 'Make the pattern' }).click();
+  const panels = page.locator('.piece').first();
+  await panels.getByText('Rows 3–51').or(panels.getByText('Rows 4–51')).first().waitFor();
+  await panels.locator('.row .words').first().scrollIntoViewIfNeeded();
+  // The chain of each size that is in view: panel stitches and one to turn.
+  const chains = valuesOf(of.sheet, 'panel stitches').map((stitches) => String(Number(stitches) + 1));
+  await expect
+    .poll(() => page.locator('.ledger-row').first().locator('.ledger-count').allInnerTexts())
+    .toEqual(chains.slice(0, 8));
+}, 120_000);
+
 test('terms that the words do not show are asked for; what is no document is told', async () => {
   page = await studio.window();
   await page.getByRole('button', { name: 'Bring in a pattern…' }).click();
@@ -177,6 +217,7 @@ test('words that were pasted are left only when the maker says so, however often
   await paste.fill(WORDS);
   // A browser closes a dialog on its own when Escape is pressed again and again.
   for (let times = 0; times < 5; times++) await page.keyboard.press('Escape');
+  await drawn(page);
   if (!(await asked.isVisible())) await page.keyboard.press('Escape');
   await asked.getByRole('button', { name: 'Go on with it' }).click();
   await asked.waitFor({ state: 'detached' });
