@@ -161,6 +161,8 @@ const ASIDES = [
   'work in spiral',
   'working in a spiral',
   'working in spiral',
+  'in a spiral',
+  'in spiral',
   'working in rnds',
   'work loosely',
   'with smaller',

@@ -457,15 +457,28 @@ const FROM_BEGINNING = ['from the beg', 'from beg', 'from the start', 'from star
   from,
 ]);
 
+const ALIKE = [
+  'cont in this way',
+  'cont in this manner',
+  'cont in the same way',
+  'cont in same way',
+  'cont in the same manner',
+  'cont like this',
+  'and so on',
+];
+
 /** "Repeat around", "; rep 5 more times" with no star: repeats the row's work so far, and says so. */
 export function readRepeatOfAll(c: Cursor, before: readonly Item[]): Item[] | null {
   // ", x 6" behind a plain list says how often all of it is worked.
   const multiplied = c.word() === 'x' && c.peek(1)?.kind === 'number';
   const bare = isBareEnd(c, before) || isBareTimes(c, before);
-  if (!c.is('rep') && !multiplied && !bare) return null;
+  // "… continue in this way to end of round": the same in other words.
+  const alike = c.isAny(ALIKE);
+  if (!c.is('rep') && !alike && !multiplied && !bare) return null;
   return c.attempt(() => {
     const start = c.at;
-    if (!multiplied && !bare) c.at++;
+    if (alike) c.eatAny(ALIKE);
+    else if (!multiplied && !bare) c.at++;
     c.eatAny(['this', 'these', 'all', 'above', 'the']);
     c.eatAny(['patt', 'sequence', 'steps', 'instructions', 'process']);
     c.eatAny(FROM_BEGINNING);

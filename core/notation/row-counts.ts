@@ -54,7 +54,7 @@ export function readStarredCount(c: Cursor, before: readonly Item[]): boolean {
 export function readCountBehind(c: Cursor, items: readonly Item[]): boolean {
   if (items.length === 0 && c.counts.length === 0) return false;
   // "(1 sc - 1 inc) x 6": inside a repeat a dash parts stitches.
-  if (c.depth > 0 && c.word() === '-') return false;
+  if (c.depth > 0 && ['-', ';'].includes(c.word())) return false;
   return (
     c.attempt(() => {
       const sign = c.word();

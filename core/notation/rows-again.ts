@@ -544,7 +544,16 @@ export function readRowsAgain(c: Cursor): RowsAgain[] | null {
       return c.span(start);
     });
     // "Work in pattern to last 2 sts" is one row's work.
-    const within = ['to last', 'to within', 'to marker', 'to next', 'across', 'over next', 'over first'];
+    const within = [
+      'to last',
+      'to within',
+      'to marker',
+      'to next',
+      'across',
+      'over next',
+      'over first',
+      'to end',
+    ];
     if (pattern && !c.isAny(['for #', 'even', 'from', ...within])) {
       return again(c, start, { kind: 'pattern', ...pattern }, true);
     }

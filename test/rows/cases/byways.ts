@@ -265,9 +265,27 @@ export const byways: readonly RowCase[] = [
     [21, 20, 20, 25],
   ),
   us(
+    'semicolons between the stitches of a bracket',
+    ['Rnd 1: 12 sc in magic ring. (12)', 'Rnd 2: (1 sc; 1 inc) x 6 = (18)'],
+    [12, 18],
+  ),
+  us(
+    'a round that goes on in the same way',
+    [
+      'Rnd 1: 12 sc in magic ring. (12)',
+      'Rnd 2: sc in next st, 2 sc in next st, continue in this way to end of round. (18)',
+    ],
+    [12, 18],
+    { findings: [{ row: 1, code: 'repeat-start-not-said' }] },
+  ),
+  us(
     'rounds that say that they go on in a spiral',
-    ['Rnd 1: 12 sc in magic ring. (12)', 'Rnd 2: Working in a spiral, sc in each st around. (12)'],
-    [12, 12],
+    [
+      'Rnd 1: 12 sc in magic ring. (12)',
+      'Rnd 2: Working in a spiral, sc in each st around. (12)',
+      'Rnd 3: Sc in each st around in a spiral.',
+    ],
+    [12, 12, 12],
   ),
   uk(
     'a count that says for how many the chain counts',
