@@ -59,16 +59,49 @@ export const deferral: string = data.deferral;
 /** Ages in years of the audiences whose sizes tell no age; adults have none. */
 const AUDIENCE_AGE: Readonly<Record<string, number>> = { baby: 0, child: 2, youth: 12 };
 
+/** Words of sizes of heads, hands and feet, with the age that they begin at. */
+const NAMED_AGES: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:preemie|premature|newborn|infant|bab(?:y|ies))\b/iu, 0],
+  [/\btoddlers?\b/iu, 1],
+  [/\b(?:child|children|kids?)\b/iu, 2],
+  [/\b(?:teens?|teenagers?|youth)\b/iu, 12],
+];
+
+/** The age that a size's name begins at ("3–6 months", "Child 3-14 years", "Newborn"); undefined where it tells none. */
+function namedAge(name: string): number | undefined {
+  const [, from, unit] =
+    /(\d+(?:\.\d+)?)\s*(months?|years?)?\s*(?:[-–]|to)\s*\d+(?:\.\d+)?\s*(?:months?|years?)/iu.exec(name) ??
+    [];
+  if (from !== undefined) {
+    const last = /(months?|years?)\s*$/iu.exec(name)?.[1];
+    return Number(from) / (/^month/iu.test(unit ?? last ?? '') ? 12 : 1);
+  }
+  return NAMED_AGES.find(([words]) => words.test(name))?.[1];
+}
+
+/** Charts that measure people of every age. */
+const ALL_AGES: ReadonlySet<string> = new Set(['head', 'hand', 'foot', 'other']);
+
+export interface AgedSize {
+  readonly audience: string;
+  readonly age: readonly [number, number] | null;
+  readonly label?: string;
+  readonly chart?: string | null;
+}
+
+function ageOf({ audience, age, label, chart }: AgedSize): number | undefined {
+  if (age !== null) return age[0];
+  if (!ALL_AGES.has(audience)) return AUDIENCE_AGE[audience];
+  return namedAge(chart ?? '') ?? namedAge(label ?? '');
+}
+
 /**
  * The youngest age in a list of sizes: the age given, else what the audience implies (a baby is under one,
- * a child two or more, a youth twelve or more). Null when no size is for a child.
+ * a child two or more, a youth twelve or more), or what a size of heads, hands or feet is called. Null when no size
+ * is for a child.
  */
-export function youngestAge(
-  sizes: readonly { readonly audience: string; readonly age: readonly [number, number] | null }[],
-): number | null {
-  const ages = sizes
-    .map((size) => size.age?.[0] ?? AUDIENCE_AGE[size.audience])
-    .filter((age): age is number => age !== undefined && Number.isFinite(age));
+export function youngestAge(sizes: readonly AgedSize[]): number | null {
+  const ages = sizes.map(ageOf).filter((age): age is number => age !== undefined && Number.isFinite(age));
   return ages.length === 0 ? null : ages.reduce((least, age) => Math.min(least, age));
 }
 

@@ -86,6 +86,19 @@ describe('the youngest wearer', () => {
       8,
     ],
     [[{ audience: 'child', age: null }], 2],
+    // Charts of heads, hands and feet are for every age: their sizes tell it by their names.
+    [[{ audience: 'hand', age: null, chart: 'Baby 0-3 months', label: 'XS' }], 0],
+    [[{ audience: 'hand', age: null, chart: 'Toddler 6 months-3 years' }], 0.5],
+    [[{ audience: 'hand', age: null, chart: 'Child 3-14 years' }], 3],
+    [[{ audience: 'hand', age: null, chart: 'Woman', label: 'Woman' }], null],
+    [[{ audience: 'head', age: null, chart: '3-6 months' }], 0.25],
+    [[{ audience: 'head', age: null, chart: 'Teen' }], 12],
+    [[{ audience: 'foot', age: null, chart: 'infant/toddler 4-8' }], 0],
+    [[{ audience: 'other', age: null, chart: null, label: 'Newborn' }], 0],
+    [[{ audience: 'other', age: null, chart: null, label: '2 to 4 years' }], 2],
+    [[{ audience: 'hand', age: [6, 10] as const, chart: 'Child 3-14 years' }], 6],
+    // A letter for a grown-up is no child's.
+    [[{ audience: 'woman', age: null, chart: 'S', label: 'Baby blue' }], null],
     [[], null],
   ])('%j: %s', (sizes, expected) => {
     expect(youngestAge(sizes)).toBe(expected);
