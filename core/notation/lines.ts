@@ -63,6 +63,10 @@ const PURPOSES =
 /** Behind these a row is not at its end. */
 const GOES_ON: ReadonlySet<string> = new Set([',', ';', 'and', 'in', 'to', 'next', 'the', 'st', 'from', '*']);
 
+/** "Abbreviations: ch - chain; sc - single crochet; …", all on one line. */
+const WORD_LIST =
+  /^(?:abbreviations?|stitch abbreviations?|abbreviations? used|stitch key)(?: \([^()]{1,20}\))?\s*:\s*\S/iu;
+
 /** How often lines are read again for names that other lines define. */
 const MOST_ROUNDS = 30;
 
@@ -113,6 +117,8 @@ function isBareName(items: readonly Item[]): boolean {
         item.places.every((p) => p.kind === 'next' && p.implied && p.amount.from === p.amount.to)),
   );
 }
+
+const hasHeight = (item: Item): boolean => item.type === 'work' && item.stitch.base !== null;
 
 /** "sc in each sc across": before a colon these are the end of a row, and what follows is its count. */
 function isWorked(items: readonly Item[]): boolean {
@@ -255,7 +261,10 @@ export class Sorter {
       if (word === '(' || word === '[' || word === '{') depth++;
       if (word === ')' || word === ']' || word === '}') depth = Math.max(0, depth - 1);
       if (depth > 0 || !['.', ';', ')', ']'].includes(word) || !this.tokens[i + 1]!.gap) continue;
-      if (this.definitionIn({ from: i + 1, to: range.to }, section)) starts.push(i + 1);
+      const rest = { from: i + 1, to: range.to };
+      // "Shell = 5 dc in same st; sc = single crochet": the second is none, and ends the first.
+      const explained = readNames(this.text, this.tokens, rest)?.sure === true;
+      if (explained || this.definitionIn(rest, section)) starts.push(i + 1);
     }
     return starts.flatMap(
       (from, i) => this.definitionIn({ from, to: starts[i + 1] ?? range.to }, section) ?? [],
@@ -284,7 +293,9 @@ export class Sorter {
     const some = items.some((item) => WORKING.includes(item.type));
     if (!isWork(items) && !(some && (named.sure || stitchlike))) return null;
     // "sc = single crochet", "ch: chain": an explanation of a trade word, which defines nothing.
-    if (isBareName(items)) return null;
+    // "dec = hdc2tog" tells which decrease is meant.
+    const which = named.sure && /^(?:inc|dec)(?:rease)?s?$/iu.test(name) && items.some(hasHeight);
+    if (isBareName(items) && !which) return null;
     if (readSaid(this.cursor(range))) return null;
     const inSection = /special|stitch|abbrev/iu.test(section);
     if (!named.sure && !inSection && !stitchlike && !this.usedElsewhere(named.names, range)) return null;
@@ -453,6 +464,14 @@ export class Sorter {
   }
 
   private line(line: Range, next: Range | null): void {
+    if (WORD_LIST.test(this.words(line))) {
+      this.aliasesIn(line);
+      const defined = this.definitionsIn(line);
+      this.parts.push(...defined);
+      if (defined.length === 0) this.pass(line);
+      this.open = false;
+      return;
+    }
     if (this.open && RETURNS.test(this.words(line))) {
       this.extend(line);
       return;

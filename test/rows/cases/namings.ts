@@ -69,6 +69,36 @@ export const namings: readonly RowCase[] = [
     { findings: [{ row: 2, code: 'stated-count-wrong', saying: ['31', '26'] }] },
   ),
 
+  us(
+    'increase and decrease by signs of equality on one line',
+    [
+      'inc = 2 hdc in same st; dec = hdc2tog',
+      'Ch 21.',
+      'Row 1: hdc in 2nd ch from hook and each ch. (20)',
+      'Row 2: ch 1, inc, hdc 18, inc. (22)',
+      'Row 3: ch 1, dec, hdc 18, dec. (20)',
+    ],
+    [21, 20, 22, 20],
+  ),
+  us(
+    'a list of abbreviations on one line is no row',
+    [
+      'Abbreviations: ch - chain; sc - single crochet; st(s) - stitch(es); sl st - slip stitch; inc - increase',
+      'Rnd 1: 6 sc in MR',
+      'Rnd 2: inc around (12)',
+    ],
+    [6, 12],
+  ),
+  us(
+    'a stitch among abbreviations ends where the next begins',
+    [
+      'Abbreviations: Shell = 5 dc in same st; sc = single crochet',
+      'Ch 14.',
+      'Row 1: Sc in 2nd ch from hook, *sk 2 ch, shell in next ch, sk 2 ch, sc in next ch; rep from * across. (2 shells)',
+    ],
+    [14, 13],
+  ),
+
   // Corners
   us(
     'a corner defined by a sign of equality',
