@@ -19,16 +19,28 @@ async function load(): Promise<Reader> {
   return reader;
 }
 
+/** All PDFs share one worker, which takes no new one while it lets another go: how often and how soon it is asked again. */
+const ASKED = 40;
+const SOON = 25;
+
+/** Opens a PDF. Rejects for what is none that can be read. Whoever opens it destroys it. */
 export async function openPdf(bytes: Uint8Array): Promise<PDFDocumentProxy> {
   loading ??= load();
   const reader = await loading;
-  return reader.getDocument({
-    data: bytes.slice(),
-    isEvalSupported: false,
-    useWasm: false,
-    useSystemFonts: false,
-    disableFontFace: false,
-  }).promise;
+  for (let asked = 1; ; asked++) {
+    try {
+      return await reader.getDocument({
+        data: bytes.slice(),
+        isEvalSupported: false,
+        useWasm: false,
+        useSystemFonts: false,
+        disableFontFace: false,
+      }).promise;
+    } catch (fault) {
+      if (asked === ASKED || !/being destroyed/u.test(String(fault))) throw fault;
+      await new Promise((done) => setTimeout(done, SOON));
+    }
+  }
 }
 
 /** The words of a page of a PDF that is open, over its picture. */
