@@ -24,6 +24,8 @@ export interface DrawingChoice {
   /** The numbers of all sizes, or of that one. */
   readonly allSizes: boolean;
   readonly nested: boolean;
+  /** The page has room for the keys of charts in one column only. */
+  readonly isNarrow: boolean;
 }
 
 export interface SchematicReport {
@@ -80,6 +82,7 @@ export function drawingsReport(study: Study, choice: DrawingChoice): DrawingsRep
       const drawing = drawChart(study, chart, {
         terms: choice.terms,
         width: SHEET.width,
+        ...(choice.isNarrow ? { keyWidth: SHEET.width / 2 } : {}),
         large: false,
         told: 'beside',
       });

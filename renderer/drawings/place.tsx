@@ -2,12 +2,16 @@
 import { useState } from 'react';
 import { TellContext } from '../materials/list.tsx';
 import { useDesk, useDeskView } from '../shell/hooks.ts';
+import { useMedia } from '../shell/media.ts';
 import { drawingsWords } from '../words/drawings.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
 import { Charts } from './charts.tsx';
 import { Schematic } from './schematic.tsx';
 import { suffixes } from './titles.ts';
 import { useDrawings } from './use-drawings.ts';
+
+/** Less room than two columns of a chart's key take before their letters are too small to read. */
+const NARROW = '(max-width: 42rem)';
 
 const ZOOMS = Object.keys(drawingsWords.zooms).map(Number);
 
@@ -20,6 +24,7 @@ export function DrawingsPlace() {
   const [zoom, setZoom] = useState<number | null>(null);
   const [told, setTold] = useState('');
   const several = pattern.sizes.length > 1;
+  const isNarrow = useMedia(NARROW);
   const isAll = allSizes && several;
   const { drawings, isWorking } = useDrawings({
     terms: reading.terms,
@@ -27,6 +32,7 @@ export function DrawingsPlace() {
     focus: reading.size,
     allSizes: isAll || !several,
     nested,
+    isNarrow,
   });
   const label = pattern.sizes.find(({ id }) => id === reading.size)?.label ?? null;
   const count = drawings?.schematics.length ?? 0;

@@ -14,12 +14,12 @@ export function useDrawings(choice: DrawingChoice): {
   const version = useDeskView((view) => view.report.version);
   const [drawings, setDrawings] = useState<DrawingsReport | null>(null);
   const [shown, setShown] = useState('');
-  const { terms, units, focus, allSizes, nested } = choice;
-  const asked = `${version} ${terms} ${units} ${focus} ${allSizes} ${nested}`;
+  const { terms, units, focus, allSizes, nested, isNarrow } = choice;
+  const asked = `${version} ${terms} ${units} ${focus} ${allSizes} ${nested} ${isNarrow}`;
   useEffect(() => {
     if (version < 0) return;
     let isWanted = true;
-    void desk.draw({ terms, units, focus, allSizes, nested }).then((made) => {
+    void desk.draw({ terms, units, focus, allSizes, nested, isNarrow }).then((made) => {
       if (!isWanted) return;
       setDrawings(made);
       setShown(asked);
@@ -27,6 +27,6 @@ export function useDrawings(choice: DrawingChoice): {
     return () => {
       isWanted = false;
     };
-  }, [desk, version, terms, units, focus, allSizes, nested, asked]);
+  }, [desk, version, terms, units, focus, allSizes, nested, isNarrow, asked]);
   return { drawings, isWorking: shown !== asked };
 }

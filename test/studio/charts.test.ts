@@ -38,6 +38,13 @@ test('a chart is shown with its key, and told in words', async () => {
   expect(told).toContain('Round 1, anticlockwise: ch 2 (not counted), 8 htr in the ring, join with ss.');
 });
 
+test.each([1280, 640, 420])('in a window %i px wide the letters of its key can be read', async (width) => {
+  await page.setViewportSize({ width, height: 900 });
+  const letters = page.locator('.chart .drawing').last().locator('text').filter({ hasText: 'half treble' });
+  // A line is some 1.3 times as high as its letters: no letters are smaller than 9 px.
+  await eventually(async () => (await letters.first().boundingBox())!.height).toBeGreaterThan(11.5);
+});
+
 test('other rows are chosen, and undo takes the choice back', async () => {
   await page.getByRole('combobox', { name: 'To', exact: true }).selectOption({ index: 2 });
   await eventually(rows).toBe(3);

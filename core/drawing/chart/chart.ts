@@ -29,6 +29,8 @@ export interface ChartOptions {
   readonly terms: Terms;
   /** Widest that a scene may be, in points. */
   readonly width: number;
+  /** Width of the key, in points, where it is another. */
+  readonly keyWidth?: number;
   /** For large print. */
   readonly large: boolean;
   /** Highest that a scene may be, in points; left out for any height. */
@@ -119,7 +121,8 @@ export function drawGraph(
     return { ...sheet, title: part, alt: i === 0 ? alt : `${part}. Part 1 tells all of the chart in words.` };
   });
   const sentences = [...readingOf(graph, terms), ...notes];
-  const key = drawKey(graph, terms, style, width, options.told === 'beside' ? [] : sentences);
+  const { keyWidth = width } = options;
+  const key = drawKey(graph, terms, style, keyWidth, options.told === 'beside' ? [] : sentences);
   return { title, parts, key, notes: sentences, problem: null };
 }
 
