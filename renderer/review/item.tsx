@@ -8,7 +8,7 @@ import { inTerms } from '../desk/terms.ts';
 import { useDesk, useDeskView, useStudio } from '../shell/hooks.ts';
 import { reviewWords } from '../words/review.ts';
 import { accept, clearStale, confirmBroughtIn, takeBack } from './acceptances.ts';
-import { placeFor } from './groups.ts';
+import { keysOf, placeFor } from './groups.ts';
 import { reasonOf } from './reasons.ts';
 
 /** Where the focus goes when the item that held it is gone. */
@@ -220,6 +220,7 @@ export function AcceptedList({ accepted }: { readonly accepted: readonly Accepte
     studio.tell(reviewWords.takenBack);
     toSummary();
   };
+  const keys = keysOf(accepted.map(({ finding }) => finding));
   return (
     <section aria-labelledby="review-accepted" className="review-group">
       <h3 id="review-accepted">
@@ -228,11 +229,7 @@ export function AcceptedList({ accepted }: { readonly accepted: readonly Accepte
       </h3>
       <ul>
         {accepted.map((one, index) => (
-          <li
-            // biome-ignore lint/suspicious/noArrayIndexKey: two findings of one code may be alike in every other way
-            key={`${one.finding.code} ${one.finding.where.node} ${one.finding.where.from} ${index}`}
-            className="review-item note"
-          >
+          <li key={keys[index]} className="review-item note">
             <Kind finding={one.finding} />
             <p>{say(one.finding.message)}</p>
             <p className="review-detail">

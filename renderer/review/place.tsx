@@ -7,6 +7,7 @@ import { useDeskView } from '../shell/hooks.ts';
 import { reviewWords } from '../words/review.ts';
 import { PLACE_WORDS } from '../words/shell.ts';
 import { EditorReport } from './editor-report.tsx';
+import { keysOf } from './groups.ts';
 import { AcceptedList, Item } from './item.tsx';
 
 type Shown = 'all' | 'errors' | number;
@@ -79,6 +80,7 @@ function Group({ group }: { readonly group: FindingGroup }) {
   const title =
     group.part === 'piece' ? group.piece || reviewWords.unnamedPiece : reviewWords.parts[group.part];
   const id = `review-${group.key}`;
+  const keys = keysOf(group.findings);
   return (
     <section aria-labelledby={id} className="review-group">
       <h3 id={id}>
@@ -86,12 +88,7 @@ function Group({ group }: { readonly group: FindingGroup }) {
       </h3>
       <ul>
         {group.findings.map((finding, index) => (
-          <Item
-            // biome-ignore lint/suspicious/noArrayIndexKey: two findings of one code may be alike in every other way
-            key={`${finding.code} ${finding.where.node} ${finding.where.from} ${index}`}
-            finding={finding}
-            group={group}
-          />
+          <Item key={keys[index]} finding={finding} group={group} />
         ))}
       </ul>
     </section>

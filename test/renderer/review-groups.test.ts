@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../core/finding.ts';
 import { panelPattern } from '../../core/outlines/index.ts';
 import { groupsOf } from '../../core/review/parts.ts';
-import { placeFor } from '../../renderer/review/groups.ts';
+import { keysOf, placeFor } from '../../renderer/review/groups.ts';
 
 const pattern = panelPattern({
   title: 'Trial',
@@ -62,4 +62,12 @@ describe('findings by the parts of the pattern', () => {
     expect(groups.map(({ piece, part }) => piece ?? part)).toEqual(['whole', 'Back', 'Front']);
     expect(groups[2]!.findings.map(({ severity }) => severity)).toEqual(['error', 'note']);
   });
+});
+
+test('a finding keeps its key when others come before it, and those that are alike differ', () => {
+  const [own, twin, other] = [finding('a'), finding('a'), finding('b', 'error', 'row-without-words')];
+  const [key, second] = keysOf([own, twin]);
+  expect(second).not.toBe(key);
+  expect(keysOf([other, own, twin]).slice(1)).toEqual([key, second]);
+  expect(new Set(keysOf([other, own, twin])).size).toBe(3);
 });

@@ -240,6 +240,9 @@ test('what is taken away by keyboard leaves the focus near it', async () => {
   await press('End');
   await page.keyboard.type(' (99 sc)');
   await press('Control+5');
+  // A fix of words that were typed on meanwhile is not made.
+  await page.getByRole('button', { name: 'Put it right' }).first().waitFor();
+  await page.locator('#review-summary small').waitFor({ state: 'detached' });
   await page.getByRole('button', { name: 'Put it right' }).first().focus();
   await press('Enter');
   await expect.poll(name).toBe('review-summary');
