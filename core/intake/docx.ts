@@ -1,7 +1,7 @@
 /**
- * The words of a .docx document as lines of text, and its pictures. The archive is checked and bounded before a library sees it, and
- * only its parts with words and its pictures are handed on; the library itself is given by who runs this, so that the core stays
- * without it. Layout of such archives: ECMA-376, Office Open XML, part 2.
+ * The words of a .docx document as lines of text, and its pictures. The archive is checked and bounded before a
+ * library sees it, and only its parts with words and its pictures are handed on; the library itself is given by who
+ * runs this, so that the core stays without it. Layout of such archives: ECMA-376, Office Open XML, part 2.
  */
 import { strFromU8, zipSync } from 'fflate';
 import { unzip } from '../document/zip.ts';

@@ -1,6 +1,7 @@
 /**
  * Simple, well-formed HTML as lines of text: paragraphs, lists with their numbers, tables as rows, a line for each
- * picture below the paragraph that has it. For markup that a library of ours wrote; what is on a clipboard is read by the page, which has a parser for it.
+ * picture below the paragraph that has it. For markup that a library of ours wrote; what is on a clipboard is read by
+ * the page, which has a parser for it.
  */
 import { pictureLine } from './pictures.ts';
 import { textOfTable } from './table.ts';
