@@ -67,6 +67,9 @@ export interface Scene {
   readonly shapes: readonly Shape[];
 }
 
+/** A place or a length of a drawing, in points: closer than a hundredth nobody sees. */
+export const toHundredth = (value: number): number => Math.round(value * 100) / 100;
+
 /** A path; a thin outline unless said otherwise. */
 export function path(
   steps: readonly PathStep[],

@@ -6,7 +6,15 @@
  * Markup: Scalable Vector Graphics (SVG) 1.1 and 2, W3C; text alternatives as SVG Accessibility asks
  * (`title`, `desc`, role "img").
  */
-import type { PathShape, PathStep, Role, Scene, Shape, TextShape } from './scene.ts';
+import {
+  type PathShape,
+  type PathStep,
+  type Role,
+  type Scene,
+  type Shape,
+  type TextShape,
+  toHundredth,
+} from './scene.ts';
 
 export interface SvgOptions {
   /** Begins the ids in the text, so that several drawings can stand in one page. */
@@ -106,7 +114,7 @@ const FAR = 1e6;
 /** A number with two decimals at most; what no sheet has is 0, so that a drawing never fails to open. */
 function number(value: number): string {
   if (!(Math.abs(value) < FAR)) return '0';
-  const rounded = Math.round(value * 100) / 100;
+  const rounded = toHundredth(value);
   return String(Object.is(rounded, -0) ? 0 : rounded);
 }
 

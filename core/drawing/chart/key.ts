@@ -5,7 +5,7 @@
 import { LADDER, type Terms } from '../../trade/stitches.ts';
 import { hasSymbol } from '../../trade/symbols.ts';
 import { namesOf } from '../../trade/terms.ts';
-import { group, path, type Scene, type Shape, words } from '../scene.ts';
+import { group, path, type Scene, type Shape, toHundredth, words } from '../scene.ts';
 import { wrapped } from '../text-width.ts';
 import { type Graph, heightOf, isPlainRound, type Node, sameFeet } from './graph.ts';
 import type { Point } from './layout.ts';
@@ -347,5 +347,5 @@ export function drawKey(
   });
   const height_ = y + size * 0.6 + said.length * lead + size * 0.4;
   const alt = ['Key.', ...entries.map(({ says }) => `${says}.`), ...sentences].join(' ');
-  return { width, height: Math.round(height_ * 100) / 100, title: 'Key to the chart', alt, shapes };
+  return { width, height: toHundredth(height_), title: 'Key to the chart', alt, shapes };
 }

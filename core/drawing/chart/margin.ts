@@ -2,7 +2,16 @@
  * What stands about the stitches of a chart: row numbers where rows start, with the way they are worked, and the
  * bracket of the repeat. Draws no stitch.
  */
-import { group, type PathStep, path, type Role, type Scene, type Shape, words } from '../scene.ts';
+import {
+  group,
+  type PathStep,
+  path,
+  type Role,
+  type Scene,
+  type Shape,
+  toHundredth,
+  words,
+} from '../scene.ts';
 import { textWidth } from '../text-width.ts';
 import { clearSpots } from './clear-spots.ts';
 import { type ChartRow, isPlainRound, type Node } from './graph.ts';
@@ -77,7 +86,7 @@ export function roundLabels(
   );
   return rounds.map(({ row }, i) => {
     const { x, y } = spots[i]!;
-    const said = words(String(row.number), round(x), round(y + size * 0.34), {
+    const said = words(String(row.number), toHundredth(x), toHundredth(y + size * 0.34), {
       size,
       anchor: 'middle',
       bold: true,
@@ -86,8 +95,6 @@ export function roundLabels(
     return group([said], 0, 0, 0, `label ${row.number} ${row.side ?? ''}`);
   });
 }
-
-const round = (x: number): number => Math.round(x * 100) / 100;
 
 function arrowShape(at: Point, way: Point, u: number): Shape {
   const tail: Point = { x: at.x - way.x * 0.32 * u, y: at.y };

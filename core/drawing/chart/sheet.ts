@@ -4,7 +4,7 @@
  * stitch, and says nothing that the graph does not say.
  */
 import { hasSymbol } from '../../trade/symbols.ts';
-import { group, path, type Scene, type Shape } from '../scene.ts';
+import { group, path, type Scene, type Shape, toHundredth } from '../scene.ts';
 import { type ChartRow, type Graph, isPlainRound, type Node } from './graph.ts';
 import { alongArc, type Layout, middle, type Placed, type Point, plus, unit } from './layout.ts';
 import {
@@ -112,10 +112,13 @@ function frameOf(layout: Layout, style: SheetStyle, window: Window | null): Fram
   const top = beyond(1.1 * u + ring, reach.high - box.high);
   const foot = beyond(under + ring, box.low - reach.low);
   return {
-    width: round((box.right - box.left) * u + left + right),
-    height: round((box.high - box.low) * u + top + foot),
+    width: toHundredth((box.right - box.left) * u + left + right),
+    height: toHundredth((box.high - box.low) * u + top + foot),
     box,
-    to: ({ x, y }) => ({ x: round((x - box.left) * u + left), y: round((box.high - y) * u + top) }),
+    to: ({ x, y }) => ({
+      x: toHundredth((x - box.left) * u + left),
+      y: toHundredth((box.high - y) * u + top),
+    }),
     repeat,
     around,
   };
@@ -152,8 +155,6 @@ export function drawSheet(
   if (around !== null) shapes.push(roundBracket(around, style, to));
   return { width, height, shapes };
 }
-
-const round = (x: number): number => Math.round(x * 100) / 100;
 
 /** Are there row numbers at the left and at the right? */
 function sidesOf(graph: Graph): [boolean, boolean] {
