@@ -5,14 +5,13 @@
 import { basename, extname } from 'node:path';
 import { barePicture } from '../../core/document/bare-picture.ts';
 import { compose } from '../../core/document/compose.ts';
-import { FILE_LIMITS } from '../../core/document/limits.ts';
 import { type Picture, takePicture } from '../../core/document/media.ts';
 import { tidyText } from '../../core/document/words.ts';
 import { type Brought, bring } from '../../core/intake/bring.ts';
-import { DOCX_LIMITS, type DocxPicture, type DocxWords, textOfDocx } from '../../core/intake/docx.ts';
+import { takePictures } from '../../core/intake/collected.ts';
+import { DOCX_LIMITS, type DocxWords, textOfDocx } from '../../core/intake/docx.ts';
 import { fileKind } from '../../core/intake/file-kind.ts';
 import { takeOffers } from '../../core/intake/offers.ts';
-import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { intakeRefusals } from '../../core/intake/sentences.ts';
 import { readDocx } from '../services/docx.ts';
 import { savePattern } from '../services/files.ts';
@@ -35,15 +34,11 @@ async function textAt(path: string, io: Io): Promise<DocxWords> {
   return read;
 }
 
-/** The pictures that a pattern can have; what was written into them besides stays behind. */
-function taken(pictures: readonly DocxPicture[], into: Map<string, Picture>): readonly TakenPicture[] {
-  return pictures.map(({ bytes, alt }) => {
-    const bare = bytes === null || into.size >= FILE_LIMITS.pictures ? null : barePicture(bytes);
-    const took = bare === null ? null : takePicture(bare);
-    if (took === null || !took.ok) return { id: null, alt };
-    into.set(took.picture.id, took.picture);
-    return { id: took.picture.id, alt };
-  });
+/** A picture as a pattern can have it; what was written into it besides stays behind. */
+async function bareOf(bytes: Uint8Array): Promise<Picture | null> {
+  const bare = barePicture(bytes);
+  const took = bare === null ? null : takePicture(bare);
+  return took?.ok ? took.picture : null;
 }
 
 const MARKET = { us: 'US', uk: 'UK' } as const;
@@ -118,8 +113,7 @@ export const command: Command = {
       .replace(/[-_]+/g, ' ')
       .trim();
     const title = tidyText(lastValue(given, 'title') ?? '').trim();
-    const media = new Map<string, Picture>();
-    const pictures = taken(read.pictures, media);
+    const { pictures, media } = await takePictures(read.pictures, bareOf);
     const { edges, remarks } = read;
     const result = bring(read.text, { terms, title: named, date: io.today, pictures, edges, remarks });
     if (!result.ok) throw new Refused(result.message);

@@ -3,13 +3,11 @@
  * may be ended at any time: it holds nothing.
  */
 import mammoth from 'mammoth/mammoth.browser.js';
-import { FILE_LIMITS } from '../../core/document/limits.ts';
 import type { Picture } from '../../core/document/media.ts';
 import { bring } from '../../core/intake/bring.ts';
-import { CollectedPictures } from '../../core/intake/collected.ts';
-import { type DocxPicture, type DocxReader, type DocxText, textOfDocx } from '../../core/intake/docx.ts';
+import { CollectedPictures, takePictures } from '../../core/intake/collected.ts';
+import { type DocxReader, type DocxText, textOfDocx } from '../../core/intake/docx.ts';
 import { fileKind } from '../../core/intake/file-kind.ts';
-import type { TakenPicture } from '../../core/intake/placed-pictures.ts';
 import { intakeRefusals } from '../../core/intake/sentences.ts';
 import { importPhotograph } from '../photos/importing.ts';
 import type { BringAsked, BringTold, Source } from './protocol.ts';
@@ -24,20 +22,9 @@ const readDocx: DocxReader = async (bytes) => {
   return { html: value, pictures };
 };
 
-/** The pictures of a document as photographs of a pattern: upright, of a size for print, with nothing else in them. */
-async function taken(
-  found: readonly DocxPicture[],
-): Promise<{ readonly pictures: readonly TakenPicture[]; readonly media: readonly Picture[] }> {
-  const media = new Map<string, Picture>();
-  const pictures: TakenPicture[] = [];
-  for (const { bytes, alt } of found) {
-    const room = media.size < FILE_LIMITS.pictures;
-    const picture = bytes === null || !room ? null : await importPhotograph(new Blob([bytes.slice()]));
-    if (picture !== null) media.set(picture.id, picture);
-    pictures.push({ id: picture?.id ?? null, alt });
-  }
-  return { pictures, media: [...media.values()] };
-}
+/** A picture of a document as a photograph of a pattern: upright, of a size for print, with nothing else in it. */
+const photographOf = (bytes: Uint8Array): Promise<Picture | null> =>
+  importPhotograph(new Blob([bytes.slice()]));
 
 /** Plain words: UTF-8, UTF-16 with its mark, else Windows-1252, in which older word processors write. */
 function decoded(bytes: Uint8Array): string {
@@ -77,10 +64,10 @@ const titleFrom = (source: Source): string =>
 
 async function toldOf(read: DocxText, { source, terms, date }: BringAsked): Promise<BringTold> {
   if (!read.ok) return read;
-  const { pictures, media } = await taken(read.pictures);
+  const { pictures, media } = await takePictures(read.pictures, photographOf);
   const { edges, remarks } = read;
   const told = bring(read.text, { terms, title: titleFrom(source), date, pictures, edges, remarks });
-  return told.ok ? { ...told, media } : told;
+  return told.ok ? { ...told, media: [...media.values()] } : told;
 }
 
 self.onmessage = async ({ data }: MessageEvent<BringAsked>): Promise<void> => {
