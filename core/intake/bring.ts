@@ -222,6 +222,16 @@ interface Drafting {
 }
 
 /** The pattern as it was read, all typed counts still in the words of its rows. */
+/** What the line of the sheet is called that holds how many rows of a piece are repeated in each size. */
+function repeatedRowsOf(piece: string): string {
+  const plain = piece
+    .replace(/\([^()]*\)/gu, ' ')
+    .replace(/[^\p{L}\p{N} ]/gu, '')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  return `${plain || 'piece'} repeated rows`.slice(0, 150).toLowerCase();
+}
+
 function draft(front: FrontMatter, written: Written, { terms, date, pictures, freshId }: Drafting): Draft {
   const made: MadeRow[] = [];
   const repeats: MadeRepeat[] = [];
@@ -234,15 +244,7 @@ function draft(front: FrontMatter, written: Written, { terms, date, pictures, fr
   const pieces = withRows.pieces.map((piece): Piece => {
     const name = (piece.name ?? front.title).slice(0, 200);
     const rowsFormula = (rows: readonly number[]): string => {
-      let line = `${
-        name
-          .replace(/\([^()]*\)/gu, ' ')
-          .replace(/[^\p{L}\p{N} ]/gu, '')
-          .replace(/\s+/gu, ' ')
-          .trim() || 'piece'
-      } repeated rows`
-        .slice(0, 150)
-        .toLowerCase();
+      let line = repeatedRowsOf(name);
       for (let n = 2; names.has(line); n++) line = line.replace(/(?: \d+)?$/u, ` ${n}`);
       names.add(line);
       const each = Object.fromEntries(
