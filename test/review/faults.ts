@@ -3,17 +3,17 @@
  * left out, a line of the sheet, a thing of the materials. Each says which finding it must give, where, at which
  * words and in which sizes. Invented; the numbers are worked out beside them.
  */
-import type { Block, FigureText, Line, Pattern } from '../../core/document/pattern.ts';
+import type { Block, Line, Pattern } from '../../core/document/pattern.ts';
 import { text as figured } from '../../core/document/writer.ts';
 import { stitchesBySize } from '../../core/review/cautions.ts';
 import { study } from '../../core/study/index.ts';
 import { hat } from '../../resources/examples/hat.ts';
 import { tee } from '../../resources/examples/tee.ts';
 import { vest } from '../../resources/examples/vest.ts';
+import { about, both, finish, line, note, notion, type Plant, piece, swap, typed } from './plants.ts';
 
 export const examples = { vest, hat, tee } as const;
 export type Example = keyof typeof examples;
-export type Plant = (pattern: Pattern) => Pattern;
 
 export interface Fault {
   readonly in: Example;
@@ -32,103 +32,6 @@ export interface Fault {
   readonly follows?: readonly string[];
 }
 
-const braced = (written: FigureText): string => {
-  let figure = 0;
-  return written.text.replaceAll('\uFFFC', () => `{${written.figures[figure++]}}`);
-};
-
-/** Words put for others in the first text that has them; in braces, a figure. */
-export function swap(needle: string, by: string): Plant {
-  return (pattern) => {
-    let done = false;
-    const of = (written: FigureText): FigureText => {
-      const whole = braced(written);
-      if (done || !whole.includes(needle)) return written;
-      done = true;
-      return figured(whole.replace(needle, () => by));
-    };
-    const plain = (words: string) => of({ text: words, figures: [] }).text;
-    const block = (own: Block): Block => {
-      switch (own.type) {
-        case 'row':
-        case 'prose':
-          return { ...own, text: of(own.text) };
-        case 'heading':
-          return { ...own, text: plain(own.text) };
-        case 'shaping':
-          return {
-            ...own,
-            shaped: { ...own.shaped, text: of(own.shaped.text) },
-            even: { ...own.even, text: of(own.even.text) },
-          };
-        default:
-          return own;
-      }
-    };
-    const pieces = pattern.pieces.map((piece) => ({ ...piece, blocks: piece.blocks.map(block) }));
-    const notes = pattern.notes.map(of);
-    const finishing = pattern.finishing.map(of);
-    const { about } = pattern;
-    const changed = {
-      ...pattern,
-      pieces,
-      notes,
-      finishing,
-      about: { ...about, description: plain(about.description), construction: plain(about.construction) },
-    };
-    if (!done) throw new Error(`No text has “${needle}”`);
-    return changed;
-  };
-}
-
-export const both =
-  (...plants: readonly Plant[]): Plant =>
-  (pattern) =>
-    plants.reduce((of, plant) => plant(of), pattern);
-
-const line =
-  (name: string, change: Partial<Line>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    lines: pattern.lines.map((each) => (each.name === name ? ({ ...each, ...change } as Line) : each)),
-  });
-
-/** One size's value of a typed line. */
-const typed =
-  (name: string, size: string, value: number): Plant =>
-  (pattern) => ({
-    ...pattern,
-    lines: pattern.lines.map((each) => {
-      if (each.name !== name || each.kind !== 'typed' || !('each' in each.values)) return each;
-      const own = each.values.each;
-      return { ...each, values: { each: { ...own, [size]: { ...own[size]!, value } } } };
-    }),
-  });
-
-const note =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, notes: [...pattern.notes, figured(words)] });
-const finish =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, figured(words)] });
-const about =
-  (change: Partial<Pattern['about']>): Plant =>
-  (pattern) => ({ ...pattern, about: { ...pattern.about, ...change } });
-const notion =
-  (name: string, amount: Pattern['notions'][number]['amount'], is: object = {}): Plant =>
-  (pattern) => ({
-    ...pattern,
-    notions: [
-      ...pattern.notions,
-      { id: 'notion-new', name, amount, smallPart: false, cord: false, price: null, ...is },
-    ],
-  });
-const piece =
-  (id: string, change: (piece: Pattern['pieces'][number]) => Partial<Pattern['pieces'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    pieces: pattern.pieces.map((each) => (each.id === id ? { ...each, ...change(each) } : each)),
-  });
 /** A change of the repeat of a piece. */
 const repeatOf = (id: string, change: Partial<Extract<Block, { type: 'repeat' }>>): Plant =>
   piece(id, ({ blocks }) => ({

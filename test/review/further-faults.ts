@@ -1,48 +1,5 @@
-/**
- * Further faults as an editor meets them, planted one by one in copies of the examples: counts, corners, counts of
- * pieces, lengths in two units, advice on fit, numbers copied by hand, materials, sentences. Each says which finding it
- * must give, at which words and how its sentence begins. Invented.
- */
-import type { Pattern, Piece } from '../../core/document/pattern.ts';
-import { text as figured } from '../../core/document/writer.ts';
-import { type Fault, type Plant, swap } from './faults.ts';
-
-const note =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, notes: [...pattern.notes, figured(words)] });
-const finish =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, figured(words)] });
-const about =
-  (change: Partial<Pattern['about']>): Plant =>
-  (pattern) => ({ ...pattern, about: { ...pattern.about, ...change } });
-/** A change of the first yarn or gauge. */
-const yarn =
-  (change: Partial<Pattern['yarns'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    yarns: pattern.yarns.map((each, i) => (i === 0 ? { ...each, ...change } : each)),
-  });
-const gauge =
-  (change: Partial<Pattern['gauges'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    gauges: pattern.gauges.map((each, i) => (i === 0 ? { ...each, ...change } : each)),
-  });
-const explained =
-  (short: string, meaning: string): Plant =>
-  (pattern) => ({ ...pattern, abbreviations: { ...pattern.abbreviations, [short]: meaning } });
-const piece =
-  (id: string, change: (piece: Piece) => Partial<Piece>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    pieces: pattern.pieces.map((each) => (each.id === id ? { ...each, ...change(each) } : each)),
-  });
-/** A paragraph at the end of a piece. */
-const prose = (id: string, words: string): Plant =>
-  piece(id, ({ blocks }) => ({
-    blocks: [...blocks, { type: 'prose', id: 'prose-new', text: figured(words), sizes: null }],
-  }));
+import type { Fault } from './faults.ts';
+import { about, explained, finish, gauge, note, piece, prose, swap, yarn } from './plants.ts';
 
 export const furtherFaults: readonly Fault[] = [
   {

@@ -1,81 +1,20 @@
-/**
- * More faults as an editor meets them, planted one by one in copies of the examples. Each says which finding it must
- * give, where, at which words and in which sizes. Invented.
- */
-import type { FigureText, Line, Pattern, Piece } from '../../core/document/pattern.ts';
 import { text as figured } from '../../core/document/writer.ts';
-import { type Fault, type Plant, swap } from './faults.ts';
-
-const about =
-  (change: Partial<Pattern['about']>): Plant =>
-  (pattern) => ({ ...pattern, about: { ...pattern.about, ...change } });
-
-const line =
-  (name: string, change: Partial<Line>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    lines: pattern.lines.map((each) => (each.name === name ? ({ ...each, ...change } as Line) : each)),
-  });
-
-/** One size's value of a line whose values are typed. */
-const typed =
-  (name: string, size: string, value: number): Plant =>
-  (pattern) => ({
-    ...pattern,
-    lines: pattern.lines.map((each) => {
-      if (each.name !== name) return each;
-      if (each.kind === 'body')
-        return { ...each, overtyped: { ...each.overtyped, [size]: { value, unit: 'in' as const } } };
-      if (each.kind !== 'typed' || !('each' in each.values)) return each;
-      const own = each.values.each;
-      return { ...each, values: { each: { ...own, [size]: { ...own[size]!, value } } } };
-    }),
-  });
-
-const note =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, notes: [...pattern.notes, figured(words)] });
-const finish =
-  (words: string): Plant =>
-  (pattern) => ({ ...pattern, finishing: [...pattern.finishing, figured(words)] });
-/** A change of the first yarn, gauge or hook. */
-const yarn =
-  (change: Partial<Pattern['yarns'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    yarns: pattern.yarns.map((each, i) => (i === 0 ? { ...each, ...change } : each)),
-  });
-const gauge =
-  (change: Partial<Pattern['gauges'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    gauges: pattern.gauges.map((each, i) => (i === 0 ? { ...each, ...change } : each)),
-  });
-const hook =
-  (change: Partial<Pattern['hooks'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    hooks: pattern.hooks.map((each, i) => (i === 0 ? { ...each, ...change } : each)),
-  });
-const size =
-  (label: string, change: Partial<Pattern['sizes'][number]>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    sizes: pattern.sizes.map((each) => (each.label === label ? { ...each, ...change } : each)),
-  });
-const special =
-  (text: FigureText): Plant =>
-  (pattern) => ({ ...pattern, specials: pattern.specials.map((each) => ({ ...each, text })) });
-const piece =
-  (id: string, change: (piece: Piece) => Partial<Piece>): Plant =>
-  (pattern) => ({
-    ...pattern,
-    pieces: pattern.pieces.map((each) => (each.id === id ? { ...each, ...change(each) } : each)),
-  });
-const all =
-  (...plants: readonly Plant[]): Plant =>
-  (pattern) =>
-    plants.reduce((of, plant) => plant(of), pattern);
+import type { Fault } from './faults.ts';
+import {
+  about,
+  both,
+  finish,
+  gauge,
+  hook,
+  line,
+  note,
+  piece,
+  size,
+  special,
+  swap,
+  typed,
+  yarn,
+} from './plants.ts';
 
 export const moreFaults: readonly Fault[] = [
   {
@@ -590,7 +529,7 @@ export const moreFaults: readonly Fault[] = [
   {
     in: 'hat',
     name: 'two colours of one letter',
-    plant: all(
+    plant: both(
       (pattern) => ({
         ...pattern,
         yarns: [
@@ -607,7 +546,7 @@ export const moreFaults: readonly Fault[] = [
   {
     in: 'hat',
     name: 'the ages of two sizes changed',
-    plant: all(size('Toddler', { age: [4, 10] }), size('Child', { age: [1, 3] })),
+    plant: both(size('Toddler', { age: [4, 10] }), size('Child', { age: [1, 3] })),
     code: 'size-ages-out-of-order',
     at: 'size-child',
     saying: 'The sizes Toddler and Child are for ages that are not in order',
