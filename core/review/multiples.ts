@@ -53,14 +53,17 @@ export const isWrong = ({ blocks }: PieceStudy): boolean =>
 interface Known {
   readonly rows: readonly RowTree[];
   readonly readings: Pick<Study['readings'], 'definitions' | 'conventions'>;
-  readonly multiple: PieceMultiple | null;
+  /** Undefined while nobody has asked. */
+  multiple?: PieceMultiple | null;
+  /** By the number of chains. */
+  readonly made: Map<number, WorkingChain | null>;
 }
 
 /** By the first row: an edit further on leaves the rows that are tried as they are. */
 const known = new WeakMap<RowTree, Known>();
 
-/** The multiple that a piece's first rows work on; null when they do not begin with a chain, or work on none. */
-export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultiple | null {
+/** What is known of the rows that a piece begins with; null when it does not begin with a chain or its rows are wrong. */
+function knownOf({ readings }: Study, piece: PieceStudy): Known | null {
   const rows = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
   const [first] = rows;
   if (first === undefined) return null;
@@ -72,10 +75,18 @@ export function multipleOf({ readings }: Study, piece: PieceStudy): PieceMultipl
     before.readings.definitions === readings.definitions &&
     before.readings.conventions === readings.conventions
   )
-    return before.multiple;
-  const multiple = tried(rows, readings);
-  known.set(first, { rows, readings, multiple });
-  return multiple;
+    return before;
+  const now: Known = { rows, readings, made: new Map() };
+  known.set(first, now);
+  return now;
+}
+
+/** The multiple that a piece's first rows work on; null when they do not begin with a chain, or work on none. */
+export function multipleOf(study: Study, piece: PieceStudy): PieceMultiple | null {
+  const of = knownOf(study, piece);
+  if (of === null) return null;
+  if (of.multiple === undefined) of.multiple = tried(of.rows, of.readings);
+  return of.multiple;
 }
 
 /** The counts that are stated go with the pattern's own numbers. */
@@ -93,11 +104,15 @@ const envOf = (rows: readonly RowTree[], readings: Known['readings']): Env => ({
  * What the first rows of a piece make on a foundation of `n` chains: null where they do not come out on it, and
  * undefined where the piece does not begin with a chain or its own rows are wrong.
  */
-export function madeOn({ readings }: Study, piece: PieceStudy, n: number): WorkingChain | null | undefined {
-  const rows = piece.piece.start.kind === 'chain' && !isWrong(piece) ? firstRows(piece) : [];
-  if (rows.length < 2) return undefined;
-  const all = uncounted(rows);
-  return worksOn(all, n, envOf(all, readings));
+export function madeOn(study: Study, piece: PieceStudy, n: number): WorkingChain | null | undefined {
+  const of = knownOf(study, piece);
+  if (of === null || of.rows.length < 2) return undefined;
+  const before = of.made.get(n);
+  if (before !== undefined) return before;
+  const all = uncounted(of.rows);
+  const made = worksOn(all, n, envOf(all, of.readings));
+  of.made.set(n, made);
+  return made;
 }
 
 function tried(rows: readonly RowTree[], readings: Known['readings']): PieceMultiple | null {
